@@ -1,0 +1,130 @@
+/** A procedure as read from Markdown: sections, steps, tags and cautions, each with its span in the text. */
+import type {PhrasingContent} from 'mdast';
+import type {Problem} from '../text/problem.js';
+import type {Source, Span} from '../text/source.js';
+import type {ClauseWord, Verb} from './verbs.js';
+
+export interface Procedure {
+  readonly source: Source;
+  readonly front: Front;
+  /** Text before the first section heading is a section without a title. */
+  readonly sections: readonly Section[];
+  /** Every step and sub-step in reading order. */
+  readonly steps: readonly Step[];
+  readonly problems: readonly Problem[];
+}
+
+/** Front matter. Missing required values read as '' and are problems of their own. */
+export interface Front {
+  readonly title: string;
+  readonly revision: string;
+  /** ISO 8601 date. */
+  readonly date: string;
+  readonly author?: string;
+  readonly approved?: string;
+  /** Span of the front matter; empty at 0 where there is none. */
+  readonly span: Span;
+}
+
+export interface Section {
+  readonly title: string;
+  readonly depth: number;
+  readonly span: Span;
+  /** Prose, cautions, pictures and steps in order. */
+  readonly content: readonly Block[];
+}
+
+export type Block =
+  | {
+      readonly type: 'prose';
+      readonly span: Span;
+      readonly text: string;
+      readonly inline: readonly PhrasingContent[];
+    }
+  | {readonly type: 'caution'; readonly caution: Caution}
+  | {readonly type: 'step'; readonly step: Step}
+  | {readonly type: 'picture'; readonly picture: Picture}
+  /** Anything else that Markdown allows (bullet list, table, code): kept as its Markdown text. */
+  | {readonly type: 'other'; readonly span: Span; readonly text: string};
+
+export interface Step {
+  /** As printed: `3`, or `3b` for a sub-step; counts through the procedure. */
+  readonly number: string;
+  /** Position among the procedure's `steps`. */
+  readonly index: number;
+  readonly span: Span;
+  /** The line a finding about the whole step points at: its first line without the list marker. */
+  readonly headSpan: Span;
+  /** The step's prose without its tags, white space folded. */
+  readonly text: string;
+  /** The same as Markdown nodes, tags removed. */
+  readonly inline: readonly PhrasingContent[];
+  readonly tags: readonly Tag[];
+  /** Cautions that stand before it. */
+  readonly cautions: readonly Caution[];
+  readonly pictures: readonly Picture[];
+  /** Sub-steps: items of a nested ordered list. */
+  readonly steps: readonly Step[];
+  /** Further prose of the step (paragraphs after the first). */
+  readonly more: readonly Block[];
+  /** Set by a `step:` tag. */
+  readonly id?: string;
+  readonly section: string;
+}
+
+export interface Picture {
+  readonly span: Span;
+  readonly url: string;
+  readonly alt: string;
+  readonly title?: string;
+}
+
+/** Signal words of ANSI Z535.6. */
+export type Signal = 'danger' | 'warning' | 'caution' | 'notice';
+
+export interface Caution {
+  readonly signal: Signal;
+  readonly span: Span;
+  /** Without the signal word and the tags. */
+  readonly text: string;
+  readonly inline: readonly PhrasingContent[];
+  /** Hazard words of its `hazard:` tags. */
+  readonly hazards: readonly {readonly word: string; readonly span: Span}[];
+  readonly tags: readonly Tag[];
+}
+
+/** An inline code span that reads as a tag. A part that could not be read is left out and is a problem. */
+export interface Tag {
+  /** The text between the backticks. */
+  readonly span: Span;
+  readonly raw: string;
+  readonly verb: Verb;
+  readonly verbSpan: Span;
+  readonly targets: readonly Target[];
+  readonly clauses: readonly Clause[];
+}
+
+export interface Target {
+  readonly id: string;
+  readonly span: Span;
+  readonly places: readonly {readonly name: string; readonly span: Span}[];
+}
+
+export interface Clause {
+  readonly word: ClauseWord;
+  /** The whole clause, and its value alone. */
+  readonly span: Span;
+  readonly valueSpan: Span;
+  readonly value: ClauseValue;
+}
+
+/** What the verb's shape made of the clause's text. */
+export type ClauseValue =
+  | {
+      readonly type: 'ids';
+      readonly ids: readonly {readonly id: string; readonly span: Span; readonly rest: string}[];
+    }
+  | {readonly type: 'amount'; readonly amount: import('../quantity/model.js').Amount}
+  | {readonly type: 'amounts'; readonly amounts: readonly import('../quantity/model.js').Amount[]}
+  | {readonly type: 'word'; readonly word: string}
+  | {readonly type: 'text'; readonly text: string};

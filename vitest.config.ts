@@ -1,0 +1,15 @@
+/** Where the tests stand and what they may take. */
+import {defineConfig} from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts'],
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+    coverage: {
+      provider: 'v8',
+      include: ['src/**/*.ts'],
+      reporter: ['text-summary'],
+    },
+  },
+});
