@@ -1,0 +1,242 @@
+/**
+ * What each verb does to the facts: the table of the design, one function a verb. What a verb needs first is
+ * judged by the findings; nothing here complains.
+ */
+import type {Tag} from '../procedure/model.js';
+import {amountOf, clauseOf, idsOf} from '../procedure/values.js';
+import type {Verb} from '../procedure/verbs.js';
+import {amountsAgree} from '../quantity/convert.js';
+import {isLockKind, LOCK_KINDS} from '../spec/locks.js';
+import type {Fastener, Item, LockKind, Specification} from '../spec/model.js';
+import type {Detail, FactKind, State} from './facts.js';
+import type {Action} from './program.js';
+import {closedBy, meetingPlaces, type Relations} from './relations.js';
+
+interface Doing {
+  readonly action: Action;
+  readonly state: State;
+  readonly relations: Relations;
+  readonly spec: Specification;
+}
+
+type Effect = (doing: Doing) => void;
+
+/** Changes the state as the action does. */
+export function apply(action: Action, state: State, known: Relations): void {
+  EFFECTS[action.verb]?.({action, state, relations: known, spec: known.spec});
+}
+
+const EFFECTS: {readonly [verb in Verb]?: Effect} = {
+  clean(doing) {
+    for (const item of cleaned(doing)) {
+      const places = meetingPlaces(doing.action.item, doing.action.places, item);
+      setAll(doing, 'clean', item, places);
+      for (const kind of ['lubed', 'sealed', 'cured'] as const) undoAll(doing, kind, item, places);
+      undoStrips(doing, item, places);
+    }
+  },
+  inspect: (doing) => setOwn(doing, 'inspected'),
+  measure: (doing) => setOwn(doing, 'measured'),
+  lay: (doing) => setOwn(doing, 'strip', named(doing.action.tag, 'with')),
+  lube(doing) {
+    const {action, relations} = doing;
+    const detail = named(action.tag, 'with');
+    if (action.item.kind === 'fastener') setOwn(doing, 'threads', detail);
+    else if (action.item.kind === 'part') {
+      for (const surface of relations.surfacesOn.get(action.item.id) ?? []) {
+        setAll(doing, 'lubed', surface, meetingPlaces(action.item, action.places, surface), detail);
+      }
+    } else setOwn(doing, 'lubed', detail);
+  },
+  seal(doing) {
+    setOwn(doing, 'sealed', named(doing.action.tag, 'with'));
+    undoAll(doing, 'cured', doing.action.item, doing.action.places);
+  },
+  alter,
+  renew(doing) {
+    setOwn(doing, 'fresh');
+    for (const kind of ['altered', 'inspected'] as const) undoOwn(doing, kind);
+    undoSurfaces(doing, ['lubed']);
+    undoFits(doing);
+  },
+  install: (doing) => setOwn(doing, 'installed'),
+  remove,
+  torque,
+  loosen(doing) {
+    undoOwn(doing, 'tight');
+    undoOwn(doing, 'locked');
+    undoOwn(doing, 'fresh');
+  },
+  lock(doing) {
+    const detail = named(doing.action.tag, 'with');
+    setOwn(doing, 'locked', detail);
+    // Threadlocker is what the threads then carry.
+    const wet = detail?.ids?.filter((id) => lockKindOf(doing.spec, id) === 'threadlocker') ?? [];
+    if (wet.length > 0) setOwn(doing, 'threads', {ids: wet});
+  },
+  turn: (doing) => setOwn(doing, 'turned'),
+  cure(doing) {
+    for (const joint of cured(doing))
+      setAll(doing, 'cured', joint, meetingPlaces(doing.action.item, doing.action.places, joint));
+  },
+  fill: (doing) => setOwn(doing, 'filled', named(doing.action.tag, 'with')),
+  check: (doing) => setOwn(doing, 'checked'),
+  record: (doing) => setOwn(doing, 'recorded'),
+  witness: (doing) => setOwn(doing, 'witnessed'),
+};
+
+/** The kind of lock that a word names, itself or as a consumable that is one. */
+export function lockKindOf(spec: Specification, word: string): LockKind | undefined {
+  const item = spec.items.get(word);
+  if (item?.kind === 'consumable') return item.lock;
+  return isLockKind(word) ? word : undefined;
+}
+
+/** True for a lock that is on the fastener before it is tightened, and stays on when it is tightened further. */
+export function goesOnFirst(spec: Specification, words: readonly string[]): boolean {
+  return words.some((word) => {
+    const kind = lockKindOf(spec, word);
+    return kind !== undefined && LOCK_KINDS[kind].goesOn === 'before';
+  });
+}
+
+/** What a torque tag reaches: the stated or, where it states none, the specified torque; and whether that ends it. */
+export function torqueReached(fastener: Fastener, tag: Tag, before: Detail | undefined): Detail {
+  const to = clauseOf(tag, 'to');
+  const turned = clauseOf(tag, 'turn') !== undefined;
+  const asked = fastener.torque?.value;
+  const specified = typeof asked === 'object' ? asked : undefined;
+  if (to === undefined && turned) return {...before, final: before?.torque !== undefined || asked === 'snug'};
+  const stated = to === undefined ? specified : amountOf(tag, 'to');
+  const open = fastener.angle !== undefined && to !== undefined && !turned;
+  if (stated === undefined) return {final: asked === 'snug' && !open};
+  const reached = specified !== undefined && amountsAgree(stated, specified);
+  return {torque: stated, final: reached && !open};
+}
+
+/** Cutting and grinding leave swarf: the surfaces of the part are clean no longer. */
+function alter(doing: Doing): void {
+  const {action, state} = doing;
+  const {item, places, tag} = action;
+  const said = idsOf(tag, 'by');
+  const only = item.kind === 'part' ? item.alterations.map(({value}) => value) : [];
+  for (const place of places) {
+    const before = state.get('altered', item.id, place);
+    const done = before.holds ? (before.detail?.ids ?? []) : [];
+    state.set('altered', item.id, place, action, {ids: [...done, ...(said.length > 0 ? said : only)]});
+  }
+  undoSurfaces(doing, ['clean', 'lubed']);
+  undoFits(doing);
+}
+
+function undoSurfaces(doing: Doing, kinds: readonly FactKind[]): void {
+  const {item, places} = doing.action;
+  for (const surface of doing.relations.surfacesOn.get(item.id) ?? []) {
+    for (const kind of kinds) undoAll(doing, kind, surface, meetingPlaces(item, places, surface));
+  }
+}
+
+function torque(doing: Doing): void {
+  const {action, state, spec} = doing;
+  const {item, places, tag} = action;
+  if (item.kind !== 'fastener') return;
+  for (const place of places) {
+    const before = state.get('tight', item.id, place);
+    state.set(
+      'tight',
+      item.id,
+      place,
+      action,
+      torqueReached(item, tag, before.holds ? before.detail : undefined),
+    );
+    const lock = state.get('locked', item.id, place);
+    if (lock.holds && !goesOnFirst(spec, lock.detail?.ids ?? [])) undo(doing, 'locked', item, place);
+  }
+  crush(doing, item);
+}
+
+/** A strip under a fastener that has come to its final torque is crushed. */
+function crush(doing: Doing, fastener: Fastener): void {
+  const {action, state, relations} = doing;
+  for (const fit of relations.stripsUnder.get(fastener.id) ?? []) {
+    for (const place of meetingPlaces(fastener, action.places, fit)) {
+      if (state.holds('strip', fit.id, place)) state.set('crushed', fit.id, place, action);
+    }
+  }
+}
+
+function remove(doing: Doing): void {
+  const {action, relations, spec} = doing;
+  const {item, places} = action;
+  if (item.kind !== 'part') return;
+  undoOwn(doing, 'installed');
+  if (item.singleUse) undoOwn(doing, 'fresh');
+  for (const fastener of relations.holders.get(item.id) ?? []) {
+    const at = meetingPlaces(item, places, fastener);
+    undoAll(doing, 'tight', fastener, at);
+    undoAll(doing, 'locked', fastener, at);
+  }
+  for (const closed of closedBy(spec, item)) {
+    const at = meetingPlaces(item, places, closed);
+    for (const kind of ['lubed', 'clean', 'sealed', 'cured'] as const) undoAll(doing, kind, closed, at);
+  }
+}
+
+function cleaned({action, relations}: Doing): readonly Item[] {
+  const {item} = action;
+  return item.kind === 'part' ? [item, ...(relations.surfacesOn.get(item.id) ?? [])] : [item];
+}
+
+function cured({action, state, spec}: Doing): readonly Item[] {
+  const {item} = action;
+  if (item.kind !== 'consumable') return [item];
+  return [...spec.items.values()].filter(
+    (joint) =>
+      joint.kind === 'joint' &&
+      [...joint.at, ''].some((place) => state.get('sealed', joint.id, place).detail?.ids?.includes(item.id)),
+  );
+}
+
+function undoStrips(doing: Doing, item: Item, places: readonly string[]): void {
+  for (const fit of doing.relations.fitsOf.get(item.id) ?? []) {
+    const at = meetingPlaces(item, places, fit);
+    undoAll(doing, 'strip', fit, at);
+    undoAll(doing, 'crushed', fit, at);
+  }
+}
+
+function undoFits(doing: Doing): void {
+  const {action, relations} = doing;
+  for (const fit of relations.fitsOf.get(action.item.id) ?? []) {
+    undoAll(doing, 'measured', fit, meetingPlaces(action.item, action.places, fit));
+  }
+}
+
+function named(tag: Tag, word: 'with' | 'by'): Detail | undefined {
+  const ids = idsOf(tag, word);
+  return ids.length === 0 ? undefined : {ids};
+}
+
+function setOwn(doing: Doing, kind: FactKind, detail?: Detail): void {
+  setAll(doing, kind, doing.action.item, doing.action.places, detail);
+}
+
+function setAll(doing: Doing, kind: FactKind, item: Item, places: readonly string[], detail?: Detail): void {
+  for (const place of places) doing.state.set(kind, item.id, place, doing.action, detail);
+}
+
+function undoOwn(doing: Doing, kind: FactKind): void {
+  undoAll(doing, kind, doing.action.item, doing.action.places);
+}
+
+function undoAll(doing: Doing, kind: FactKind, item: Item, places: readonly string[]): void {
+  for (const place of places) undo(doing, kind, item, place);
+}
+
+/** What a hold point asked for no longer stands, so its signature doesn't either. */
+function undo({action, state, relations}: Doing, kind: FactKind, item: Item, place: string): void {
+  if (!state.undo(kind, item.id, place, action) || !WITNESSED.has(kind)) return;
+  for (const point of relations.askedBy.get(item.id) ?? []) state.undo('witnessed', point.id, '', action);
+}
+
+const WITNESSED: ReadonlySet<FactKind> = new Set(['installed', 'tight', 'locked', 'measured', 'sealed']);

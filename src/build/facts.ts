@@ -1,0 +1,159 @@
+/**
+ * The state of the engine: which facts hold of which item at which place, each with the action that set it or
+ * undid it. The state changes in place and keeps a journal, so that a branch is tried and taken back at the
+ * cost of what it touched, whatever the size of the book.
+ */
+import type {Amount} from '../quantity/model.js';
+import type {Found} from './found.js';
+import type {Action} from './program.js';
+
+export type FactKind =
+  | 'clean'
+  | 'lubed'
+  | 'strip'
+  | 'crushed'
+  | 'inspected'
+  | 'installed'
+  | 'turned'
+  | 'altered'
+  | 'fresh'
+  | 'threads'
+  | 'tight'
+  | 'locked'
+  | 'measured'
+  | 'sealed'
+  | 'cured'
+  | 'filled'
+  | 'checked'
+  | 'recorded'
+  | 'witnessed';
+
+/** What is known beyond that a fact holds: materials by id, or how tight. */
+export interface Detail {
+  /** Materials, locks or alterations named. */
+  readonly ids?: readonly string[];
+  /** For `tight`: the torque reached (undefined for snug), and whether that is the specified end of it. */
+  readonly torque?: Amount;
+  readonly final?: boolean;
+}
+
+export interface Fact {
+  readonly holds: boolean;
+  /** The action that set it last; kept when it is undone. */
+  readonly by?: Action;
+  /** The action that undid it since. */
+  readonly undone?: Action;
+  readonly detail?: Detail;
+  /** Findings that count only if the fact lasts to the end of the build: a trial fit may be undone. */
+  readonly faults?: readonly Found[];
+}
+
+const NEVER: Fact = {holds: false};
+
+export class State {
+  readonly #facts = new Map<string, Fact>();
+  readonly #journal: [key: string, before: Fact | undefined][] = [];
+
+  get(kind: FactKind, item: string, place: string): Fact {
+    return this.#facts.get(keyOf(kind, item, place)) ?? NEVER;
+  }
+
+  holds(kind: FactKind, item: string, place: string): boolean {
+    return this.get(kind, item, place).holds;
+  }
+
+  set(kind: FactKind, item: string, place: string, by: Action, detail?: Detail): void {
+    this.#write(keyOf(kind, item, place), {holds: true, by, ...(detail && {detail})});
+  }
+
+  /** The fact holds no longer; nothing happens where it did not hold. */
+  undo(kind: FactKind, item: string, place: string, undone: Action): boolean {
+    const key = keyOf(kind, item, place);
+    const fact = this.#facts.get(key);
+    if (!fact?.holds) return false;
+    const {by, detail} = fact;
+    this.#write(key, {holds: false, undone, ...(by && {by}), ...(detail && {detail})});
+    return true;
+  }
+
+  /** Adds a finding that counts only if the fact lasts. The fact must hold. */
+  fault(kind: FactKind, item: string, place: string, found: Found): void {
+    const key = keyOf(kind, item, place);
+    const fact = this.#facts.get(key);
+    if (fact?.holds) this.#write(key, {...fact, faults: [...(fact.faults ?? []), found]});
+  }
+
+  /** Every fault of a fact that holds now, each once. */
+  faults(): Found[] {
+    const all = new Set<Found>();
+    for (const fact of this.#facts.values()) {
+      if (fact.holds) for (const found of fact.faults ?? []) all.add(found);
+    }
+    return [...all];
+  }
+
+  /** A mark to come back to with `takeBack` or to compare with by `lostSince`. */
+  mark(): number {
+    return this.#journal.length;
+  }
+
+  /** Undoes everything since the mark and returns how the touched facts stood before that. */
+  takeBack(mark: number): Map<string, Fact> {
+    const after = new Map<string, Fact>();
+    while (this.#journal.length > mark) {
+      const [key, before] = this.#journal.pop() ?? ['', undefined];
+      if (!after.has(key)) after.set(key, this.#facts.get(key) ?? NEVER);
+      if (before === undefined) this.#facts.delete(key);
+      else this.#facts.set(key, before);
+    }
+    return after;
+  }
+
+  /** Two ways meet: what holds afterwards is what holds on both. */
+  meet(other: ReadonlyMap<string, Fact>): void {
+    for (const [key, there] of other) {
+      const here = this.#facts.get(key) ?? NEVER;
+      const met = meetFacts(here, there);
+      if (met !== here) this.#write(key, met);
+    }
+  }
+
+  /** How facts touched since the mark stood then and stand now, where the two ways would not meet as they stood then. */
+  lostSince(mark: number): Map<string, Fact> {
+    const then = new Map<string, Fact | undefined>();
+    for (const [key, before] of this.#journal.slice(mark)) if (!then.has(key)) then.set(key, before);
+    const lost = new Map<string, Fact>();
+    for (const [key, before] of then) {
+      const now = this.#facts.get(key) ?? NEVER;
+      const met = meetFacts(before ?? NEVER, now);
+      if (before?.holds && !sameStanding(met, before)) lost.set(key, now);
+    }
+    return lost;
+  }
+
+  #write(key: string, fact: Fact): void {
+    this.#journal.push([key, this.#facts.get(key)]);
+    this.#facts.set(key, fact);
+  }
+}
+
+function keyOf(kind: FactKind, item: string, place: string): string {
+  return `${kind} ${item} ${place}`;
+}
+
+function meetFacts(here: Fact, there: Fact): Fact {
+  if (!here.holds) return here;
+  if (!there.holds) return there;
+  const faults = union(here.faults, there.faults);
+  const weaker = here.detail?.final === true && there.detail?.final !== true ? there : here;
+  return faults === here.faults && weaker === here ? here : {...weaker, ...(faults && {faults})};
+}
+
+function union(here: readonly Found[] | undefined, there: readonly Found[] | undefined) {
+  const added = there?.filter((found) => !here?.includes(found)) ?? [];
+  return added.length === 0 ? here : [...(here ?? []), ...added];
+}
+
+function sameStanding(a: Fact, b: Fact): boolean {
+  return a.holds === b.holds && a.detail?.final === b.detail?.final && a.faults === b.faults;
+}

@@ -1,0 +1,218 @@
+/**
+ * The procedures of a book as one program: every tag of every step as actions on items of the specification,
+ * in build order, with branches and repeats kept as structure. Names that the specification does not know
+ * become problems here, since only here both sides are at hand.
+ */
+import type {Procedure, Step, Tag, Target} from '../procedure/model.js';
+import type {Verb} from '../procedure/verbs.js';
+import {tagSpec} from '../procedure/verbs.js';
+import {placesOf} from '../spec/items.js';
+import {isLockKind} from '../spec/locks.js';
+import type {Item, ItemKind, Specification} from '../spec/model.js';
+import {nearest} from '../text/nearest.js';
+import type {Problem} from '../text/problem.js';
+import type {Span, Where} from '../text/source.js';
+import type {Book} from './book.js';
+
+/** A step and the procedure that it stands in. */
+export interface StepRef {
+  readonly procedure: Procedure;
+  readonly step: Step;
+  /** Position among all steps of the book. */
+  readonly order: number;
+}
+
+/** One verb done to one item, at some of its places. */
+export interface Action<I extends Item = Item> {
+  readonly verb: Verb;
+  readonly item: I;
+  /** Never empty; [''] for an item that is in one place only. */
+  readonly places: readonly string[];
+  readonly step: StepRef;
+  readonly tag: Tag;
+  readonly target: Target;
+}
+
+/** A step with what it does, and the steps below it. */
+export interface Node {
+  readonly step: StepRef;
+  readonly actions: readonly Action[];
+  /** Sub-steps. They are done after the step, unless `when` makes them a branch. */
+  readonly below: readonly Node[];
+  readonly when?: Branch;
+  /** Id of the step that is gone back to when this step and those below it are done. */
+  readonly repeat?: {readonly id: string; readonly tag: Tag};
+}
+
+/** `if: x is out`: the steps below are done only then. */
+export interface Branch {
+  readonly item: Item;
+  readonly is: 'out' | 'in';
+  readonly tag: Tag;
+}
+
+export interface Program {
+  /** One list a procedure. */
+  readonly parts: readonly {readonly procedure: Procedure; readonly nodes: readonly Node[]}[];
+  readonly steps: readonly StepRef[];
+  readonly problems: readonly Problem[];
+}
+
+export function program(book: Book): Program {
+  const reader = new ProgramReader(book);
+  const parts = book.procedures.map((procedure) => ({procedure, nodes: reader.nodes(procedure)}));
+  return {parts, steps: reader.steps, problems: reader.problems};
+}
+
+/** Where a span of a step's procedure stands. */
+export function whereIn(step: StepRef, span: Span): Where {
+  return {file: step.procedure.source.file, span};
+}
+
+/** Lives while a program is read: counts the steps and gathers the problems. */
+class ProgramReader {
+  readonly steps: StepRef[] = [];
+  readonly problems: Problem[] = [];
+  readonly #spec: Specification;
+
+  constructor(book: Book) {
+    this.#spec = book.spec;
+  }
+
+  nodes(procedure: Procedure): Node[] {
+    const ids = new Set(procedure.steps.flatMap((step) => step.id ?? []));
+    return topSteps(procedure).map((step) => this.#node(procedure, step, ids));
+  }
+
+  #node(procedure: Procedure, step: Step, ids: ReadonlySet<string>): Node {
+    const ref: StepRef = {procedure, step, order: this.steps.length};
+    this.steps.push(ref);
+    const actions = step.tags.flatMap((tag) => this.#actions(ref, tag));
+    const when = this.#branch(ref);
+    const repeat = this.#repeat(ref, ids);
+    const below = step.steps.map((sub) => this.#node(procedure, sub, ids));
+    return {step: ref, actions, below, ...(when && {when}), ...(repeat && {repeat})};
+  }
+
+  #actions(step: StepRef, tag: Tag): Action[] {
+    this.#checkNamed(step, tag);
+    const {targets} = tagSpec(tag.verb);
+    if (!Array.isArray(targets) || tag.verb === 'if') return [];
+    return tag.targets.flatMap((target) => {
+      const item = this.#resolve(step, target, targets, tag.verb);
+      if (item === undefined) return [];
+      const places = this.#places(step, target, item);
+      return places.length === 0 ? [] : [{verb: tag.verb, item, places, step, tag, target}];
+    });
+  }
+
+  /** Ids in `with`, `using` and `by` must be items too. */
+  #checkNamed(step: StepRef, tag: Tag): void {
+    for (const clause of tag.clauses) {
+      if (clause.value.type !== 'ids') continue;
+      for (const {id, span} of clause.value.ids) {
+        // A kind of lock may be named where a material is: it is a word of the trade, not an item.
+        if (this.#spec.items.has(id) || isLockKind(id)) continue;
+        this.#unknown(step, id, span, undefined);
+      }
+    }
+  }
+
+  #resolve(step: StepRef, target: Target, kinds: readonly ItemKind[], verb: Verb): Item | undefined {
+    const item = this.#spec.items.get(target.id);
+    if (item === undefined) {
+      this.#unknown(step, target.id, target.span, kinds);
+      return undefined;
+    }
+    if (kinds.includes(item.kind)) return item;
+    this.problems.push({
+      name: 'wrong-kind',
+      where: whereIn(step, target.span),
+      says: `${target.id} is a ${item.kind}, and \`${verb}\` takes a ${listed(kinds)}`,
+      item: target.id,
+      related: [{where: item.where, says: `${target.id} is specified here`}],
+    });
+    return undefined;
+  }
+
+  #unknown(step: StepRef, id: string, span: Span, kinds: readonly ItemKind[] | undefined): void {
+    const fit = [...this.#spec.items.values()].filter((item) => kinds?.includes(item.kind) ?? true);
+    const near = nearest(
+      id,
+      fit.map((item) => item.id),
+    );
+    const where = whereIn(step, span);
+    this.problems.push({
+      name: 'unknown-item',
+      where,
+      says: `${id} is not in the specification`,
+      item: id,
+      hint:
+        near === undefined
+          ? 'add it to engine.yaml or shop.yaml, or correct the id'
+          : `did you mean ${near}?`,
+      ...(near !== undefined && {
+        fix: {title: `Write ${near}`, file: where.file, edits: [{span, text: near}]},
+      }),
+    });
+  }
+
+  #places(step: StepRef, target: Target, item: Item): readonly string[] {
+    if (target.places.length === 0) return placesOf(item);
+    const known = target.places.filter(({name}) => item.at.includes(name));
+    for (const {name, span} of target.places) {
+      if (item.at.includes(name)) continue;
+      const near = nearest(name, item.at);
+      this.problems.push({
+        name: 'unknown-item',
+        where: whereIn(step, span),
+        says:
+          item.at.length === 0
+            ? `${item.id} has no places, so [${name}] says nothing`
+            : `${item.id} has no place ${name}`,
+        item: item.id,
+        hint:
+          near === undefined ? `its places are: ${item.at.join(', ') || 'none'}` : `did you mean ${near}?`,
+        related: [{where: item.where, says: `${item.id} is specified here`}],
+      });
+    }
+    return known.map(({name}) => name);
+  }
+
+  #branch(step: StepRef): Branch | undefined {
+    const tag = step.step.tags.find(({verb}) => verb === 'if');
+    const target = tag?.targets[0];
+    if (tag === undefined || target === undefined) return undefined;
+    const item = this.#resolve(step, target, ['fit', 'check'], 'if');
+    const clause = tag.clauses.find(({word}) => word === 'is');
+    const is = clause?.value.type === 'word' && clause.value.word === 'in' ? 'in' : 'out';
+    return item && {item, is, tag};
+  }
+
+  #repeat(step: StepRef, ids: ReadonlySet<string>): {id: string; tag: Tag} | undefined {
+    const tag = step.step.tags.find(({verb}) => verb === 'repeat');
+    const target = tag?.targets[0];
+    if (tag === undefined || target === undefined) return undefined;
+    if (ids.has(target.id)) return {id: target.id, tag};
+    const near = nearest(target.id, ids);
+    this.problems.push({
+      name: 'unknown-item',
+      where: whereIn(step, target.span),
+      says: `no step of this procedure is named ${target.id}`,
+      item: target.id,
+      hint: near === undefined ? `name the step with \`step: ${target.id}\`` : `did you mean ${near}?`,
+    });
+    return undefined;
+  }
+}
+
+function topSteps(procedure: Procedure): readonly Step[] {
+  return procedure.sections.flatMap(({content}) =>
+    content.flatMap((block) => (block.type === 'step' ? [block.step] : [])),
+  );
+}
+
+function listed(kinds: readonly string[]): string {
+  const last = kinds.at(-1) ?? '';
+  return kinds.length < 2 ? last : `${kinds.slice(0, -1).join(', ')} or ${last}`;
+}

@@ -1,0 +1,81 @@
+/** Which items bear on which: the specification read backwards, once a book. */
+import {itemsOfKind, placesOf} from '../spec/items.js';
+import type {
+  Fastener,
+  Fit,
+  HoldPoint,
+  Item,
+  Joint,
+  Located,
+  Part,
+  Specification,
+  Surface,
+} from '../spec/model.js';
+
+export interface Relations {
+  readonly spec: Specification;
+  /** By part: fasteners that hold it, surfaces on it, fits that it bears on. */
+  readonly holders: ReadonlyMap<string, readonly Fastener[]>;
+  readonly surfacesOn: ReadonlyMap<string, readonly Surface[]>;
+  readonly fitsOf: ReadonlyMap<string, readonly Fit[]>;
+  /** By fastener: the fits whose gauging strip it crushes. */
+  readonly stripsUnder: ReadonlyMap<string, readonly Fit[]>;
+  /** By surface or joint: the parts that close it. */
+  readonly closers: ReadonlyMap<string, readonly Part[]>;
+  /** By any item: the hold points that ask for it. */
+  readonly askedBy: ReadonlyMap<string, readonly HoldPoint[]>;
+}
+
+export function relations(spec: Specification): Relations {
+  const parts = itemsOfKind(spec, 'part');
+  const surfaces = itemsOfKind(spec, 'surface');
+  const fasteners = itemsOfKind(spec, 'fastener');
+  const surfacesOn = gather(surfaces, ({on}) => (on === undefined ? [] : [on.value]));
+  const owner = new Map(surfaces.flatMap(({id, on}) => (on === undefined ? [] : [[id, on.value] as const])));
+  const fits = itemsOfKind(spec, 'fit');
+  return {
+    spec,
+    holders: gather(fasteners, ({holds}) => values(holds)),
+    surfacesOn,
+    fitsOf: gather(fits, ({between}) =>
+      values(between).flatMap((id) => [id, ...(owner.has(id) ? [owner.get(id) ?? ''] : [])]),
+    ),
+    stripsUnder: gather(fits, ({by, when}) => (by === 'strip' ? values(when?.tight ?? []) : [])),
+    closers: gather(parts, ({closes}) => values(closes)),
+    askedBy: gather(itemsOfKind(spec, 'hold-point'), ({asks}) => values(asks)),
+  };
+}
+
+/**
+ * The places of `other` that belong to some places of `item`: the same names where the two share any, all of
+ * its places where they share none (a camshaft in one piece closes all its bores).
+ */
+export function meetingPlaces(item: Item, places: readonly string[], other: Item): readonly string[] {
+  const all = placesOf(other);
+  const shared = item.at.some((name) => other.at.includes(name));
+  return shared ? all.filter((name) => places.includes(name)) : all;
+}
+
+/** Surfaces and joints that a part closes, resolved; names that resolve to nothing are left out. */
+export function closedBy(spec: Specification, part: Part): readonly (Surface | Joint)[] {
+  return part.closes.flatMap(({value}) => {
+    const item = spec.items.get(value);
+    return item?.kind === 'surface' || item?.kind === 'joint' ? [item] : [];
+  });
+}
+
+function values(list: readonly Located<string>[]): string[] {
+  return list.map(({value}) => value);
+}
+
+function gather<T>(items: readonly T[], keys: (item: T) => readonly string[]): Map<string, T[]> {
+  const map = new Map<string, T[]>();
+  for (const item of items) {
+    for (const key of new Set(keys(item))) {
+      const list = map.get(key);
+      if (list === undefined) map.set(key, [item]);
+      else list.push(item);
+    }
+  }
+  return map;
+}

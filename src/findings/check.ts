@@ -1,0 +1,129 @@
+/**
+ * Checks a book: walks the ledger once, lets every finding look, and returns what they found, with waivers
+ * applied, severities as the shop sets them, and every span checked.
+ */
+import type {Book} from '../build/book.js';
+import {State} from '../build/facts.js';
+import type {Found} from '../build/found.js';
+import {type Ledger, ledger} from '../build/ledger.js';
+import type {Verb} from '../procedure/verbs.js';
+import type {Problem} from '../text/problem.js';
+import type {ActionCheck, Context, Finding, FindingKind} from './model.js';
+import {FINDINGS} from './registry.js';
+import {finish, type Raised} from './settle.js';
+import {type Summary, summarise} from './summary.js';
+
+export interface CheckOptions {
+  /** Today's ISO 8601 date, for calibration; without it nothing is judged by the date. */
+  readonly today?: string;
+  /** Further kinds of finding: a shop's own. */
+  readonly also?: readonly FindingKind[];
+}
+
+export interface CheckReport {
+  /** In order of file (specification first, then the build's order) and place. */
+  readonly findings: readonly Finding[];
+  readonly summary: Summary;
+}
+
+export function check(book: Book, options: CheckOptions = {}): CheckReport {
+  const run = ledger(book);
+  const kinds = [...FINDINGS, ...(options.also ?? [])];
+  const raised = [...fromReading(book, run, kinds), ...fromChecks(book, run, kinds, options)];
+  const findings = finish(book, run, kinds, raised);
+  return {findings, summary: summarise(book, run, findings)};
+}
+
+/** What the readers could not understand. */
+function fromReading(book: Book, run: Ledger, kinds: readonly FindingKind[]): Raised[] {
+  const byName = new Map(kinds.map((kind) => [kind.name, kind]));
+  const problems = [
+    ...book.problems,
+    ...book.spec.problems,
+    ...book.procedures.flatMap((procedure) => procedure.problems),
+    ...run.program.problems,
+  ];
+  return problems.flatMap((problem) => {
+    const kind = byName.get(problem.name);
+    return kind === undefined ? [] : [{kind, found: foundOf(problem)}];
+  });
+}
+
+function foundOf({where, says, hint, item, related, fix}: Problem): Found {
+  const message = hint === undefined ? says : `${says}; ${hint}`;
+  return {where, message, ...(item !== undefined && {item}), ...(related && {related}), ...(fix && {fix})};
+}
+
+/** What the checks see along the ledger. */
+function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {today}: CheckOptions): Raised[] {
+  const raised: Raised[] = [];
+  const kindOf = new Map<Found, FindingKind>();
+  const waiting: {found: Found; places: readonly string[]}[] = [];
+  let settling = false;
+  let state = new State();
+
+  const contextOf = (kind: FindingKind): Context => ({
+    book,
+    relations: run.relations,
+    get state() {
+      return state;
+    },
+    report(found) {
+      if (!settling) raised.push({kind, found});
+    },
+    reportIfItLasts(found, places) {
+      kindOf.set(found, kind);
+      waiting.push({found, places});
+    },
+    ...(today !== undefined && {today}),
+  });
+
+  const contexts = new Map(kinds.map((kind) => [kind, contextOf(kind)]));
+  const watchers = watchersByVerb(kinds, contexts);
+  const each = (call: (kind: FindingKind, context: Context) => void) => {
+    for (const [kind, context] of contexts) call(kind, context);
+  };
+
+  each((kind, context) => kind.book?.(context));
+  run.walk({
+    settling(on) {
+      settling = on;
+    },
+    step(step, now) {
+      state = now;
+      each((kind, context) => kind.step?.(step, context));
+    },
+    before(action, now) {
+      state = now;
+      for (const [check, context] of watchers.get(action.verb) ?? []) check(action, context);
+    },
+    after(action, now) {
+      for (const {found, places} of waiting.splice(0)) {
+        for (const place of places) now.fault('installed', action.item.id, place, found);
+      }
+    },
+    end(now) {
+      state = now;
+      for (const found of now.faults()) {
+        const kind = kindOf.get(found);
+        if (kind !== undefined) raised.push({kind, found});
+      }
+      each((kind, context) => kind.end?.(context));
+    },
+  });
+  return raised;
+}
+
+function watchersByVerb(kinds: readonly FindingKind[], contexts: ReadonlyMap<FindingKind, Context>) {
+  const byVerb = new Map<Verb, [ActionCheck, Context][]>();
+  for (const kind of kinds) {
+    const context = contexts.get(kind);
+    if (context === undefined) continue;
+    for (const [verb, check] of Object.entries(kind.before ?? {}) as [Verb, ActionCheck][]) {
+      const list = byVerb.get(verb) ?? [];
+      list.push([check, context]);
+      byVerb.set(verb, list);
+    }
+  }
+  return byVerb;
+}

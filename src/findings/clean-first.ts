@@ -1,0 +1,111 @@
+/** Something is laid, sealed, lubed or closed up on a surface that is not clean (or, where dry is asked, not dry). */
+import type {Action} from '../build/program.js';
+import {closedBy, meetingPlaces} from '../build/relations.js';
+import type {Surface} from '../spec/model.js';
+import type {Context, FindingKind} from './model.js';
+import {about, itemAt, specified, storyOf, tagWhere, targetWhere} from './phrase.js';
+import {surfaceClean, surfaceLubed} from './surface-state.js';
+
+export const cleanFirst: FindingKind = {
+  name: 'clean-first',
+  group: 'order',
+  severity: 'error',
+  summary: 'A surface is lubed, sealed or closed up that is not clean, or not dry where it must be',
+  why: 'Grit under a shell scores the journal, oil on a plug seat lets the plug weep, and neither can be seen once the part is in.',
+  source: 'common practice, no source',
+  example: {
+    engine: `
+parts:
+  block: {given: true}
+  core-plugs: {at: [front, rear], closes: [plug-seats]}
+surfaces:
+  plug-seats: {on: block, at: [front, rear], assembly: dry}
+`,
+    wrong: `
+1. Drive in both core plugs. \`install: core-plugs\`
+`,
+    right: `
+1. Wipe both seats with solvent until the rag stays white. \`clean: plug-seats\`
+2. Drive in both core plugs. \`install: core-plugs\`
+`,
+  },
+  before: {
+    lube: (action, context) => {
+      if (action.item.kind === 'surface') judge(action, action.item, action.places, 'lubed', context);
+    },
+    seal: sealed,
+    install: closed,
+  },
+};
+
+function judge(
+  action: Action,
+  surface: Surface,
+  places: readonly string[],
+  done: string,
+  {state, relations, report}: Context,
+): void {
+  const dirty = places.filter((place) => !surfaceClean(state, relations, surface, place));
+  if (dirty.length === 0) return;
+  const facts = dirty.map((place) => state.get('clean', surface.id, place));
+  const again = facts.some(({undone}) => undone !== undefined);
+  report({
+    where: targetWhere(action),
+    message: `${itemAt(surface, dirty)} is ${done} ${again ? 'but is no longer clean' : 'but was never cleaned'}`,
+    ...about(surface, dirty),
+    story: storyOf(facts),
+    related: [specified(surface)],
+  });
+}
+
+function sealed(action: Action, {state, report}: Context): void {
+  const {item, places} = action;
+  const dirty = places.filter((place) => !state.holds('clean', item.id, place));
+  if (dirty.length === 0) return;
+  const facts = dirty.map((place) => state.get('clean', item.id, place));
+  report({
+    where: targetWhere(action),
+    message: `${itemAt(item, dirty)} is sealed but its faces are not clean`,
+    ...about(item, dirty),
+    story: storyOf(facts),
+    related: [specified(item)],
+  });
+}
+
+function closed(action: Action, context: Context): void {
+  const {item, places} = action;
+  if (item.kind !== 'part') return;
+  for (const surface of closedBy(context.book.spec, item)) {
+    if (surface.kind !== 'surface') continue;
+    const asked = surface.assembly?.value;
+    if (asked !== 'clean' && asked !== 'dry') continue;
+    for (const [fault, bad] of faults(surface, meetingPlaces(item, places, surface), context)) {
+      const facts = bad.flatMap((place) => [
+        context.state.get('clean', surface.id, place),
+        context.state.get('lubed', surface.id, place),
+      ]);
+      context.reportIfItLasts(
+        {
+          where: tagWhere(action),
+          message: `${itemAt(surface, bad)} ${fault} when ${item.id} closes it, and goes together ${asked}`,
+          ...about(surface, bad),
+          story: storyOf(facts),
+          related: [specified(surface)],
+        },
+        places,
+      );
+    }
+  }
+}
+
+function faults(surface: Surface, places: readonly string[], {state, relations}: Context) {
+  const oily = places.filter((place) => surfaceLubed(state, surface, place));
+  const dirty = places.filter(
+    (place) => !oily.includes(place) && !surfaceClean(state, relations, surface, place),
+  );
+  const all: [string, string[]][] = [
+    ['still carries lubricant', oily],
+    ['is not clean', dirty],
+  ];
+  return all.filter(([, bad]) => bad.length > 0);
+}

@@ -1,0 +1,101 @@
+/** Where a finding about something left undone should stand: at the step that an author would add to. */
+import type {FactKind, State} from '../build/facts.js';
+import type {Action, StepRef} from '../build/program.js';
+import {meetingPlaces, type Relations} from '../build/relations.js';
+import {placesOf} from '../spec/items.js';
+import type {Item} from '../spec/model.js';
+import type {Where} from '../text/source.js';
+import {tagWhere} from './phrase.js';
+
+const ALL: readonly FactKind[] = [
+  'clean',
+  'inspected',
+  'threads',
+  'fresh',
+  'installed',
+  'tight',
+  'locked',
+  'measured',
+  'sealed',
+  'cured',
+  'filled',
+  'strip',
+];
+
+/**
+ * The last action that touched these facts of the item, or failing that anything of it, or of the parts that
+ * it belongs to; the item's place in the specification where no step deals with any of them.
+ */
+export function lastPlace(
+  item: Item,
+  places: readonly string[],
+  kinds: readonly FactKind[],
+  state: State,
+  relations: Relations,
+): {readonly where: Where; readonly step?: StepRef} {
+  const action =
+    last(touching(item, places, kinds, state)) ??
+    last(touching(item, places, ALL, state)) ??
+    last(
+      belongingTo(item, relations).flatMap((other) => [
+        ...touching(other, meetingPlaces(item, places, other), ALL, state),
+      ]),
+    );
+  return action === undefined ? {where: item.where} : {where: tagWhere(action), step: action.step};
+}
+
+function* touching(
+  item: Item,
+  places: readonly string[],
+  kinds: readonly FactKind[],
+  state: State,
+): Generator<Action> {
+  for (const place of places.length === 0 ? placesOf(item) : places) {
+    for (const kind of kinds) {
+      const {by, undone} = state.get(kind, item.id, place);
+      if (by !== undefined) yield by;
+      if (undone !== undefined) yield undone;
+    }
+  }
+}
+
+function last(actions: Iterable<Action>): Action | undefined {
+  let latest: Action | undefined;
+  for (const action of actions) {
+    if (latest === undefined || before(latest, action)) latest = action;
+  }
+  return latest;
+}
+
+function before(a: Action, b: Action): boolean {
+  return a.step.order - b.step.order < 0 || (a.step === b.step && a.tag.span.start < b.tag.span.start);
+}
+
+/** The items whose steps a missing one would stand beside. */
+function belongingTo(item: Item, {spec, closers}: Relations): Item[] {
+  return ids(item, closers).flatMap((id) => spec.items.get(id) ?? []);
+}
+
+function ids(item: Item, closers: Relations['closers']): string[] {
+  const values = (list: readonly {readonly value: string}[]) => list.map(({value}) => value);
+  switch (item.kind) {
+    case 'fastener':
+      return values(item.holds);
+    case 'fit':
+      return [
+        ...values(item.when?.installed ?? []),
+        ...values(item.when?.tight ?? []),
+        ...values(item.between),
+      ];
+    case 'joint':
+      return [...(closers.get(item.id) ?? []).map(({id}) => id), ...values(item.between)];
+    case 'surface':
+      return (closers.get(item.id) ?? []).map(({id}) => id);
+    case 'hold-point':
+      return values(item.asks);
+    case 'system':
+      return [...values(item.joints), ...values(item.closedBy)];
+    default:
+      return [];
+  }
+}

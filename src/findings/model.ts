@@ -1,0 +1,94 @@
+/** What a finding is, and what a file in this folder must say to define one. */
+
+import type {Book} from '../build/book.js';
+import type {State} from '../build/facts.js';
+import type {Found, Remark} from '../build/found.js';
+import type {Action, StepRef} from '../build/program.js';
+import type {Relations} from '../build/relations.js';
+import type {Verb} from '../procedure/verbs.js';
+import type {Severity} from '../spec/model.js';
+import type {Fix} from '../text/edit.js';
+import type {Where} from '../text/source.js';
+
+/** One mistake or omission, with the place to look at and the story of how it came about. */
+export interface Finding {
+  readonly name: string;
+  readonly severity: 'error' | 'warning' | 'information';
+  readonly where: Where;
+  /** One line, beginning with the item where there is one, without a full stop. */
+  readonly message: string;
+  readonly item?: string;
+  /** The places of the item that it is about; left out where it is about all of them. */
+  readonly place?: string;
+  /** What set and undid the fact in question, in build order. */
+  readonly story: readonly Remark[];
+  /** Other places to look at: where the specification asks for it. */
+  readonly related: readonly Remark[];
+  readonly fix?: Fix;
+}
+
+export type Report = (found: Found) => void;
+
+/** What a check may look at. `state` is the engine just before the action, or at the end of the build. */
+export interface Context {
+  readonly book: Book;
+  readonly relations: Relations;
+  readonly state: State;
+  readonly report: Report;
+  /**
+   * For a check of an install: reported only if the part is still in at the end of the build, at one of these
+   * places, from this very install. What a trial fit leaves out does no harm.
+   */
+  readonly reportIfItLasts: (found: Found, places: readonly string[]) => void;
+  /** Today's ISO 8601 date, where the caller knows it. */
+  readonly today?: string;
+}
+
+/** Called before an action changes the state. */
+export type ActionCheck = (action: Action, context: Context) => void;
+
+export type FindingGroup =
+  | 'reading'
+  | 'order'
+  | 'left undone'
+  | 'materials and tools'
+  | 'engineering'
+  | 'people'
+  | 'job';
+
+/** A small book in which the finding shows, and the same put right; both are run by the tests. */
+export interface Example {
+  /** engine.yaml of the example; a `shop:` of its own where it needs tools or consumables. */
+  readonly engine: string;
+  readonly shop?: string;
+  /** Bodies of the procedure, below its front matter. */
+  readonly wrong: string;
+  readonly right: string;
+  /** Where the mistake is in the specification: the engine.yaml (or shop.yaml) put right. */
+  readonly rightEngine?: string;
+  readonly rightShop?: string;
+}
+
+/** One kind of finding: one file. */
+export interface FindingKind {
+  readonly name: string;
+  readonly group: FindingGroup;
+  readonly severity: Exclude<Severity, 'off'>;
+  /** What it is, in one line. */
+  readonly summary: string;
+  /** Why it matters on an engine. */
+  readonly why: string;
+  /** The published source of the rule, or "common practice, no source". */
+  readonly source: string;
+  readonly example: Example;
+  /** Problems of the readers with this name are reported as they are. */
+  readonly fromReading?: true;
+  /** Once a book. */
+  readonly book?: (context: Context) => void;
+  /** Once a step, in build order. */
+  readonly step?: (step: StepRef, context: Context) => void;
+  /** Before every action of a verb. */
+  readonly before?: {readonly [verb in Verb]?: ActionCheck};
+  /** At the end of the build. */
+  readonly end?: (context: Context) => void;
+}

@@ -1,0 +1,72 @@
+/** How findings speak of items, places, steps and what happened to a fact. */
+import type {Fact} from '../build/facts.js';
+import type {Remark} from '../build/found.js';
+import {type Action, type StepRef, whereIn} from '../build/program.js';
+import {placesOf} from '../spec/items.js';
+import type {Item} from '../spec/model.js';
+import type {Where} from '../text/source.js';
+
+/** `main-caps[front, rear]`, or the bare id where it is about every place. */
+export function itemAt(item: Item, places: readonly string[]): string {
+  const part = placeText(item, places);
+  return part === undefined ? item.id : `${item.id}[${part}]`;
+}
+
+/** The places in words, or nothing where they are all the item has. */
+export function placeText(item: Item, places: readonly string[]): string | undefined {
+  const all = placesOf(item);
+  const named = all.filter((place) => places.includes(place));
+  return named.length === all.length || named.length === 0 ? undefined : named.join(', ');
+}
+
+/** The item and place fields of a finding. */
+export function about(item: Item, places: readonly string[]): {item: string; place?: string} {
+  const place = placeText(item, places);
+  return {item: item.id, ...(place !== undefined && {place})};
+}
+
+/** `step 14`, with the file where it is not the one being read. */
+export function stepName(step: StepRef, from?: StepRef): string {
+  const {number} = step.step;
+  if (from !== undefined && from.procedure === step.procedure) return `step ${number}`;
+  return `step ${number} of ${baseName(step.procedure.source.file)}`;
+}
+
+export function baseName(file: string): string {
+  return file.slice(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
+}
+
+/** Where an action's tag stands. */
+export function tagWhere(action: Action): Where {
+  return whereIn(action.step, action.tag.span);
+}
+
+/** Where an action names its item. */
+export function targetWhere(action: Action): Where {
+  return whereIn(action.step, action.target.span);
+}
+
+/** What set a fact and what undid it, in build order. */
+export function storyOf(facts: readonly Fact[]): Remark[] {
+  const actions = new Map<Action, string>();
+  for (const {by, undone} of facts) {
+    if (by !== undefined) actions.set(by, `${stepName(by.step)} did it (${by.verb}: ${by.item.id})`);
+    if (undone !== undefined) {
+      actions.set(undone, `${stepName(undone.step)} undid it (${undone.verb}: ${undone.item.id})`);
+    }
+  }
+  return [...actions]
+    .sort(([a], [b]) => a.step.order - b.step.order || a.tag.span.start - b.tag.span.start)
+    .map(([action, says]) => ({where: tagWhere(action), says}));
+}
+
+/** The remark that points at an item in the specification. */
+export function specified(item: Item, says = `${item.id} is specified here`): Remark {
+  return {where: item.where, says};
+}
+
+/** `a`, `a or b`, `a, b or c`. */
+export function listed(words: readonly string[], joiner = 'or'): string {
+  const last = words.at(-1) ?? '';
+  return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} ${joiner} ${last}`;
+}

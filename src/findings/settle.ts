@@ -1,0 +1,155 @@
+/** From what the checks raised to what is reported: spans checked, waivers applied, severities set, sorted, each once. */
+import type {Book} from '../build/book.js';
+import type {Found, Remark} from '../build/found.js';
+import type {Ledger} from '../build/ledger.js';
+import {type StepRef, whereIn} from '../build/program.js';
+import type {Tag} from '../procedure/model.js';
+import {clauseOf} from '../procedure/values.js';
+import {editFault} from '../text/edit.js';
+import type {Source, Where} from '../text/source.js';
+import type {Finding, FindingKind} from './model.js';
+
+export interface Raised {
+  readonly kind: FindingKind;
+  readonly found: Found;
+}
+
+/** Findings that a waiver cannot silence: they are about waivers. */
+const NOT_WAIVED = new Set(['waiver-without-reason', 'waiver-stale']);
+
+export function finish(
+  book: Book,
+  run: Ledger,
+  kinds: readonly FindingKind[],
+  raised: readonly Raised[],
+): Finding[] {
+  const sources = sourcesOf(book);
+  const waivers = waiversOf(run);
+  const kept = once(raised).filter((one) => !waived(one, waivers, run));
+  const stale = staleWaivers(waivers, kinds);
+  return [...kept, ...stale].flatMap((one) => finding(book, sources, one)).sort(byPlace(fileOrder(book)));
+}
+
+interface Waiver {
+  readonly step: StepRef;
+  readonly tag: Tag;
+  readonly name: string;
+  readonly where: Where;
+  used: boolean;
+}
+
+function waiversOf(run: Ledger): Waiver[] {
+  return run.program.steps.flatMap((step) =>
+    step.step.tags
+      .filter(({verb, targets}) => verb === 'waive' && targets.length > 0)
+      .flatMap((tag) =>
+        tag.targets.map(({id, span}) => ({step, tag, name: id, where: whereIn(step, span), used: false})),
+      ),
+  );
+}
+
+/** A waiver without a reason silences nothing. */
+function waived({kind, found}: Raised, waivers: readonly Waiver[], run: Ledger): boolean {
+  if (NOT_WAIVED.has(kind.name)) return false;
+  const step = found.step ?? stepAt(found.where, run);
+  if (step === undefined) return false;
+  const fitting = waivers.filter(
+    (waiver) =>
+      waiver.name === kind.name && waiver.step === step && clauseOf(waiver.tag, 'because') !== undefined,
+  );
+  for (const waiver of fitting) waiver.used = true;
+  return fitting.length > 0;
+}
+
+/** The innermost step that a place stands in. */
+function stepAt({file, span}: Where, run: Ledger): StepRef | undefined {
+  return run.program.steps
+    .filter(
+      ({procedure, step}) =>
+        procedure.source.file === file && step.span.start <= span.start && span.end <= step.span.end,
+    )
+    .at(-1);
+}
+
+function staleWaivers(waivers: readonly Waiver[], kinds: readonly FindingKind[]): Raised[] {
+  const stale = kinds.find(({name}) => name === 'waiver-stale');
+  if (stale === undefined) return [];
+  return waivers
+    .filter(({used, tag}) => !used && clauseOf(tag, 'because') !== undefined)
+    .map(({name, where}) => ({
+      kind: stale,
+      found: {where, message: staleMessage(name, kinds)},
+    }));
+}
+
+function staleMessage(name: string, kinds: readonly FindingKind[]): string {
+  return kinds.some((kind) => kind.name === name)
+    ? `the waiver of ${name} silences nothing at this step; take it out`
+    : `the waiver names ${name}, which is not a finding`;
+}
+
+function finding(book: Book, sources: ReadonlyMap<string, Source>, {kind, found}: Raised): Finding[] {
+  const severity = book.spec.shop.severity.get(kind.name)?.value ?? kind.severity;
+  if (severity === 'off') return [];
+  const fault = faultOf(found, sources);
+  if (fault !== undefined) throw new Error(`${kind.name} reports a bad place: ${fault}`);
+  const {where, message, item, place, story = [], related = [], fix} = found;
+  return [
+    {
+      name: kind.name,
+      severity,
+      where,
+      message,
+      ...(item !== undefined && {item}),
+      ...(place !== undefined && {place}),
+      story,
+      related,
+      ...(fix && {fix}),
+    },
+  ];
+}
+
+function faultOf(found: Found, sources: ReadonlyMap<string, Source>): string | undefined {
+  const places: Remark[] = [...(found.story ?? []), ...(found.related ?? [])];
+  for (const where of [found.where, ...places.map((remark) => remark.where)]) {
+    const length = sources.get(where.file)?.text.length;
+    // A file that could not be read has no text to point into.
+    if (length === undefined) continue;
+    const {start, end} = where.span;
+    if (start < 0 || end < start || end > length) return `${start}–${end} of ${where.file} (${length} long)`;
+  }
+  if (found.fix === undefined) return undefined;
+  const length = sources.get(found.fix.file)?.text.length ?? 0;
+  return editFault(found.fix.edits, length);
+}
+
+function once(raised: readonly Raised[]): Raised[] {
+  const seen = new Set<string>();
+  return raised.filter(({kind, found}) => {
+    const {file, span} = found.where;
+    const key = JSON.stringify([kind.name, file, span.start, span.end, found.message]);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+function sourcesOf(book: Book): Map<string, Source> {
+  const all = new Map(book.spec.files);
+  for (const {source} of book.procedures) all.set(source.file, source);
+  return all;
+}
+
+function fileOrder(book: Book): Map<string, number> {
+  const files = [...book.spec.files.keys(), ...book.procedures.map(({source}) => source.file)];
+  return new Map(files.map((file, index) => [file, index]));
+}
+
+function byPlace(order: ReadonlyMap<string, number>) {
+  const rank = ({where}: Finding) => order.get(where.file) ?? -1;
+  return (a: Finding, b: Finding) =>
+    rank(a) - rank(b) ||
+    a.where.span.start - b.where.span.start ||
+    a.where.span.end - b.where.span.end ||
+    (a.name < b.name ? -1 : a.name > b.name ? 1 : 0);
+}

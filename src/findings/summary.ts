@@ -1,0 +1,46 @@
+/** What a book amounts to, in numbers. */
+import type {Book} from '../build/book.js';
+import type {Ledger} from '../build/ledger.js';
+import type {Item} from '../spec/model.js';
+import type {Finding} from './model.js';
+
+export interface Summary {
+  readonly procedures: number;
+  readonly steps: number;
+  readonly tags: number;
+  /** Items of the engine that a build must deal with: parts not given, surfaces, joints, fasteners, fits, marks, checks, hold points, systems. */
+  readonly items: number;
+  /** Those of them that some step deals with. */
+  readonly covered: number;
+  readonly errors: number;
+  readonly warnings: number;
+}
+
+export function summarise(book: Book, run: Ledger, findings: readonly Finding[]): Summary {
+  const items = [...book.spec.items.values()].filter(mustBeDealtWith);
+  const touched = new Set(dealtWith(run.program.parts.flatMap(({nodes}) => nodes)));
+  const steps = book.procedures.flatMap((procedure) => procedure.steps);
+  return {
+    procedures: book.procedures.length,
+    steps: steps.length,
+    tags: steps.reduce((sum, {tags}) => sum + tags.length, 0),
+    items: items.length,
+    covered: items.filter(({id}) => touched.has(id)).length,
+    errors: findings.filter(({severity}) => severity === 'error').length,
+    warnings: findings.filter(({severity}) => severity === 'warning').length,
+  };
+}
+
+function mustBeDealtWith(item: Item): boolean {
+  if (item.kind === 'part') return !item.given;
+  return item.kind !== 'tool' && item.kind !== 'consumable' && item.kind !== 'alteration';
+}
+
+type Nodes = Ledger['program']['parts'][number]['nodes'];
+
+function* dealtWith(nodes: Nodes): Generator<string> {
+  for (const node of nodes) {
+    for (const {item} of node.actions) yield item.id;
+    yield* dealtWith(node.below);
+  }
+}
