@@ -1,0 +1,80 @@
+/**
+ * Builds `dist/`: the library (`index.js`, the packages under `dependencies` left outside), the command
+ * (`wmark.js`, everything inside, split so that a command loads only what it needs), the type declarations,
+ * and the licences of what went into the bundles.
+ */
+import {spawnSync} from 'node:child_process';
+import {existsSync, readdirSync, readFileSync, rmSync, writeFileSync} from 'node:fs';
+import {createRequire} from 'node:module';
+import {dirname, join} from 'node:path';
+import {fileURLToPath} from 'node:url';
+import {build} from 'esbuild';
+
+const root = join(dirname(fileURLToPath(import.meta.url)), '..');
+const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+
+/** What both bundles share. Node 20.19 is the oldest that `engines` admits. */
+const common = {
+  absWorkingDir: root,
+  bundle: true,
+  platform: 'node',
+  target: 'node20.19',
+  format: 'esm',
+  metafile: true,
+  legalComments: 'none',
+  logLevel: 'warning',
+  define: {WMARK_VERSION: JSON.stringify(manifest.version)},
+};
+
+rmSync(join(root, 'dist'), {recursive: true, force: true});
+const [library, command] = await Promise.all([
+  build({
+    ...common,
+    entryPoints: {index: 'src/index.ts'},
+    outdir: 'dist',
+    external: Object.keys(manifest.dependencies),
+  }),
+  build({
+    ...common,
+    entryPoints: {wmark: 'src/cli/wmark.ts'},
+    outdir: 'dist',
+    chunkNames: 'command/[name]-[hash]',
+    splitting: true,
+    minifyWhitespace: true,
+    minifySyntax: true,
+    // The YAML package asks for Node's own modules by `require`, which an ES module has to make for itself.
+    banner: {js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);"},
+  }),
+]);
+declarations();
+writeFileSync(join(root, 'dist', 'THIRD-PARTY.txt'), licences([library.metafile, command.metafile]));
+
+/** The declarations of everything that the library's face can reach. */
+function declarations() {
+  const compiler = createRequire(import.meta.url).resolve('typescript/bin/tsc');
+  const done = spawnSync(process.execPath, [compiler, '-p', join(root, '.config', 'tsconfig.types.json')], {
+    stdio: 'inherit',
+  });
+  if (done.status !== 0) process.exit(1);
+}
+
+/** The licence texts of the packages whose code stands in the bundles. */
+function licences(metafiles) {
+  const names = new Set();
+  for (const metafile of metafiles) {
+    for (const input of Object.keys(metafile.inputs)) {
+      const found = /^node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(input);
+      if (found) names.add(found[1]);
+    }
+  }
+  const notices = [...names].sort().map((name) => notice(name));
+  return `The bundles in this folder hold code of these packages.\n\n${notices.join('\n')}`;
+}
+
+function notice(name) {
+  const folder = join(root, 'node_modules', name);
+  const {version, license} = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+  const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
+  const text = file && existsSync(join(folder, file)) ? readFileSync(join(folder, file), 'utf8').trim() : '';
+  return `${'-'.repeat(72)}\n${name} ${version} (${license})\n\n${text}\n`;
+}

@@ -1,0 +1,87 @@
+/**
+ * From the names under `build:` and `extends:` to true files on disk. A book may reach anywhere below the
+ * folder of its shop.yaml and nowhere else, whatever links or dots a name is made of.
+ */
+import {readdir, stat} from 'node:fs/promises';
+import {basename, dirname, isAbsolute, resolve} from 'node:path';
+import type {Located} from '../spec/model.js';
+import {nearest} from '../text/nearest.js';
+import type {Problem} from '../text/problem.js';
+import {liesBelow, truePath} from './names.js';
+
+/** Where names are looked up: true paths of the folder of the file that holds the name, and of the shop. */
+export interface Bounds {
+  readonly folder: string;
+  readonly shopFolder: string;
+}
+
+/** The true path of the file that a name stands for, or what is wrong with the name. */
+export async function fileNamed(name: Located<string>, bounds: Bounds): Promise<string | Problem> {
+  const written = name.value;
+  if (isAbsolute(written)) {
+    return unreadable(
+      name,
+      `${written} is a path from the root of one disk`,
+      'write it relative to this file',
+    );
+  }
+  const path = resolve(bounds.folder, written);
+  const real = await truePath(path);
+  if (real === undefined) return missing(name, path, bounds);
+  if (!liesBelow(real, bounds.shopFolder)) return outside(name);
+  if (!(await stat(real)).isFile()) return unreadable(name, `${written} is not a file`, 'name a file');
+  return real;
+}
+
+/** The true paths of the procedures, in build order, each once; what is wrong with the other names. */
+export async function proceduresNamed(
+  build: readonly Located<string>[],
+  boundsOf: (name: Located<string>) => Bounds,
+  specification: ReadonlySet<string>,
+): Promise<{readonly paths: readonly NamedFile[]; readonly problems: readonly Problem[]}> {
+  const paths = new Map<string, Located<string>>();
+  const problems: Problem[] = [];
+  for (const name of build) {
+    const found = await fileNamed(name, boundsOf(name));
+    if (typeof found !== 'string') problems.push(found);
+    else if (specification.has(found)) problems.push(itself(name));
+    else if (paths.has(found)) problems.push(again(name, paths.get(found)));
+    else paths.set(found, name);
+  }
+  return {paths: [...paths].map(([path, name]) => ({path, name})), problems};
+}
+
+/** A file on disk, and the name in engine.yaml that leads to it. */
+export interface NamedFile {
+  readonly path: string;
+  readonly name: Located<string>;
+}
+
+/** A problem at the name of a file that can't be used. */
+export function unreadable(name: Located<string>, says: string, hint: string): Problem {
+  return {name: 'file-unreadable', where: name.where, says, hint};
+}
+
+/** Says nothing of what lies outside the shop's folder, not even whether it is there. */
+async function missing(name: Located<string>, path: string, {shopFolder}: Bounds): Promise<Problem> {
+  const folder = await truePath(dirname(path));
+  const inside = folder === shopFolder || liesBelow(folder ?? path, shopFolder);
+  if (!inside) return outside(name);
+  const meant = folder && nearest(basename(path), await readdir(folder));
+  const hint = meant ? `did you mean ${meant}?` : 'write it, or take the name out';
+  return unreadable(name, `there is no file ${name.value}`, hint);
+}
+
+function outside(name: Located<string>): Problem {
+  const hint = 'a book may name files below the folder of its shop.yaml only';
+  return unreadable(name, `${name.value} lies outside the shop's folder`, hint);
+}
+
+function itself(name: Located<string>): Problem {
+  return unreadable(name, `${name.value} is the specification itself`, 'name a procedure');
+}
+
+function again(name: Located<string>, first: Located<string> | undefined): Problem {
+  const problem = unreadable(name, `${name.value} is named a second time`, 'name each procedure once');
+  return first ? {...problem, related: [{where: first.where, says: 'the first time'}]} : problem;
+}
