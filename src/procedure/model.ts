@@ -22,6 +22,8 @@ export interface Front {
   readonly date: string;
   readonly author?: string;
   readonly approved?: string;
+  /** The engines or options that the procedure is for, as written; left out, it is for all. */
+  readonly only?: readonly string[];
   /** Span of the front matter; empty at 0 where there is none. */
   readonly span: Span;
 }
@@ -30,7 +32,7 @@ export interface Section {
   readonly title: string;
   readonly depth: number;
   readonly span: Span;
-  /** Prose, cautions, pictures and steps in order. */
+  /** Prose, pictures and steps in order, and those cautions that no step follows. */
   readonly content: readonly Block[];
 }
 
@@ -48,7 +50,10 @@ export type Block =
   | {readonly type: 'other'; readonly span: Span; readonly text: string};
 
 export interface Step {
-  /** As printed: `3`, or `3b` for a sub-step; counts through the procedure. */
+  /**
+   * As printed: `3`, `3b` for a sub-step, `3b2` below that. Counts through the procedure, not from the author's
+   * numerals, which start anew wherever a caution or a heading ends a list.
+   */
   readonly number: string;
   /** Position among the procedure's `steps`. */
   readonly index: number;
@@ -60,12 +65,13 @@ export interface Step {
   /** The same as Markdown nodes, tags removed. */
   readonly inline: readonly PhrasingContent[];
   readonly tags: readonly Tag[];
-  /** Cautions that stand before it. */
+  /** Cautions that stand before it, or open its own item; each caution belongs to one step. */
   readonly cautions: readonly Caution[];
+  /** Every picture of its prose, taken out of `inline`. */
   readonly pictures: readonly Picture[];
   /** Sub-steps: items of a nested ordered list. */
   readonly steps: readonly Step[];
-  /** Further prose of the step (paragraphs after the first). */
+  /** What else stands in its item: further paragraphs, bullet lists. Their tags are among `tags`. */
   readonly more: readonly Block[];
   /** Set by a `step:` tag. */
   readonly id?: string;
@@ -95,7 +101,7 @@ export interface Caution {
 
 /** An inline code span that reads as a tag. A part that could not be read is left out and is a problem. */
 export interface Tag {
-  /** The text between the backticks. */
+  /** The text between the backticks, without the spaces around it; `raw` is that text as it stands. */
   readonly span: Span;
   readonly raw: string;
   readonly verb: Verb;
