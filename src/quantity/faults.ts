@@ -1,0 +1,97 @@
+/** The wording of what can be wrong with an amount's unit, with the hint that gets the writer on. */
+import {nearest} from '../text/nearest.js';
+import type {Span} from '../text/source.js';
+import type {AmountFault, Dimension, Unit} from './model.js';
+import {allSpellings, findUnit, unitKey} from './units.js';
+
+const ARTICLE: Readonly<Record<Dimension, string>> = {
+  torque: 'a torque',
+  length: 'a length',
+  angle: 'an angle',
+  time: 'a time',
+  temperature: 'a temperature',
+  pressure: 'a pressure',
+  force: 'a force',
+  mass: 'a mass',
+  volume: 'a volume',
+};
+
+/** The units that a shop would reach for first, for hints. */
+const USUAL: Readonly<Record<Dimension, string>> = {
+  torque: 'lbf·ft, lbf·in or N·m',
+  length: 'in or mm',
+  angle: '°',
+  time: 'min or h',
+  temperature: '°F or °C',
+  pressure: 'psi, kPa or bar',
+  force: 'lbf or N',
+  mass: 'lb or kg',
+  volume: 'US qt or L',
+};
+
+/** What a unit of another kind was most likely meant for, by the dimension that is due. */
+const MEANT: Readonly<Partial<Record<Dimension, Readonly<Record<string, string>>>>> = {
+  torque: {
+    lb: 'lbf·ft or lbf·in',
+    lbf: 'lbf·ft or lbf·in',
+    ft: 'lbf·ft',
+    in: 'lbf·in',
+    kg: 'kgf·m',
+    kgf: 'kgf·m',
+    oz: 'ozf·in',
+    ozf: 'ozf·in',
+    N: 'N·m',
+    m: 'N·m',
+  },
+  force: {lb: 'lbf', oz: 'ozf', kg: 'kgf', lbf·ft: 'lbf', N·m: 'N'},
+  pressure: {lb: 'psi', lbf: 'psi', kg: 'kgf/cm²', kgf: 'kgf/cm²', in: 'inHg'},
+  volume: {oz: 'US fl oz'},
+  mass: {lbf: 'lb', kgf: 'kg', ozf: 'oz'},
+};
+
+/** "a torque", "an angle". */
+export function withArticle(dimension: Dimension): string {
+  return ARTICLE[dimension];
+}
+
+/** The units that a shop would use first for a dimension: "lbf·ft, lbf·in or N·m". */
+export function usualUnits(dimension: Dimension): string {
+  return USUAL[dimension];
+}
+
+export function missingUnit(text: string, span: Span, due: Dimension | undefined): AmountFault {
+  const shown = clip(text);
+  if (due === undefined)
+    return {
+      name: 'unit-missing',
+      span,
+      says: `${shown} has no unit`,
+      hint: 'write the unit after the number',
+    };
+  const says = `${shown} has no unit where ${ARTICLE[due]} is due`;
+  return {name: 'unit-missing', span, says, hint: `write it in ${USUAL[due]}`};
+}
+
+export function wrongKind(text: string, unit: Unit, span: Span, due: Dimension): AmountFault {
+  const says = `${clip(text)} is ${ARTICLE[unit.dimension]} where ${ARTICLE[due]} is due`;
+  const meant = MEANT[due]?.[unit.symbol];
+  const limit = unit.symbol === 'min' ? 'put min before the number if it is a lower limit' : undefined;
+  const hint = limit ?? `write ${meant ?? USUAL[due]}`;
+  return {name: 'unit-wrong-kind', span, says, hint};
+}
+
+export function unknownUnit(text: string, span: Span, due: Dimension | undefined): AmountFault {
+  const keys = [...allSpellings()].filter(([, unit]) => due === undefined || unit.dimension === due);
+  const near = nearest(
+    unitKey(text),
+    keys.map(([key]) => key),
+  );
+  const meant = near === undefined ? undefined : findUnit(near)?.symbol;
+  const usual = due === undefined ? 'write a unit such as lbf·ft, in, mm, °, h, psi' : `write ${USUAL[due]}`;
+  const says = due === undefined ? `${clip(text)} is not a unit` : `${clip(text)} is no unit of ${due}`;
+  return {name: 'unit-wrong-kind', span, says, hint: meant === undefined ? usual : `did you mean ${meant}?`};
+}
+
+function clip(text: string): string {
+  return text.length > 24 ? `${text.slice(0, 23)}…` : text;
+}
