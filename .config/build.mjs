@@ -23,6 +23,7 @@ const common = {
   metafile: true,
   legalComments: 'none',
   logLevel: 'warning',
+  loader: {'.md': 'text', '.yaml': 'text'},
   define: {WMARK_VERSION: JSON.stringify(manifest.version)},
 };
 
