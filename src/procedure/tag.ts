@@ -1,0 +1,128 @@
+/**
+ * Reads one code span as a tag. What can be read is returned, and every part that cannot is a problem with its own
+ * span, so that one slip never hides the next.
+ */
+import type {Unit} from '../quantity/model.js';
+import type {Problem} from '../text/problem.js';
+import type {Span} from '../text/source.js';
+import {readValue, unitOf} from './clause-values.js';
+import type {Clause, ClauseValue, Tag} from './model.js';
+import {splitClauses, type Written} from './tag-clauses.js';
+import {formFault, problemOf, type Read, type TagFault} from './tag-fault.js';
+import {openingOf} from './tag-opening.js';
+import {readTargets} from './tag-targets.js';
+import {cut, onOneLine, type TagText, tokenize, trimmed} from './tag-tokens.js';
+import {type ShapeFault, shapeFaults} from './verb-shapes.js';
+import {type ClauseWord, tagSpec, type Verb} from './verbs.js';
+
+export interface TagReading {
+  /** Undefined where the code span is no tag, or its verb is none. */
+  readonly tag?: Tag;
+  readonly problems: readonly Problem[];
+  /** It is, or was surely meant as, a tag; a word that is near no verb may be ordinary code. */
+  readonly meant: boolean;
+}
+
+/**
+ * Reads the raw text between the backticks of a code span, line breaks and the indentation after them included, which
+ * stands at `offset` of `file`. Ordinary code gives no tag and no problem.
+ */
+export function readTag(text: string, offset: number, file: string): TagReading {
+  const line = onOneLine(text, offset);
+  const opening = openingOf(line);
+  if (opening.type === 'code') return {problems: [], meant: false};
+  if (opening.type === 'unknown') {
+    return {problems: [problemOf(opening.fault, file)], meant: opening.near !== undefined};
+  }
+  const {verb, verbSpan, bodyStart} = opening;
+  const parts = splitClauses(line, tokenize(line, bodyStart));
+  const targets = readTargets(line, verb, parts.value.targets, verbSpan);
+  const clauses = readClauses(line, verb, verbSpan, parts.value.clauses);
+  const span = trimmed(line, {start: offset, end: offset + text.length});
+  const raw = text.slice(span.start - offset, span.end - offset);
+  const faults = [...targets.faults, ...clauses.faults, ...parts.faults];
+  if (opening.fault) faults.push(opening.fault);
+  faults.sort((one, other) => one.span.start - other.span.start);
+  const tag = {span, raw, verb, verbSpan, targets: targets.value, clauses: clauses.value};
+  return {tag, problems: faults.map((fault) => problemOf(fault, file)), meant: true};
+}
+
+/** A tag's clauses while they are read. */
+interface Reading {
+  readonly line: TagText;
+  readonly verb: Verb;
+  readonly verbSpan: Span;
+  /** Each word once. */
+  readonly written: readonly Written[];
+}
+
+function readClauses(line: TagText, verb: Verb, verbSpan: Span, all: readonly Written[]): Read<Clause[]> {
+  const first = new Map<ClauseWord, Written>();
+  const faults: TagFault[] = [];
+  for (const clause of all) {
+    if (first.has(clause.word)) faults.push(twice(clause));
+    else first.set(clause.word, clause);
+  }
+  const reading = {line, verb, verbSpan, written: [...first.values()]};
+  const read = reading.written.map((clause) => ({clause, ...valueIn(reading, clause)}));
+  faults.push(...read.flatMap((one) => one.faults));
+  const wrong = shapeFaults(verb, Object.fromEntries(read.map(({clause, value}) => [clause.word, value])));
+  faults.push(...wrong.flatMap((fault) => shapeFault(reading, fault)));
+  const refused = new Set(wrong.map(({word}) => word));
+  const value = read.flatMap(({clause: {word, span, valueSpan}, value: found}) =>
+    found === undefined || refused.has(word) ? [] : [{word, span, valueSpan, value: found}],
+  );
+  return {value, faults};
+}
+
+function valueIn(reading: Reading, clause: Written): Read<ClauseValue | undefined> {
+  const spec = tagSpec(reading.verb).clauses[clause.word];
+  if (spec === undefined) return {value: undefined, faults: []};
+  const inherit = spec.type === 'amounts' ? unitOfTo(reading) : undefined;
+  return readValue(reading.line, clause, spec, inherit);
+}
+
+function unitOfTo({line, verb, written}: Reading): Unit | undefined {
+  const to = written.find(({word}) => word === 'to');
+  const spec = tagSpec(verb).clauses.to;
+  const value = to && spec && readValue(line, to, spec).value;
+  return value?.type === 'amount' ? unitOf(value.amount) : undefined;
+}
+
+function twice({word, span}: Written): TagFault {
+  return formFault(span, `\`${word}\` stands twice in this tag`, {hint: `put it all after one \`${word}\``});
+}
+
+function shapeFault(reading: Reading, {word, fault}: ShapeFault): TagFault[] {
+  const {verb, verbSpan, written, line} = reading;
+  const index = written.findIndex((clause) => clause.word === word);
+  const clause = written[index];
+  if (fault === 'not-taken') return clause ? [notTaken(reading, clause, written[index - 1])] : [];
+  const spec = tagSpec(verb).clauses[word];
+  const due = spec && 'words' in spec ? spec.words?.join(' or ') : undefined;
+  const hint = due === undefined ? {} : {hint: `write \`${word} ${due}\``};
+  if (fault === 'missing') {
+    return clause ? [] : [formFault(verbSpan, `\`${verb}\` says nothing without \`${word}\``, hint)];
+  }
+  return clause
+    ? [formFault(clause.valueSpan, `\`${word}\` takes no ${cut(line, clause.valueSpan)}`, hint)]
+    : [];
+}
+
+/** Free text before the clause may well go on with a word that only looks like one. */
+function notTaken({verb, line}: Reading, clause: Written, before: Written | undefined): TagFault {
+  const {clauses} = tagSpec(verb);
+  const taken = Object.keys(clauses).map((word) => `\`${word}\``);
+  const fault = {
+    name: 'clause-not-taken',
+    span: clause.span,
+    says: `\`${verb}\` takes no \`${clause.word}\``,
+    hint: taken.length === 0 ? 'it takes no clause' : `it takes ${taken.join(', ')}`,
+  } as const;
+  if (before === undefined || clauses[before.word]?.type !== 'text') return fault;
+  if (/["“”]/.test(cut(line, {start: before.valueSpan.start, end: clause.span.end}))) return fault;
+  const ends = [before.valueSpan.start, clause.span.end];
+  const edits = ends.map((at) => ({span: {start: at, end: at}, text: '"'}));
+  const hint = `${fault.hint}; if \`${clause.word}\` is part of the text, put the text in double quotes`;
+  return {...fault, hint, fix: {title: 'Put the text in double quotes', edits}};
+}
