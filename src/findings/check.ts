@@ -6,6 +6,7 @@ import type {Book} from '../build/book.js';
 import {State} from '../build/facts.js';
 import type {Found} from '../build/found.js';
 import {type Ledger, ledger} from '../build/ledger.js';
+import type {Node} from '../build/program.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Problem} from '../text/problem.js';
 import type {ActionCheck, Context, Finding, FindingKind} from './model.js';
@@ -59,6 +60,7 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
   const raised: Raised[] = [];
   const kindOf = new Map<Found, FindingKind>();
   const waiting: {found: Found; places: readonly string[]}[] = [];
+  const done = new Set(run.program.parts.flatMap(({nodes}) => [...deeds(nodes)]));
   let settling = false;
   let state = new State();
 
@@ -75,6 +77,7 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
       kindOf.set(found, kind);
       waiting.push({found, places});
     },
+    does: (verb, item, place) => done.has(`${verb} ${item} ${place}`),
     ...(today !== undefined && {today}),
   });
 
@@ -98,8 +101,9 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
       for (const [check, context] of watchers.get(action.verb) ?? []) check(action, context);
     },
     after(action, now) {
+      const lasting = action.verb === 'torque' ? 'tight' : 'installed';
       for (const {found, places} of waiting.splice(0)) {
-        for (const place of places) now.fault('installed', action.item.id, place, found);
+        for (const place of places) now.fault(lasting, action.item.id, place, found);
       }
     },
     end(now) {
@@ -112,6 +116,15 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
     },
   });
   return raised;
+}
+
+function* deeds(nodes: readonly Node[]): Generator<string> {
+  for (const node of nodes) {
+    for (const {verb, item, places} of node.actions) {
+      for (const place of places) yield `${verb} ${item.id} ${place}`;
+    }
+    yield* deeds(node.below);
+  }
 }
 
 function watchersByVerb(kinds: readonly FindingKind[], contexts: ReadonlyMap<FindingKind, Context>) {

@@ -36,10 +36,16 @@ export interface Context {
   readonly state: State;
   readonly report: Report;
   /**
-   * For a check of an install: reported only if the part is still in at the end of the build, at one of these
-   * places, from this very install. What a trial fit leaves out does no harm.
+   * For a check before an install or a torque: reported only if the part is still in (the fastener still tight)
+   * at the end of the build, at one of these places of the action's item, from this very action. What a trial
+   * fit leaves out does no harm.
    */
   readonly reportIfItLasts: (found: Found, places: readonly string[]) => void;
+  /**
+   * Whether some step of the book does this at all. A thing done in the wrong order is one finding, a thing
+   * never done another, and never both.
+   */
+  readonly does: (verb: Verb, item: string, place: string) => boolean;
   /** Today's ISO 8601 date, where the caller knows it. */
   readonly today?: string;
 }

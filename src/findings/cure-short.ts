@@ -1,0 +1,73 @@
+/** A sealant is left to cure for less than its time. */
+import {whereIn} from '../build/program.js';
+import {meetingPlaces} from '../build/relations.js';
+import {clauseOf} from '../procedure/values.js';
+import {limitsOf} from '../quantity/convert.js';
+import {formatAmount} from '../quantity/format.js';
+import {itemsOfKind} from '../spec/items.js';
+import type {Joint} from '../spec/model.js';
+import {cureOf} from './curing.js';
+import type {FindingKind} from './model.js';
+import {about, itemAt, specified} from './phrase.js';
+
+export const cureShort: FindingKind = {
+  name: 'cure-short',
+  group: 'order',
+  severity: 'error',
+  summary: 'A sealant is left to cure for less than its time',
+  why: 'A skin on the bead looks cured; what is under it runs when it is loaded.',
+  source: 'common practice, no source',
+  example: {
+    engine: `
+parts:
+  block: {given: true}
+joints:
+  plug-seat-joint: {between: [block], seal: [liquid-gasket]}
+`,
+    wrong: `
+1. Wipe the seat dry. \`clean: plug-seat-joint\`
+2. Run a thin bead round the seat. \`seal: plug-seat-joint with liquid-gasket\`
+3. Leave the bead to cure. \`cure: plug-seat-joint for 2 h\`
+`,
+    right: `
+1. Wipe the seat dry. \`clean: plug-seat-joint\`
+2. Run a thin bead round the seat. \`seal: plug-seat-joint with liquid-gasket\`
+3. Leave the bead to cure. \`cure: plug-seat-joint for 24 h\`
+`,
+  },
+  before: {
+    cure(action, {book, state, relations, report}) {
+      const clause = clauseOf(action.tag, 'for');
+      if (clause?.value.type !== 'amount') return;
+      const stated = clause.value.amount;
+      for (const joint of jointsOf(action.item, itemsOfKind(book.spec, 'joint'))) {
+        for (const place of meetingPlaces(action.item, action.places, joint)) {
+          const needs = cureOf(joint, place, state, relations);
+          // A time stated as "24–48 h" is judged by its least.
+          if (needs === undefined || limitsOf(stated).low >= limitsOf(needs.cure).low) continue;
+          const asked = formatAmount(needs.cure);
+          report({
+            where: whereIn(action.step, clause.valueSpan),
+            message: `${itemAt(joint, [place])} is left to cure for ${formatAmount(stated)}, and ${needs.sealant.id} needs ${asked}`,
+            ...about(joint, [place]),
+            related: [specified(needs.sealant)],
+            fix: {
+              title: `Leave it ${asked}`,
+              file: action.step.procedure.source.file,
+              edits: [{span: clause.valueSpan, text: asked}],
+            },
+          });
+          break;
+        }
+      }
+    },
+  },
+};
+
+/** A cure of a consumable is a cure of every joint; those sealed with something else have no such need. */
+function jointsOf(
+  item: {readonly kind: string; readonly id: string},
+  joints: readonly Joint[],
+): readonly Joint[] {
+  return item.kind === 'joint' ? joints.filter(({id}) => id === item.id) : joints;
+}

@@ -1,0 +1,65 @@
+/** What it means that an item is done, by its kind: what comes after it, and hold points that ask for it, need that. */
+import type {State} from '../build/facts.js';
+import type {Verb} from '../procedure/verbs.js';
+import type {Fastener, Item, ItemKind} from '../spec/model.js';
+
+const VERB: {readonly [kind in ItemKind]: Verb} = {
+  part: 'install',
+  surface: 'clean',
+  joint: 'seal',
+  fastener: 'torque',
+  fit: 'measure',
+  mark: 'record',
+  check: 'check',
+  'hold-point': 'witness',
+  system: 'fill',
+  alteration: 'alter',
+  tool: 'check',
+  consumable: 'cure',
+};
+
+/** The verb that does an item of this kind. */
+export function verbFor(item: Item): Verb {
+  return VERB[item.kind];
+}
+
+/** Whether the item is as the specification asks, now. */
+export function isDone(item: Item, place: string, state: State): boolean {
+  switch (item.kind) {
+    case 'part':
+      return item.given || state.holds('installed', item.id, place);
+    case 'surface':
+      return state.holds('clean', item.id, place) || state.holds('lubed', item.id, place);
+    case 'joint':
+      return typeof item.seal?.value !== 'object' || state.holds('sealed', item.id, place);
+    case 'fastener':
+      return tightAsAsked(item, place, state) && lockedAsAsked(item, place, state);
+    case 'fit':
+      return state.holds('measured', item.id, place);
+    case 'mark':
+      return state.holds('recorded', item.id, place);
+    case 'check':
+      return state.holds('checked', item.id, place);
+    case 'hold-point':
+      return state.holds('witnessed', item.id, place);
+    case 'system':
+      return state.holds('filled', item.id, place);
+    default:
+      return true;
+  }
+}
+
+/** At its final torque, where it has one. */
+export function tightAsAsked(fastener: Fastener, place: string, state: State): boolean {
+  const asked = fastener.torque?.value;
+  if (asked === undefined || asked === 'none' || asked === 'unknown') return true;
+  const fact = state.get('tight', fastener.id, place);
+  return fact.holds && fact.detail?.final === true;
+}
+
+/** Locked, where it is locked at all. */
+export function lockedAsAsked(fastener: Fastener, place: string, state: State): boolean {
+  const asked = fastener.lock?.value;
+  if (asked === undefined || asked === 'none' || asked === 'unknown') return true;
+  return state.holds('locked', fastener.id, place);
+}

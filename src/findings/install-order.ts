@@ -1,0 +1,148 @@
+/** Something goes in, on or off in the wrong order: before what must precede it, twice over, or without what it holds. */
+import type {State} from '../build/facts.js';
+import type {Action} from '../build/program.js';
+import {closedBy, meetingPlaces} from '../build/relations.js';
+import {isDone, verbFor} from './done.js';
+import type {Context, FindingKind} from './model.js';
+import {about, itemAt, specified, stepName, storyOf, tagWhere} from './phrase.js';
+
+export const installOrder: FindingKind = {
+  name: 'install-order',
+  group: 'order',
+  severity: 'error',
+  summary: 'Something goes in, or is tightened, before what must come first',
+  why: 'What was forgotten behind a part that is already in means taking it out again, or leaving it forgotten.',
+  source: 'common practice, no source',
+  example: {
+    engine: `
+parts:
+  block: {given: true}
+  camshaft-bearings: {}
+  camshaft: {after: [camshaft-bearings]}
+`,
+    wrong: `
+1. Slide the camshaft in. \`install: camshaft\`
+2. Press the bearings in. \`install: camshaft-bearings\`
+`,
+    right: `
+1. Press the bearings in. \`install: camshaft-bearings\`
+2. Slide the camshaft in. \`install: camshaft\`
+`,
+  },
+  before: {
+    install(action, context) {
+      forgotten(action, context);
+      unsealed(action, context);
+      twice(action, context);
+    },
+    remove: notIn,
+    torque: nothingHeld,
+  },
+};
+
+/** What `after` names is done somewhere, but not yet. What is never done at all is another finding. */
+function forgotten(action: Action, context: Context): void {
+  const {item, places} = action;
+  if (item.kind !== 'part') return;
+  for (const {value, where} of item.after) {
+    const first = context.book.spec.items.get(value);
+    if (first === undefined) continue;
+    const late = meetingPlaces(item, places, first).filter(
+      (place) => !isDone(first, place, context.state) && context.does(verbFor(first), first.id, place),
+    );
+    if (late.length === 0) continue;
+    context.reportIfItLasts(
+      {
+        where: tagWhere(action),
+        message: `${itemAt(item, places)} goes in before ${itemAt(first, late)}, which must be ${DONE[verbFor(first)] ?? 'done'} first`,
+        ...about(item, places),
+        related: [{where, says: `${item.id} comes after ${value}`}],
+      },
+      places,
+    );
+  }
+}
+
+const DONE: {readonly [verb: string]: string} = {
+  install: 'in',
+  measure: 'measured',
+  check: 'checked',
+  witness: 'witnessed',
+  record: 'recorded',
+  torque: 'torqued',
+  seal: 'sealed',
+  clean: 'clean',
+  fill: 'filled',
+};
+
+function unsealed(action: Action, {book, state, does, reportIfItLasts}: Context): void {
+  const {item, places} = action;
+  if (item.kind !== 'part') return;
+  for (const joint of closedBy(book.spec, item)) {
+    if (joint.kind !== 'joint' || typeof joint.seal?.value !== 'object') continue;
+    const open = meetingPlaces(item, places, joint).filter(
+      (place) => !state.holds('sealed', joint.id, place) && does('seal', joint.id, place),
+    );
+    if (open.length === 0) continue;
+    const facts = open.map((place) => state.get('sealed', joint.id, place));
+    reportIfItLasts(
+      {
+        where: tagWhere(action),
+        message: `${itemAt(joint, open)} is not made up when ${item.id} closes it`,
+        ...about(joint, open),
+        story: storyOf(facts),
+        related: [specified(joint)],
+      },
+      places,
+    );
+  }
+}
+
+function twice(action: Action, {state, report}: Context): void {
+  const {item, places} = action;
+  const already = places.filter((place) => state.holds('installed', item.id, place));
+  if (already.length === 0) return;
+  const by = state.get('installed', item.id, already[0] ?? '').by;
+  const since = by === undefined ? '' : ` since ${stepName(by.step, action.step)}`;
+  report({
+    where: tagWhere(action),
+    message: `${itemAt(item, already)} goes in but is in already${since}`,
+    ...about(item, already),
+    story: storyOf(already.map((place) => state.get('installed', item.id, place))),
+  });
+}
+
+function notIn(action: Action, {state, report}: Context): void {
+  const {item, places} = action;
+  if (item.kind === 'part' && item.given) return;
+  const out = places.filter((place) => !state.holds('installed', item.id, place));
+  if (out.length === 0) return;
+  report({
+    where: tagWhere(action),
+    message: `${itemAt(item, out)} comes out but is not in`,
+    ...about(item, out),
+    story: storyOf(out.map((place) => state.get('installed', item.id, place))),
+  });
+}
+
+function nothingHeld(action: Action, context: Context): void {
+  const {item, places} = action;
+  if (item.kind !== 'fastener') return;
+  for (const {value} of item.holds) {
+    const part = context.book.spec.items.get(value);
+    if (part?.kind !== 'part' || part.given) continue;
+    const out = meetingPlaces(item, places, part).filter((place) => missing(part.id, place, context));
+    if (out.length === 0) continue;
+    context.report({
+      where: tagWhere(action),
+      message: `${itemAt(part, out)} is not in when ${item.id} ${item.count === 1 ? 'is' : 'are'} torqued`,
+      ...about(part, out),
+      story: storyOf(out.map((place) => context.state.get('installed', part.id, place))),
+      related: [specified(item, `${item.id} holds ${part.id}`)],
+    });
+  }
+}
+
+function missing(part: string, place: string, {state, does}: {state: State; does: Context['does']}): boolean {
+  return !state.holds('installed', part, place) && does('install', part, place);
+}

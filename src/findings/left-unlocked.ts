@@ -1,0 +1,50 @@
+/** A fastener that ends the build without the lock that the specification asks for. */
+import {itemsOfKind, placesOf} from '../spec/items.js';
+import {lockedAsAsked} from './done.js';
+import {reportOpen} from './left-undone.js';
+import type {FindingKind} from './model.js';
+
+export const leftUnlocked: FindingKind = {
+  name: 'left-unlocked',
+  group: 'left undone',
+  severity: 'error',
+  summary: 'A fastener ends the build without its lock',
+  why: 'Vibration undoes what only friction holds. A bolt loose in the sump takes the oil pump or the crankshaft with it.',
+  source: 'FAA AC 43.13-1B, 7-122: methods of safetying',
+  example: {
+    engine: `
+parts:
+  block: {given: true}
+  oil-pump: {}
+fasteners:
+  oil-pump-bolts: {holds: [oil-pump], torque: 18 lbf·ft, threads: dry, lock: safety-wire}
+`,
+    wrong: `
+1. Offer the pump up. \`install: oil-pump\`
+2. Bring the bolts up. \`torque: oil-pump-bolts to 18 lbf·ft\`
+`,
+    right: `
+1. Offer the pump up. \`install: oil-pump\`
+2. Bring the bolts up. \`torque: oil-pump-bolts to 18 lbf·ft\`
+3. Wire the bolts together. \`lock: oil-pump-bolts with wire-032\`
+`,
+  },
+  end(context) {
+    for (const fastener of itemsOfKind(context.book.spec, 'fastener')) {
+      const open = placesOf(fastener).filter((place) => !lockedAsAsked(fastener, place, context.state));
+      const [end, bare] = fastener.count === 1 ? ['ends', 'is'] : ['end', 'are'];
+      reportOpen(
+        fastener,
+        open,
+        {
+          fact: 'locked',
+          also: ['tight'],
+          never: `${bare} never locked; the specification asks for ${fastener.lock?.value}`,
+          again: `${end} the build unlocked`,
+          asked: `${fastener.id} is specified with lock: ${fastener.lock?.value}`,
+        },
+        context,
+      );
+    }
+  },
+};

@@ -1,0 +1,73 @@
+/** A joint that ends the build without its seal, or whose sealant was never left to cure. */
+
+import {itemsOfKind, placesOf} from '../spec/items.js';
+import type {Joint} from '../spec/model.js';
+import {curing} from './curing.js';
+import {reportOpen, reportUndone} from './left-undone.js';
+import type {Context, FindingKind} from './model.js';
+
+export const leftUnsealed: FindingKind = {
+  name: 'left-unsealed',
+  group: 'left undone',
+  severity: 'error',
+  summary: 'A joint ends the build without its seal, or with a seal that was never left to cure',
+  why: 'A dry joint weeps oil into the bilge or water into the oil.',
+  source: 'common practice, no source',
+  example: {
+    engine: `
+parts:
+  block: {given: true}
+  sump: {closes: [sump-joint]}
+joints:
+  sump-joint: {between: [block, sump], seal: [paper-gasket]}
+`,
+    wrong: `
+1. Lift the sump into place. \`install: sump\`
+`,
+    right: `
+1. Wipe both faces. \`clean: sump-joint\`
+2. Lay the gasket on the sump. \`seal: sump-joint with paper-gasket\`
+3. Lift the sump into place. \`install: sump\`
+`,
+  },
+  end(context) {
+    for (const joint of itemsOfKind(context.book.spec, 'joint')) {
+      if (typeof joint.seal?.value !== 'object') continue;
+      reportUndone(
+        joint,
+        {
+          fact: 'sealed',
+          never: 'is never made up with its seal',
+          again: 'ends the build unsealed',
+          asked: `${joint.id} is specified with a seal`,
+        },
+        context,
+      );
+      neverCured(joint, context);
+    }
+  },
+};
+
+/** Where the joint is under a system that gets filled, loaded-before-cure has said it. */
+function neverCured(joint: Joint, context: Context): void {
+  const {state, book, relations} = context;
+  const filled = itemsOfKind(book.spec, 'system').some(
+    (system) =>
+      system.joints.some(({value}) => value === joint.id) &&
+      placesOf(system).some((place) => context.does('fill', system.id, place)),
+  );
+  if (filled) return;
+  const open = placesOf(joint).filter((place) => curing(joint, place, state, relations) !== undefined);
+  reportOpen(
+    joint,
+    open,
+    {
+      fact: 'cured',
+      also: ['sealed'],
+      never: 'is sealed but never left to cure',
+      again: 'ends the build with its seal uncured',
+      asked: `the sealant of ${joint.id} has a cure`,
+    },
+    context,
+  );
+}

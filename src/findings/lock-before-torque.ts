@@ -1,0 +1,72 @@
+/** A lock goes on on the wrong side of the final torque. */
+import {goesOnFirst} from '../build/effects.js';
+import type {Action} from '../build/program.js';
+import {idsOf} from '../procedure/values.js';
+import type {Fastener} from '../spec/model.js';
+import {tightAsAsked} from './done.js';
+import type {Context, FindingKind} from './model.js';
+import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
+
+export const lockBeforeTorque: FindingKind = {
+  name: 'lock-before-torque',
+  group: 'order',
+  severity: 'error',
+  summary: 'A lock goes on before the final torque, or too late for its kind',
+  why: 'Wire or a pin put on before the last pass has to come off again or locks a slack bolt; threadlocker run in after it holds nothing.',
+  source: 'FAA AC 43.13-1B, 7-122: safetying does not hold torque',
+  example: {
+    engine: `
+parts:
+  block: {given: true}
+  main-caps: {}
+fasteners:
+  main-cap-bolts: {holds: [main-caps], torque: 85 lbf·ft, threads: dry, lock: safety-wire}
+`,
+    wrong: `
+1. Set the caps in place. \`install: main-caps\`
+2. Run the bolts down. \`torque: main-cap-bolts to snug\`
+3. Wire the bolts in pairs. \`lock: main-cap-bolts with wire-032\`
+4. Bring the bolts up. \`torque: main-cap-bolts to 85 lbf·ft\`
+`,
+    right: `
+1. Set the caps in place. \`install: main-caps\`
+2. Bring the bolts up. \`torque: main-cap-bolts to 85 lbf·ft\`
+3. Wire the bolts in pairs. \`lock: main-cap-bolts with wire-032\`
+`,
+  },
+  before: {
+    lock(action, context) {
+      if (action.item.kind === 'fastener') judge(action, action.item, context);
+    },
+  },
+};
+
+function judge(action: Action, fastener: Fastener, {book, state, does, report}: Context): void {
+  const named = idsOf(action.tag, 'with');
+  const asked = fastener.lock?.value;
+  const words = named.length > 0 ? named : asked === undefined ? [] : [asked];
+  const first = goesOnFirst(book.spec, words);
+  const bad = action.places.filter((place) => {
+    const tight = tightAsAsked(fastener, place, state);
+    // A fastener that is never torqued at all is left slack, which is another finding.
+    return first ? tight && hasTorque(fastener) : !tight && does('torque', fastener.id, place);
+  });
+  if (bad.length === 0) return;
+  report({
+    where: tagWhere(action),
+    message: first
+      ? `${itemAt(fastener, bad)} ${be(fastener)} already at final torque, and ${words.join(', ')} goes on before it`
+      : `${itemAt(fastener, bad)} ${be(fastener)} locked before the final torque`,
+    ...about(fastener, bad),
+    story: storyOf(bad.map((place) => state.get('tight', fastener.id, place))),
+    related: [specified(fastener)],
+  });
+}
+
+function hasTorque({torque}: Fastener): boolean {
+  return torque !== undefined && torque.value !== 'none' && torque.value !== 'unknown';
+}
+
+function be({count}: Fastener): string {
+  return count === 1 ? 'is' : 'are';
+}

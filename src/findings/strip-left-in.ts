@@ -1,0 +1,35 @@
+/** A gauging strip that was never wiped away. */
+import {itemsOfKind, placesOf} from '../spec/items.js';
+import {lastPlace} from './last-place.js';
+import type {FindingKind} from './model.js';
+import {about, itemAt, specified, storyOf} from './phrase.js';
+import {numbered, STRIP_ENGINE, STRIP_STEPS} from './strip-example.js';
+
+export const stripLeftIn: FindingKind = {
+  name: 'strip-left-in',
+  group: 'order',
+  severity: 'error',
+  summary: 'A gauging strip is left in the bearing',
+  why: 'What is left of the strip takes up the oil clearance that it was laid to measure.',
+  source: 'common practice, no source',
+  example: {
+    engine: STRIP_ENGINE,
+    wrong: numbered(STRIP_STEPS.slice(0, 5)),
+    right: numbered(STRIP_STEPS),
+  },
+  end({book, state, relations, report}) {
+    for (const fit of itemsOfKind(book.spec, 'fit')) {
+      const left = placesOf(fit).filter((place) => state.holds('strip', fit.id, place));
+      if (left.length === 0) continue;
+      const {where, step} = lastPlace(fit, left, ['strip'], state, relations);
+      report({
+        where,
+        message: `${itemAt(fit, left)} ends the build with its gauging strip still in it`,
+        ...about(fit, left),
+        ...(step && {step}),
+        story: storyOf(left.map((place) => state.get('strip', fit.id, place))),
+        related: [specified(fit)],
+      });
+    }
+  },
+};
