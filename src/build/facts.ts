@@ -7,26 +7,29 @@ import type {Amount} from '../quantity/model.js';
 import type {Found} from './found.js';
 import type {Action} from './program.js';
 
-export type FactKind =
-  | 'clean'
-  | 'lubed'
-  | 'strip'
-  | 'crushed'
-  | 'inspected'
-  | 'installed'
-  | 'turned'
-  | 'altered'
-  | 'fresh'
-  | 'threads'
-  | 'tight'
-  | 'locked'
-  | 'measured'
-  | 'sealed'
-  | 'cured'
-  | 'filled'
-  | 'checked'
-  | 'recorded'
-  | 'witnessed';
+export const FACT_KINDS = [
+  'clean',
+  'lubed',
+  'strip',
+  'crushed',
+  'inspected',
+  'installed',
+  'turned',
+  'altered',
+  'fresh',
+  'threads',
+  'tight',
+  'locked',
+  'measured',
+  'sealed',
+  'cured',
+  'filled',
+  'checked',
+  'recorded',
+  'witnessed',
+] as const;
+
+export type FactKind = (typeof FACT_KINDS)[number];
 
 /** What is known beyond that a fact holds: materials by id, or how tight. */
 export interface Detail {
@@ -38,6 +41,8 @@ export interface Detail {
 }
 
 export interface Fact {
+  /** Left out of a fact that never was. */
+  readonly kind?: FactKind;
   readonly holds: boolean;
   /** The action that set it last; kept when it is undone. */
   readonly by?: Action;
@@ -46,6 +51,14 @@ export interface Fact {
   readonly detail?: Detail;
   /** Findings that count only if the fact lasts to the end of the build: a trial fit may be undone. */
   readonly faults?: readonly Found[];
+}
+
+/** A fact that was set or undone. */
+export interface Change {
+  readonly kind: FactKind;
+  readonly item: string;
+  readonly place: string;
+  readonly holds: boolean;
 }
 
 const NEVER: Fact = {holds: false};
@@ -63,7 +76,7 @@ export class State {
   }
 
   set(kind: FactKind, item: string, place: string, by: Action, detail?: Detail): void {
-    this.#write(keyOf(kind, item, place), {holds: true, by, ...(detail && {detail})});
+    this.#write(keyOf(kind, item, place), {kind, holds: true, by, ...(detail && {detail})});
   }
 
   /** The fact holds no longer; nothing happens where it did not hold. */
@@ -72,7 +85,7 @@ export class State {
     const fact = this.#facts.get(key);
     if (!fact?.holds) return false;
     const {by, detail} = fact;
-    this.#write(key, {holds: false, undone, ...(by && {by}), ...(detail && {detail})});
+    this.#write(key, {kind, holds: false, undone, ...(by && {by}), ...(detail && {detail})});
     return true;
   }
 
@@ -95,6 +108,22 @@ export class State {
   /** A mark to come back to with `takeBack` or to compare with by `lostSince`. */
   mark(): number {
     return this.#journal.length;
+  }
+
+  /** What was set or undone since the mark, each time that it was. */
+  changesSince(mark: number): Change[] {
+    return this.#journal.slice(mark).flatMap(([key]) => {
+      const fact = this.#facts.get(key);
+      const [kind, item = '', ...place] = key.split(' ');
+      // A fault noted on a fact that stays as it is changes nothing in its life.
+      if (fact?.kind === undefined || fact.kind !== kind) return [];
+      return [{kind: fact.kind, item, place: place.join(' '), holds: fact.holds}];
+    });
+  }
+
+  /** What holds of an item at a place. */
+  held(item: string, place: string): FactKind[] {
+    return FACT_KINDS.filter((kind) => this.holds(kind, item, place));
   }
 
   /** Undoes everything since the mark and returns how the touched facts stood before that. */

@@ -1,10 +1,12 @@
 /** Something goes in, on or off in the wrong order: before what must precede it, twice over, or without what it holds. */
+
 import type {State} from '../build/facts.js';
 import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
+import {stepName} from '../build/tell.js';
 import {isDone, verbFor} from './done.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, specified, stepName, storyOf, tagWhere} from './phrase.js';
+import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 
 export const installOrder: FindingKind = {
   name: 'install-order',

@@ -5,7 +5,7 @@ import {meetingPlaces, type Relations} from '../build/relations.js';
 import {placesOf} from '../spec/items.js';
 import type {Item} from '../spec/model.js';
 import type {Where} from '../text/source.js';
-import {tagWhere} from './phrase.js';
+import {inBuildOrder, tagWhere} from './phrase.js';
 
 const ALL: readonly FactKind[] = [
   'clean',
@@ -62,13 +62,9 @@ function* touching(
 function last(actions: Iterable<Action>): Action | undefined {
   let latest: Action | undefined;
   for (const action of actions) {
-    if (latest === undefined || before(latest, action)) latest = action;
+    if (latest === undefined || inBuildOrder(latest, action) < 0) latest = action;
   }
   return latest;
-}
-
-function before(a: Action, b: Action): boolean {
-  return a.step.order - b.step.order < 0 || (a.step === b.step && a.tag.span.start < b.tag.span.start);
 }
 
 /** The items whose steps a missing one would stand beside. */

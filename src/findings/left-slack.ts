@@ -1,9 +1,10 @@
 /** A fastener that ends the build below its specified torque: never tightened, or slackened and never made good. */
+import {stepName} from '../build/tell.js';
 import {itemsOfKind, placesOf} from '../spec/items.js';
 import type {Fastener} from '../spec/model.js';
 import {lastPlace} from './last-place.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, specified, stepName, storyOf} from './phrase.js';
+import {about, itemAt, specified, storyOf} from './phrase.js';
 
 export const leftSlack: FindingKind = {
   name: 'left-slack',

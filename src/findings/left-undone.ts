@@ -1,10 +1,12 @@
 /** The common part of what is left undone at the end of the build: which places, where to say so, and the story. */
+
 import type {Fact, FactKind} from '../build/facts.js';
+import {stepName} from '../build/tell.js';
 import {placesOf} from '../spec/items.js';
 import type {Item} from '../spec/model.js';
 import {lastPlace} from './last-place.js';
 import type {Context} from './model.js';
-import {about, itemAt, specified, stepName, storyOf} from './phrase.js';
+import {about, itemAt, specified, storyOf} from './phrase.js';
 
 export interface Undone {
   /** The fact that should hold at the end. */

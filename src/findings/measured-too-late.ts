@@ -1,6 +1,7 @@
 /** A gauging strip is read after it was wiped away. */
+import {stepName} from '../build/tell.js';
 import type {FindingKind} from './model.js';
-import {about, itemAt, stepName, storyOf, tagWhere} from './phrase.js';
+import {about, itemAt, storyOf, tagWhere} from './phrase.js';
 import {numbered, STRIP_ENGINE, STRIP_STEPS} from './strip-example.js';
 
 export const measuredTooLate: FindingKind = {

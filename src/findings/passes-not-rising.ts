@@ -1,11 +1,13 @@
 /** The passes of a torque fall, or start below what the fastener already has, or do not end at the torque. */
+
 import type {Action} from '../build/program.js';
+import {stepName} from '../build/tell.js';
 import {amountOf, clauseOf} from '../procedure/values.js';
 import {amountsAgree, limitsOf} from '../quantity/convert.js';
 import {formatAmount} from '../quantity/format.js';
 import type {Amount} from '../quantity/model.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, specified, stepName, storyOf, tagWhere} from './phrase.js';
+import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 
 export const passesNotRising: FindingKind = {
   name: 'passes-not-rising',

@@ -1,7 +1,8 @@
 /** How findings speak of items, places, steps and what happened to a fact. */
-import type {Fact} from '../build/facts.js';
+import type {Fact, FactKind} from '../build/facts.js';
 import type {Remark} from '../build/found.js';
-import {type Action, type StepRef, whereIn} from '../build/program.js';
+import {type Action, whereIn} from '../build/program.js';
+import {tell} from '../build/tell.js';
 import {placesOf} from '../spec/items.js';
 import type {Item} from '../spec/model.js';
 import type {Where} from '../text/source.js';
@@ -25,17 +26,6 @@ export function about(item: Item, places: readonly string[]): {item: string; pla
   return {item: item.id, ...(place !== undefined && {place})};
 }
 
-/** `step 14`, with the file where it is not the one being read. */
-export function stepName(step: StepRef, from?: StepRef): string {
-  const {number} = step.step;
-  if (from !== undefined && from.procedure === step.procedure) return `step ${number}`;
-  return `step ${number} of ${baseName(step.procedure.source.file)}`;
-}
-
-export function baseName(file: string): string {
-  return file.slice(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
-}
-
 /** Where an action's tag stands. */
 export function tagWhere(action: Action): Where {
   return whereIn(action.step, action.tag.span);
@@ -46,18 +36,27 @@ export function targetWhere(action: Action): Where {
   return whereIn(action.step, action.target.span);
 }
 
-/** What set a fact and what undid it, in build order. */
+/** What set facts and what undid them, in build order. */
 export function storyOf(facts: readonly Fact[]): Remark[] {
-  const actions = new Map<Action, string>();
-  for (const {by, undone} of facts) {
-    if (by !== undefined) actions.set(by, `${stepName(by.step)} did it (${by.verb}: ${by.item.id})`);
-    if (undone !== undefined) {
-      actions.set(undone, `${stepName(undone.step)} undid it (${undone.verb}: ${undone.item.id})`);
-    }
+  const told = new Map<string, {action: Action; says: string}>();
+  const add = (kind: FactKind, holds: boolean, action: Action | undefined) => {
+    if (action === undefined) return;
+    const says = tell(kind, holds, action);
+    told.set(says, {action, says});
+  };
+  for (const {kind, by, undone} of facts) {
+    if (kind === undefined) continue;
+    add(kind, true, by);
+    add(kind, false, undone);
   }
-  return [...actions]
-    .sort(([a], [b]) => a.step.order - b.step.order || a.tag.span.start - b.tag.span.start)
-    .map(([action, says]) => ({where: tagWhere(action), says}));
+  return [...told.values()]
+    .sort((a, b) => inBuildOrder(a.action, b.action))
+    .map(({action, says}) => ({where: tagWhere(action), says}));
+}
+
+/** Sorts actions as the build does them. */
+export function inBuildOrder(a: Action, b: Action): number {
+  return a.step.order - b.step.order || a.tag.span.start - b.tag.span.start;
 }
 
 /** The remark that points at an item in the specification. */

@@ -1,8 +1,9 @@
 /** A hold point is signed before what it asks for is done. */
+import {stepName} from '../build/tell.js';
 import {placesOf} from '../spec/items.js';
 import {isDone, verbFor} from './done.js';
 import type {FindingKind} from './model.js';
-import {about, itemAt, specified, stepName, tagWhere} from './phrase.js';
+import {about, itemAt, specified, tagWhere} from './phrase.js';
 
 export const witnessedEarly: FindingKind = {
   name: 'witnessed-early',

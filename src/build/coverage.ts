@@ -1,0 +1,83 @@
+/** For every item and place of the specification, which steps deal with it. */
+import {placesOf} from '../spec/items.js';
+import type {Item} from '../spec/model.js';
+import type {FactKind} from './facts.js';
+import type {Ledger} from './ledger.js';
+import type {StepRef} from './program.js';
+import {lives} from './story.js';
+
+/** What a build does to items, in the order in which a person asks. */
+export const COVERED = [
+  'installed',
+  'measured',
+  'tight',
+  'locked',
+  'sealed',
+  'checked',
+  'recorded',
+  'filled',
+  'witnessed',
+] as const satisfies readonly FactKind[];
+
+export type Covered = (typeof COVERED)[number];
+
+export interface Row {
+  readonly item: Item;
+  /** '' for an item in one place only. */
+  readonly place: string;
+  /** Steps by what they did; the last one that did it first is not singled out: all are listed in build order. */
+  readonly steps: ReadonlyMap<Covered, readonly StepRef[]>;
+  /** What must hold of this item at the end, and whether it does. */
+  readonly due: ReadonlyMap<Covered, boolean>;
+}
+
+/** One row an item and place, in the order of the specification; tools, consumables and alterations have none. */
+export function coverage(run: Ledger): Row[] {
+  return [...lives(run).values()].flatMap(({item, turns, end}) => {
+    const due = dueOf(item);
+    if (due.length === 0) return [];
+    return placesOf(item).map((place) => ({
+      item,
+      place,
+      steps: new Map(
+        COVERED.map((kind) => [
+          kind,
+          turns
+            .filter((turn) => turn.kind === kind && turn.holds && turn.places.includes(place))
+            .map(({action}) => action.step),
+        ]),
+      ),
+      due: new Map(due.map((kind) => [kind, end.get(place)?.includes(kind) ?? false])),
+    }));
+  });
+}
+
+function dueOf(item: Item): readonly Covered[] {
+  switch (item.kind) {
+    case 'part':
+      return item.given ? [] : ['installed'];
+    case 'fastener':
+      return [
+        ...(isAsked(item.torque?.value) ? (['tight'] as const) : []),
+        ...(isAsked(item.lock?.value) ? (['locked'] as const) : []),
+      ];
+    case 'fit':
+      return ['measured'];
+    case 'joint':
+      return isAsked(item.seal?.value) ? ['sealed'] : [];
+    case 'check':
+      return ['checked'];
+    case 'mark':
+      return ['recorded'];
+    case 'system':
+      return ['filled'];
+    case 'hold-point':
+      return ['witnessed'];
+    default:
+      return [];
+  }
+}
+
+function isAsked(value: unknown): boolean {
+  return value !== undefined && value !== 'none' && value !== 'unknown';
+}
