@@ -1,0 +1,125 @@
+/** Compiles one procedure of a book to its sheet. */
+import type {Book} from '../build/book.js';
+import type {Procedure, Step, Tag} from '../procedure/model.js';
+import {clauseOf} from '../procedure/values.js';
+import type {Specification} from '../spec/model.js';
+import {type Context, spaced, stepNumbers} from './context.js';
+import {clauseValue} from './facts.js';
+import {beforeOf} from './lists.js';
+import type {Head, Paper, Sheet, Waiver} from './model.js';
+import {reasonOf, sectionsOf} from './rows.js';
+import {isLess} from './value.js';
+import {ENGLISH, type Words} from './words.js';
+
+/** The parts of a book that its sheets are made of. */
+export type SheetBook = Pick<Book, 'spec' | 'procedures'>;
+
+export interface SheetOptions {
+  /** Of the book, in hexadecimal digits; the first ten are printed. */
+  readonly fingerprint: string;
+  /** The shop's own paper where left out. */
+  readonly paper?: Paper;
+  readonly words?: Words;
+  /** Number of the job. */
+  readonly job?: string;
+}
+
+/** How many digits of a fingerprint are printed. */
+const PRINTED_DIGITS = 10;
+
+/** The sheet of one procedure, which need not be one of the book's own. */
+export function compileSheet(book: SheetBook, procedure: Procedure, options: SheetOptions): Sheet {
+  const context = contextOf(book, procedure, options);
+  return {
+    paper: options.paper ?? book.spec.shop.paper,
+    words: context.words,
+    head: headOf(book, procedure, options),
+    before: beforeOf(procedure, context),
+    sections: sectionsOf(procedure, context),
+    waivers: waiversOf(procedure, context),
+  };
+}
+
+/** What the printed words and the book say throughout one procedure. */
+export function contextOf(book: SheetBook, procedure: Procedure, options: SheetOptions): Context {
+  return {
+    spec: book.spec,
+    words: options.words ?? ENGLISH,
+    stepNumbers: stepNumbers(procedure),
+    looped: loopedSteps(procedure),
+    steppedUp: steppedUp(procedure, book.spec),
+  };
+}
+
+export function printedDigits(fingerprint: string): string {
+  return fingerprint.slice(0, PRINTED_DIGITS);
+}
+
+function headOf({spec, procedures}: SheetBook, procedure: Procedure, options: SheetOptions): Head {
+  const {author, approved, title, revision, date} = procedure.front;
+  const place = procedures.indexOf(procedure);
+  return {
+    shop: spec.shop.name,
+    engine: spec.engine.name,
+    ...(spec.engine.note === undefined ? {} : {engineNote: spec.engine.note}),
+    ...(options.job === undefined ? {} : {job: options.job}),
+    title,
+    revision,
+    date,
+    ...(author === undefined ? {} : {author}),
+    ...(approved === undefined ? {} : {approved}),
+    fingerprint: printedDigits(options.fingerprint),
+    ...(place < 0 ? {} : {turn: {number: place + 1, of: procedures.length}}),
+  };
+}
+
+/** The waivers of a procedure, in the order of its steps; its own approver stands in where a waiver names none. */
+export function waiversOf(procedure: Procedure, context: Context): Waiver[] {
+  return procedure.steps.flatMap((step) =>
+    step.tags
+      .filter((tag) => tag.verb === 'waive')
+      .flatMap((tag) => tag.targets.map(({id}) => waiverOf(id, tag, step, procedure, context))),
+  );
+}
+
+function waiverOf(id: string, tag: Tag, step: Step, procedure: Procedure, context: Context): Waiver {
+  const by = clauseOf(tag, 'by');
+  const approvedBy = by === undefined ? procedure.front.approved : clauseValue(by, context).text;
+  return {
+    step: step.number,
+    finding: spaced(id),
+    reason: reasonOf(tag, context),
+    ...(approvedBy === undefined ? {} : {approvedBy}),
+  };
+}
+
+/** Steps from the target of a `repeat:` up to the step that goes back. */
+function loopedSteps(procedure: Procedure): Set<number> {
+  const indexes = new Map(
+    procedure.steps.flatMap((step) => (step.id === undefined ? [] : [[step.id, step.index]])),
+  );
+  const looped = new Set<number>();
+  for (const step of procedure.steps) {
+    for (const tag of step.tags.filter(({verb}) => verb === 'repeat')) {
+      for (const {id} of tag.targets) {
+        for (let at = indexes.get(id) ?? step.index; at < step.index; at++) looped.add(at);
+      }
+    }
+  }
+  return looped;
+}
+
+/** Fasteners that some step leaves below their specified torque. */
+function steppedUp(procedure: Procedure, spec: Specification): Set<string> {
+  const found = new Set<string>();
+  for (const tag of procedure.steps.flatMap((step) => step.tags)) {
+    const stated = tag.verb === 'torque' ? clauseOf(tag, 'to')?.value : undefined;
+    if (stated?.type !== 'amount') continue;
+    for (const {id} of tag.targets) {
+      const item = spec.items.get(id);
+      const final = item?.kind === 'fastener' ? item.torque?.value : undefined;
+      if (typeof final === 'object' && isLess(stated.amount, final)) found.add(id);
+    }
+  }
+  return found;
+}

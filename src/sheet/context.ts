@@ -1,0 +1,69 @@
+/** What the compiling of one sheet knows throughout, and the names it gives to items and places. */
+import type {Procedure, Step, Tag, Target} from '../procedure/model.js';
+import {isLockKind} from '../spec/locks.js';
+import type {Item, Specification} from '../spec/model.js';
+import type {Words} from './words.js';
+
+export interface Context {
+  readonly spec: Specification;
+  readonly words: Words;
+  /** Number of each step that has an id. */
+  readonly stepNumbers: ReadonlyMap<string, string>;
+  /** Indexes of the steps that a `repeat:` can bring round again. */
+  readonly looped: ReadonlySet<number>;
+  /** Fasteners that the procedure brings up itself, a step a pass. */
+  readonly steppedUp: ReadonlySet<string>;
+}
+
+/** One target of a tag, with the item that it names, where there is such an item. */
+export interface Use {
+  readonly tag: Tag;
+  readonly target: Target;
+  readonly item: Item | undefined;
+}
+
+/** Every target of every tag of a step, in order. */
+export function usesOf(step: Step, context: Context): Use[] {
+  return step.tags.flatMap((tag) =>
+    tag.targets.map((target) => ({tag, target, item: context.spec.items.get(target.id)})),
+  );
+}
+
+/** The numbers of the steps that name themselves. */
+export function stepNumbers(procedure: Procedure): Map<string, string> {
+  const numbers = new Map<string, string>();
+  for (const step of procedure.steps) {
+    if (step.id !== undefined && !numbers.has(step.id)) numbers.set(step.id, step.number);
+  }
+  return numbers;
+}
+
+/** The name of an item or kind of lock; an id that nothing answers to is printed with spaces, never dropped. */
+export function nameOf(id: string, context: Context): string {
+  const item = context.spec.items.get(id);
+  if (item !== undefined) return item.name;
+  return isLockKind(id) ? context.words.locks[id] : spaced(id);
+}
+
+/** Ids with what the author wrote after them: "safety wire 0.041 in". */
+export function fullName(named: {readonly id: string; readonly rest: string}, context: Context): string {
+  return `${nameOf(named.id, context)} ${named.rest}`.trim();
+}
+
+/** `front-left` as a person says it. */
+export function spaced(id: string): string {
+  return id.replaceAll('-', ' ');
+}
+
+/** The places that a use speaks for: those it names, else all of the item's; none where the item has but one. */
+export function placesOfUse(use: Use): readonly string[] {
+  if (use.target.places.length > 0) return use.target.places.map((place) => place.name);
+  return use.item?.at ?? [];
+}
+
+/** The item's name, with the places in brackets where the tag names them. */
+export function subjectOf(use: Use, context: Context): string {
+  const name = nameOf(use.target.id, context);
+  if (use.target.places.length === 0) return name;
+  return `${name} (${use.target.places.map((place) => spaced(place.name)).join(context.words.and)})`;
+}

@@ -1,0 +1,110 @@
+/**
+ * The facts printed beside a step for one target of one tag. Every clause that the author wrote is printed, whatever
+ * the verb; what the tag leaves out comes from the specification.
+ */
+import type {Clause} from '../procedure/model.js';
+import {clauseOf} from '../procedure/values.js';
+import {CLAUSE_WORDS, type ClauseWord, type Verb} from '../procedure/verbs.js';
+import type {Amount} from '../quantity/model.js';
+import {type Named, specifiedAmount, specifiedIds} from './clauses.js';
+import {type Context, fullName, nameOf, type Use} from './context.js';
+import type {Fact, Value} from './model.js';
+import {printed} from './value.js';
+
+/** The facts of a use in the order of the tag grammar's clauses, then what only the item can say. */
+export function factsOf(use: Use, context: Context): Fact[] {
+  const shown = CLAUSE_WORDS.filter((word) => !(use.tag.verb === 'torque' && IN_BOXES.has(word)));
+  return [...shown.flatMap((word) => factOf(use, word, context)), ...itemFacts(use, context)];
+}
+
+/** Passes and angle of a tightening stand at the head of its boxes. */
+const IN_BOXES: ReadonlySet<ClauseWord> = new Set(['in', 'turn']);
+
+function factOf(use: Use, word: ClauseWord, context: Context): Fact[] {
+  const label = labelOf(use.tag.verb, word, context);
+  const clause = clauseOf(use.tag, word);
+  if (clause !== undefined) return [{label, ...clauseValue(clause, context), ...noteOf(use, word)}];
+  const amount = specifiedAmount(use, word, context.spec);
+  if (amount !== undefined) return [{label, ...amountOrWord(amount, context), ...noteOf(use, word)}];
+  if (word !== 'with' && word !== 'using' && word !== 'by') return [];
+  const ids = specifiedIds(use, word);
+  if (ids.length === 0) return [];
+  return [{label, text: ids.map((id) => thing({id, rest: ''}, context)).join(context.words.or)}];
+}
+
+/** What the shop wrote beside the torque: "oiled threads". */
+function noteOf(use: Use, word: ClauseWord): {readonly note?: string} {
+  const note = word === 'to' && use.item?.kind === 'fastener' ? use.item.torque?.note : undefined;
+  return note === undefined ? {} : {note};
+}
+
+/** The text of a clause as the sheet prints it. */
+export function clauseValue(clause: Clause, context: Context): Value {
+  const {value} = clause;
+  if (value.type === 'amount') return printed(value.amount, context.spec.shop.units);
+  if (value.type === 'amounts')
+    return {text: value.amounts.map((amount) => joined(amount, context)).join(context.words.and)};
+  if (value.type === 'ids')
+    return {text: value.ids.map((named) => thing(named, context)).join(context.words.and)};
+  return value.type === 'word' ? amountOrWord(value.word, context) : {text: value.text};
+}
+
+function joined(amount: Amount, context: Context): string {
+  const {text, also} = printed(amount, context.spec.shop.units);
+  return also === undefined ? text : `${text} (${also})`;
+}
+
+function amountOrWord(value: Amount | string, context: Context): Value {
+  if (typeof value !== 'string') return printed(value, context.spec.shop.units);
+  const {words} = context;
+  if (value === 'snug' || value === 'none' || value === 'unknown' || value === 'dry')
+    return {text: words[value]};
+  return {text: nameOf(value, context)};
+}
+
+function thing(named: Named, context: Context): string {
+  const item = context.spec.items.get(named.id);
+  return item?.kind === 'alteration' && item.does !== undefined ? item.does : fullName(named, context);
+}
+
+function labelOf(verb: Verb, word: ClauseWord, context: Context): string {
+  const {words} = context;
+  if (word === 'with') return verb === 'lock' ? words.lock : verb === 'seal' ? words.seal : words.with;
+  if (word === 'for') return verb === 'cure' ? words.cureFor : words.lookFor;
+  if (word === 'to') return verb === 'torque' ? words.torque : words.level;
+  if (word === 'turn') return verb === 'torque' ? words.angle : words.turnBy;
+  if (word === 'by') return verb === 'alter' ? words.alteration : words.by;
+  if (word === 'in') return words.order;
+  const plain = {using: words.using, within: words.limits, is: words.state, because: words.because};
+  return plain[word];
+}
+
+function itemFacts(use: Use, context: Context): Fact[] {
+  const {tag, item} = use;
+  const {words} = context;
+  if (item?.kind === 'part' && tag.verb === 'install' && item.turning)
+    return [{label: words.how, text: words.turning}];
+  if (item?.kind === 'fastener' && tag.verb === 'torque') return threadFacts(item.threads?.value, context);
+  if (item?.kind === 'system' && tag.verb === 'fill' && item.amount !== undefined) {
+    return [{label: words.amount, ...amountOrWord(item.amount.value, context)}];
+  }
+  if (item?.kind === 'check' && tag.verb === 'check' && item.expect !== undefined) {
+    return [{label: words.expect, text: item.expect}];
+  }
+  if (item?.kind !== 'mark' || tag.verb !== 'record') return [];
+  return [
+    ...(item.stamped === undefined ? [] : [{label: words.stamped, text: item.stamped}]),
+    ...(item.matches === undefined
+      ? []
+      : [{label: words.mustMatch, text: nameOf(item.matches.value, context)}]),
+  ];
+}
+
+function threadFacts(threads: string | readonly string[] | undefined, context: Context): Fact[] {
+  if (threads === undefined) return [];
+  const text =
+    typeof threads === 'string'
+      ? amountOrWord(threads, context).text
+      : threads.map((id) => nameOf(id, context)).join(context.words.or);
+  return [{label: context.words.threads, text}];
+}

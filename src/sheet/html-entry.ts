@@ -1,0 +1,103 @@
+/** What stands beside a step: its values, and the boxes, blanks and lines that the hand fills. */
+import type {Element} from 'hast';
+import {h} from 'hastscript';
+import {blank, box, line, valueNodes} from './html-parts.js';
+import {tighteningNode} from './html-tightening.js';
+import type {Blanks, Entry, Fact} from './model.js';
+import type {Words} from './words.js';
+
+/** More readings than this go below the step, in two columns. */
+const BESIDE = 6;
+
+/** Whether an entry needs the width of the step, below it. */
+export function isWide({blanks}: Entry): boolean {
+  if (blanks?.type === 'readings') return blanks.labels.length > BESIDE;
+  return blanks?.type === 'tightening' && (blanks.positions.length > 1 || blanks.drawing !== undefined);
+}
+
+export function entryNodes(entries: readonly Entry[], words: Words): Element[] {
+  return entries.map((entry) =>
+    h('div.entry', [
+      h('p.entry-title', [h('b', entry.title), ` ${entry.subject}`]),
+      ...(entry.facts.length === 0 ? [] : [h('dl.facts', entry.facts.map(factNode))]),
+      ...(entry.blanks === undefined ? [] : [blanksNode(entry.blanks, words)]),
+    ]),
+  );
+}
+
+function factNode({label, note, ...value}: Fact): Element {
+  return h('div', [
+    h('dt', label),
+    h('dd', [...valueNodes(value), ...(note === undefined ? [] : [' ', h('span.note', `(${note})`)])]),
+  ]);
+}
+
+function blanksNode(blanks: Blanks, words: Words): Element {
+  switch (blanks.type) {
+    case 'ticks':
+      return h(
+        'ul.ticks',
+        blanks.labels.map((label) => h('li', [box('small'), h('span', label)])),
+      );
+    case 'lines':
+      return h(
+        'dl.facts.lines',
+        blanks.labels.map((label) => h('div', [h('dt', label), h('dd', line())])),
+      );
+    case 'readings':
+      return readingsNode(blanks, words);
+    case 'tightening':
+      return tighteningNode(blanks, words);
+  }
+}
+
+type Readings = Extract<Blanks, {readonly type: 'readings'}>;
+
+function readingsNode(readings: Readings, words: Words): Element {
+  const {limits, labels} = readings;
+  return h('div', [
+    ...(limits === undefined
+      ? []
+      : [h('p.limits', [h('span.label', words.limits), ' ', h('span.value', valueNodes(limits))])]),
+    labels.length > BESIDE ? readingColumns(readings, words) : readingTable(readings, words),
+  ]);
+}
+
+function readingTable({labels, unit, again}: Readings, words: Words): Element {
+  const head = h('tr', [
+    h('th', {scope: 'col'}, words.place),
+    h('th', {scope: 'col'}, words.reading),
+    ...(again ? [h('th', {scope: 'col'}, words.again)] : []),
+  ]);
+  return h('table.readings', [
+    ...(again ? [h('thead', head)] : []),
+    h(
+      'tbody',
+      labels.map((label) =>
+        h('tr', [
+          h('th', {scope: 'row'}, label === '' ? words.reading : label),
+          h('td.unit', [blank(), ` ${unit}`]),
+          ...(again ? [h('td', blank())] : []),
+        ]),
+      ),
+    ),
+  ]);
+}
+
+function readingColumns({labels, unit, again}: Readings, words: Words): Element {
+  const says = again ? [h('p.limits', `${words.reading} · ${words.again}`)] : [];
+  return h('div', [
+    ...says,
+    h(
+      'div.columns',
+      labels.map((label) =>
+        h('div.reading', [
+          h('span.label', label),
+          blank(),
+          ...(again ? [blank()] : []),
+          h('span.unit', unit),
+        ]),
+      ),
+    ),
+  ]);
+}

@@ -1,0 +1,108 @@
+/** The before-you-start lists as HTML tables. */
+import type {Element, ElementContent} from 'hast';
+import {h} from 'hastscript';
+import {box, valueNodes} from './html-parts.js';
+import type {Before, ConsumableLine, PartLine, ToolLine} from './model.js';
+import {fill, type Words} from './words.js';
+
+/** All lists that hold anything; a procedure that needs nothing says so. */
+export function beforeSection(before: Before, words: Words): Element {
+  const lists = [
+    listOf('tools', words.tools, before.tools, toolColumns(words), words),
+    listOf('consumables', words.consumables, before.consumables, consumableColumns(words), words),
+    listOf('parts', words.parts, before.parts, partColumns(words), words),
+    listOf('new-parts', words.newParts, before.newParts, partColumns(words), words),
+  ].flat();
+  return h('section.lists', {ariaLabelledBy: ['before']}, [
+    h('h2', {id: 'before'}, words.before),
+    ...(lists.length === 0 ? [h('p', words.nothing)] : lists),
+  ]);
+}
+
+interface Column<Line> {
+  readonly title: string;
+  readonly className: string;
+  readonly cell: (line: Line) => string | ElementContent[];
+}
+
+function listOf<Line>(
+  id: string,
+  title: string,
+  lines: readonly Line[],
+  columns: readonly Column<Line>[],
+  words: Words,
+): Element[] {
+  if (lines.length === 0) return [];
+  const headings = columns.map(({title, className}) =>
+    h('th', {scope: 'col', className: [className]}, title),
+  );
+  return [
+    h('section', {ariaLabelledBy: [`list-${id}`]}, [
+      h('h3', {id: `list-${id}`}, title),
+      h('table.list', [
+        h('thead', h('tr', [h('th.box-cell', {scope: 'col'}, words.toHand), ...headings])),
+        h(
+          'tbody',
+          lines.map((line) => lineRow(line, columns)),
+        ),
+      ]),
+    ]),
+  ];
+}
+
+function lineRow<Line>(line: Line, columns: readonly Column<Line>[]): Element {
+  const [first, ...others] = columns;
+  return h('tr', [
+    h('td', box('small')),
+    ...(first === undefined ? [] : [h('th', {scope: 'row'}, first.cell(line))]),
+    ...others.map(({cell}) => h('td', cell(line))),
+  ]);
+}
+
+function toolColumns(words: Words): Column<ToolLine>[] {
+  return [
+    {title: words.name, className: 'wide', cell: (tool) => named(tool, words)},
+    {title: words.calibrationDue, className: 'small', cell: ({due}) => due ?? '–'},
+    stepsColumn(words),
+  ];
+}
+
+function named({names, serial, range}: ToolLine, words: Words): ElementContent[] {
+  const more = [
+    ...(range === undefined ? [] : [h('span', valueNodes(range))]),
+    ...(serial === undefined ? [] : [h('span', fill(words.serial, {serial}))]),
+  ];
+  const details = more.flatMap((node, at) => (at === 0 ? [node] : [text(' · '), node]));
+  const name = text(names.join(words.or));
+  return details.length === 0 ? [name] : [name, h('span.also-line', details)];
+}
+
+function consumableColumns(words: Words): Column<ConsumableLine>[] {
+  return [
+    {title: words.name, className: 'wide', cell: ({names}) => names.join(words.or)},
+    {title: words.hazards, className: 'small', cell: ({hazards}) => hazards.join(words.and) || '–'},
+    {
+      title: words.cureTime,
+      className: 'small',
+      cell: ({cure}) => (cure === undefined ? '–' : valueNodes(cure)),
+    },
+    stepsColumn(words),
+  ];
+}
+
+function partColumns(words: Words): Column<PartLine>[] {
+  return [
+    {title: words.name, className: 'wide', cell: ({name}) => name},
+    {title: words.quantity, className: 'count', cell: ({quantity}) => String(quantity)},
+    {title: words.hazards, className: 'small', cell: ({hazards}) => hazards.join(words.and) || '–'},
+    stepsColumn(words),
+  ];
+}
+
+function stepsColumn<Line extends {readonly steps: readonly string[]}>(words: Words): Column<Line> {
+  return {title: words.neededAt, className: 'steps', cell: ({steps}) => steps.join(', ')};
+}
+
+function text(value: string): ElementContent {
+  return {type: 'text', value};
+}

@@ -1,0 +1,176 @@
+/** A section of steps as an HTML table: a body a step, so that nothing of a step is parted from the rest of it. */
+import type {Element, ElementContent} from 'hast';
+import {h} from 'hastscript';
+import {entryNodes, isWide} from './html-entry.js';
+import {noticeNode} from './html-notice.js';
+import {box, line} from './html-parts.js';
+import {holdNode} from './html-signs.js';
+import type {Figure, Row, SheetBlock, SheetSection} from './model.js';
+import {proseNodes} from './prose.js';
+import type {Words} from './words.js';
+
+/** The `at`th section. What stands between two steps parts its table in two. */
+export function stepSection(section: SheetSection, at: number, words: Words): Element {
+  const id = `section-${at + 1}`;
+  const title = section.title === '' ? words.steps : section.title;
+  const groups = grouped(section.content);
+  const lastRows = groups.findLastIndex((group) => group.rows.length > 0);
+  return h('section', {ariaLabelledBy: [id]}, [
+    h(`h${Math.min(section.level, 6)}`, {id}, title),
+    ...groups.flatMap(({blocks, rows}, index) => [
+      ...blocks.map((block) => blockNode(block, words)),
+      ...(rows.length === 0
+        ? []
+        : [rowTable(rows, index === lastRows ? section.title : undefined, title, words)]),
+    ]),
+  ]);
+}
+
+/** Blocks that are not rows, and the rows that follow them. */
+interface Group {
+  readonly blocks: SheetBlock[];
+  readonly rows: Row[];
+}
+
+function grouped(content: readonly SheetBlock[]): Group[] {
+  const groups: Group[] = [];
+  for (const block of content) {
+    let group = groups.at(-1);
+    if (group === undefined || (block.type !== 'row' && group.rows.length > 0)) {
+      group = {blocks: [], rows: []};
+      groups.push(group);
+    }
+    if (block.type === 'row') group.rows.push(block.row);
+    else group.blocks.push(block);
+  }
+  return groups;
+}
+
+/** `ends` is the title of the section that ends with this table; undefined where it goes on. */
+function rowTable(rows: readonly Row[], ends: string | undefined, label: string, words: Words): Element {
+  const columns = [
+    ['c-box', words.done],
+    ['c-number', words.number],
+    ['c-what', words.action],
+    ['c-values', words.values],
+    ['c-initials', words.initials],
+  ] as const;
+  return h('div.scroll', [
+    h('table.rows', {ariaLabel: label}, [
+      h(
+        'colgroup',
+        columns.map(([className]) => h('col', {className: [className]})),
+      ),
+      h(
+        'thead',
+        h(
+          'tr',
+          columns.map(([, title]) => h('th', {scope: 'col'}, title)),
+        ),
+      ),
+      ...rows.flatMap((row, at) => rowBodies(row, {depth: 0, only: false, even: at % 2 === 1}, words)),
+      ...(ends === undefined ? [] : [sectionEnd(ends, words)]),
+    ]),
+  ]);
+}
+
+interface Standing {
+  readonly depth: number;
+  /** Inside a branch that is followed in one case only. */
+  readonly only: boolean;
+  readonly even: boolean;
+}
+
+function rowBodies(row: Row, standing: Standing, words: Words): Element[] {
+  const className = [
+    ...(standing.even ? ['even'] : []),
+    ...(standing.depth > 0 ? ['sub'] : []),
+    ...(standing.only ? ['only'] : []),
+  ];
+  const only = standing.only || row.onlyIf !== undefined;
+  const below = {depth: standing.depth + 1, only, even: standing.even};
+  return [
+    h('tbody', {className}, rowLines(row, words)),
+    ...(row.onlyIf === undefined ? [] : [onlyIfBody(row.onlyIf, standing.even)]),
+    ...row.rows.flatMap((sub) => rowBodies(sub, below, words)),
+  ];
+}
+
+function onlyIfBody(condition: string, even: boolean): Element {
+  const className = ['only', 'only-head', ...(even ? ['even'] : [])];
+  return h('tbody', {className}, h('tr.only-if', h('td', {colSpan: 5}, `${condition}:`)));
+}
+
+function rowLines(row: Row, words: Words): Element[] {
+  const beside = row.entries.filter((entry) => !isWide(entry));
+  const wide = row.entries.filter(isWide);
+  const what = [h('p', proseNodes(row.prose)), ...row.more.map((block) => blockNode(block, words))];
+  return [
+    ...row.notices.map((notice) => h('tr.notice-row', h('td', {colSpan: 5}, noticeNode(notice, words)))),
+    h('tr.main', [
+      h('td', box('large')),
+      h('th', {scope: 'row'}, row.number),
+      h('td.what', {colSpan: beside.length === 0 ? 2 : 1}, what),
+      ...(beside.length === 0 ? [] : [h('td.values', entryNodes(beside, words))]),
+      h('td.initials'),
+    ]),
+    ...(wide.length === 0
+      ? []
+      : [h('tr.wide', [h('td', {colSpan: 2}), h('td', {colSpan: 3}, entryNodes(wide, words))])]),
+    ...row.holds.map((hold) => h('tr.hold-row', h('td', {colSpan: 5}, holdNode(hold, words)))),
+  ];
+}
+
+function sectionEnd(title: string, words: Words): Element {
+  const says = title === '' ? words.sectionDone : `${words.sectionDone}: ${title}`;
+  return h(
+    'tbody.section-end',
+    h(
+      'tr',
+      h(
+        'td',
+        {colSpan: 5},
+        h('p.end', [
+          box('large'),
+          h('span.title', says),
+          h('span', [`${words.initials} `, line()]),
+          h('span', [`${words.date} `, line()]),
+        ]),
+      ),
+    ),
+  );
+}
+
+/** Anything between steps or below a step's first line. */
+export function blockNode(block: SheetBlock, words: Words): ElementContent {
+  switch (block.type) {
+    case 'prose':
+      return h('p', proseNodes(block.prose));
+    case 'notice':
+      return noticeNode(block.notice, words);
+    case 'figure':
+      return figureNode(block.figure, words);
+    case 'list':
+      return h(
+        'ul.plain',
+        block.items.map(({depth, prose}) =>
+          h('li', {className: [`d${Math.min(depth, 2)}`]}, proseNodes(prose)),
+        ),
+      );
+    case 'typed':
+      return h('pre', block.text);
+    case 'row':
+      return h('p', proseNodes(block.row.prose));
+  }
+}
+
+/** Only a bitmap inside the file is shown; anything else would be a request, or could hold a script. */
+const EMBEDDED = /^data:image\/(?:png|jpeg|gif|webp);base64,[A-Za-z0-9+/=]+$/;
+
+function figureNode({url, alt, caption}: Figure, words: Words): Element {
+  const says = caption ?? alt;
+  if (EMBEDDED.test(url)) {
+    return h('figure.figure', [h('img', {src: url, alt}), ...(says === '' ? [] : [h('figcaption', says)])]);
+  }
+  return h('figure.figure', h('figcaption.missing', `${words.picture}: ${says === '' ? url : says}`));
+}

@@ -1,0 +1,58 @@
+/** A sheet as one self-contained HTML file: no script, no request, every text escaped by the serialiser. */
+import type {Element, ElementContent} from 'hast';
+import {h} from 'hastscript';
+import {document} from './html-document.js';
+import {cells, standing, titleBlock} from './html-head.js';
+import {beforeSection} from './html-lists.js';
+import {stepSection} from './html-rows.js';
+import {closing, waiverTable} from './html-signs.js';
+import type {Sheet} from './model.js';
+import {fill} from './words.js';
+
+export function sheetHtml(sheet: Sheet): string {
+  const {head, words} = sheet;
+  const revision = fill(words.revisionShort, {revision: head.revision});
+  return document({
+    words,
+    title: `${head.title} · ${revision} · ${head.engine}`,
+    running: {
+      paper: sheet.paper,
+      words,
+      topLeft: `${head.title} · ${revision}`,
+      topRight: `${head.engine} · ${head.fingerprint}`,
+      bottomLeft: `${words.engineNumber} ${head.engineNumber ?? '____________'}`,
+    },
+    body: [header(sheet), h('main', content(sheet)), closing(words)],
+  });
+}
+
+function header({head, words}: Sheet): Element {
+  const turn = head.turn === undefined ? '' : ` ${fill(words.turn, head.turn)}`;
+  const author = head.author ?? '';
+  const approved = head.approved ?? '';
+  return h('header', [
+    titleBlock({shop: head.shop, kind: `${words.sheet}${turn}`, title: head.title}, [
+      cells([
+        {label: words.engine, text: head.engine, width: 6},
+        {label: words.revision, text: head.revision},
+        {label: words.date, text: head.date},
+        {label: words.author, text: author},
+        {label: words.approved, text: approved},
+        {label: words.engineNumber, text: head.engineNumber ?? ''},
+        {label: words.job, text: head.job ?? ''},
+        {label: words.fingerprint, text: head.fingerprint, digits: true},
+      ]),
+    ]),
+    ...(head.engineNote === undefined ? [] : [h('p.engine-note', `${head.engine}: ${head.engineNote}`)]),
+    standing(words),
+  ]);
+}
+
+function content(sheet: Sheet): ElementContent[] {
+  const {words} = sheet;
+  return [
+    beforeSection(sheet.before, words),
+    ...sheet.sections.map((section, at) => stepSection(section, at, words)),
+    ...(sheet.waivers.length === 0 ? [] : [waiverTable(sheet.waivers, words)]),
+  ];
+}

@@ -1,0 +1,102 @@
+/** The before-you-start lists: what the steps of a procedure call for, with the steps that need it. */
+import type {Procedure} from '../procedure/model.js';
+import {clauseOf} from '../procedure/values.js';
+import type {Consumable, Item, Tool} from '../spec/model.js';
+import {type Named, specifiedIds, statedNames} from './clauses.js';
+import {type Context, fullName, spaced, type Use, usesOf} from './context.js';
+import type {Before, ConsumableLine, ToolLine} from './model.js';
+import {partLists} from './parts.js';
+import {printed} from './value.js';
+
+export function beforeOf(procedure: Procedure, context: Context): Before {
+  const needs = [...needsOf(procedure, context).values()];
+  return {
+    tools: needs.filter((need) => need.tool).map((need) => toolLine(need, context)),
+    consumables: needs.filter((need) => !need.tool).map((need) => consumableLine(need, context)),
+    ...partLists(procedure, context),
+  };
+}
+
+/** Things of which any one will do, and the numbers of the steps that call for it. */
+interface Need {
+  readonly names: readonly string[];
+  readonly items: readonly Item[];
+  readonly tool: boolean;
+  readonly steps: string[];
+}
+
+function needsOf(procedure: Procedure, context: Context): Map<string, Need> {
+  const needs = new Map<string, Need>();
+  for (const step of procedure.steps) {
+    for (const use of usesOf(step, context)) {
+      for (const need of calledFor(use, context)) {
+        const key = need.names.join('\n');
+        const known = needs.get(key) ?? {...need, steps: []};
+        needs.set(key, known);
+        if (!known.steps.includes(step.number)) known.steps.push(step.number);
+      }
+    }
+  }
+  return needs;
+}
+
+function calledFor(use: Use, context: Context): Omit<Need, 'steps'>[] {
+  const using = groupsOf(use, 'using').map((group) => needOf(group, 'tool', context));
+  const materials = groupsOf(use, 'with').map((group) => needOf(group, 'consumable', context));
+  const alterations = [...statedNames(use.tag, 'by').map(({id}) => id), ...specifiedIds(use, 'by')];
+  const forAltering = alterations.flatMap((id) => alterationTools(id, context));
+  return [...using, ...materials, ...forAltering].filter((need) => need.items.every(listed));
+}
+
+/** Each id that the tag states is needed; of those that the specification offers, one is. */
+function groupsOf(use: Use, word: 'with' | 'using'): Named[][] {
+  if (clauseOf(use.tag, word) !== undefined) return statedNames(use.tag, word).map((named) => [named]);
+  const specified = specifiedIds(use, word);
+  return specified.length === 0 ? [] : [specified.map((id) => ({id, rest: ''}))];
+}
+
+function needOf(group: readonly Named[], kind: 'tool' | 'consumable', context: Context): Omit<Need, 'steps'> {
+  const items = group.flatMap(({id}) => context.spec.items.get(id) ?? []);
+  const first = items[0];
+  return {
+    names: group.map((named) => fullName(named, context)),
+    items,
+    tool: first === undefined ? kind === 'tool' : first.kind === 'tool',
+  };
+}
+
+function alterationTools(id: string, context: Context): Omit<Need, 'steps'>[] {
+  const item = context.spec.items.get(id);
+  if (item?.kind !== 'alteration') return [];
+  return item.using.map(({value}) => needOf([{id: value, rest: ''}], 'tool', context));
+}
+
+/** Parts have lists of their own. */
+function listed(item: Item): boolean {
+  return item.kind === 'tool' || item.kind === 'consumable';
+}
+
+function toolLine(need: Need, context: Context): ToolLine {
+  const tools = need.items.filter((item): item is Tool => item.kind === 'tool');
+  const only = tools.length === 1 ? tools[0] : undefined;
+  const due = tools.flatMap((tool) => tool.due?.value ?? []).sort()[0];
+  return {
+    names: need.names,
+    ...(only?.serial === undefined ? {} : {serial: only.serial}),
+    ...(only?.range === undefined ? {} : {range: printed(only.range.value, context.spec.shop.units)}),
+    ...(due === undefined ? {} : {due}),
+    steps: need.steps,
+  };
+}
+
+function consumableLine(need: Need, context: Context): ConsumableLine {
+  const items = need.items.filter((item): item is Consumable => item.kind === 'consumable');
+  const hazards = new Set(items.flatMap((item) => item.hazards.map(({value}) => spaced(value))));
+  const cure = items.length === 1 ? items[0]?.cure : undefined;
+  return {
+    names: need.names,
+    hazards: [...hazards],
+    ...(cure === undefined ? {} : {cure: printed(cure.value, context.spec.shop.units)}),
+    steps: need.steps,
+  };
+}

@@ -1,0 +1,246 @@
+/**
+ * A sheet as plain data: everything that is printed, worked out as text, and nothing of how it is laid out. The
+ * HTML, PDF and Markdown renderings all start from here; it survives a round trip through JSON unchanged.
+ */
+import type {PhrasingContent} from 'mdast';
+import type {Signal} from '../procedure/model.js';
+import type {Verb} from '../procedure/verbs.js';
+import type {Words} from './words.js';
+
+/** One procedure as the apprentice follows it. */
+export interface Sheet {
+  readonly paper: Paper;
+  /** The printed words of the sheet's language. */
+  readonly words: Words;
+  readonly head: Head;
+  readonly before: Before;
+  readonly sections: readonly SheetSection[];
+  readonly waivers: readonly Waiver[];
+}
+
+export type Paper = 'A4' | 'Letter';
+
+/** What stands at the head of the sheet and, in part, on every page. */
+export interface Head {
+  readonly shop: string;
+  readonly engine: string;
+  readonly engineNote?: string;
+  /** Number of the job; a line to write on where there is none. */
+  readonly job?: string;
+  /** Stamped number of the engine; a line to write on where it is not known. */
+  readonly engineNumber?: string;
+  readonly title: string;
+  readonly revision: string;
+  /** ISO 8601. */
+  readonly date: string;
+  readonly author?: string;
+  readonly approved?: string;
+  /** The digits that are printed. */
+  readonly fingerprint: string;
+  /** Place in the build order, counted from 1. */
+  readonly turn?: {readonly number: number; readonly of: number};
+}
+
+/** Prose as Markdown nodes without positions, raw HTML or pictures. Links are whatever the author wrote. */
+export type Prose = readonly PhrasingContent[];
+
+/** What is laid out before the first step. Each line says at which steps it is needed. */
+export interface Before {
+  readonly tools: readonly ToolLine[];
+  readonly consumables: readonly ConsumableLine[];
+  readonly parts: readonly PartLine[];
+  /** Single-use parts and fasteners: a new one every time. */
+  readonly newParts: readonly PartLine[];
+}
+
+export interface ToolLine {
+  /** More than one where any of them will do. */
+  readonly names: readonly string[];
+  readonly serial?: string;
+  readonly range?: Value;
+  /** ISO 8601 date until which its calibration holds. */
+  readonly due?: string;
+  readonly steps: readonly string[];
+}
+
+export interface ConsumableLine {
+  readonly names: readonly string[];
+  readonly hazards: readonly string[];
+  readonly cure?: Value;
+  readonly steps: readonly string[];
+}
+
+export interface PartLine {
+  readonly name: string;
+  readonly quantity: number;
+  readonly hazards: readonly string[];
+  readonly steps: readonly string[];
+}
+
+/** A value in the shop's units, and in the other system where the two differ. */
+export interface Value {
+  readonly text: string;
+  readonly also?: string;
+}
+
+export interface SheetSection {
+  /** Empty for what stands before the first heading. */
+  readonly title: string;
+  /** 2 for a section, 3 for a part of it, and so on; never skips one on the way down. */
+  readonly level: number;
+  readonly content: readonly SheetBlock[];
+}
+
+export type SheetBlock =
+  | {readonly type: 'row'; readonly row: Row}
+  | {readonly type: 'prose'; readonly prose: Prose}
+  | {readonly type: 'notice'; readonly notice: Notice}
+  | {readonly type: 'figure'; readonly figure: Figure}
+  | {readonly type: 'list'; readonly items: readonly ListItem[]}
+  /** Code, a table, or what else is printed as it was typed. */
+  | {readonly type: 'typed'; readonly text: string};
+
+export interface ListItem {
+  /** 0 for the outermost list. */
+  readonly depth: number;
+  readonly prose: Prose;
+}
+
+/** A step or sub-step: one box, one set of initials. */
+export interface Row {
+  /** As printed, `3` or `3b`; unique in the sheet. */
+  readonly number: string;
+  /** Stand above the row, never parted from it. */
+  readonly notices: readonly Notice[];
+  readonly prose: Prose;
+  readonly entries: readonly Entry[];
+  readonly more: readonly SheetBlock[];
+  readonly holds: readonly Hold[];
+  /** Set where the sub-steps are followed only in one case: "Only if the main clearance is out of limits". */
+  readonly onlyIf?: string;
+  readonly rows: readonly Row[];
+}
+
+/** A caution before a step. */
+export interface Notice {
+  readonly signal: Signal;
+  readonly prose: Prose;
+  /** As words: "hot metal". */
+  readonly hazards: readonly string[];
+}
+
+export interface Figure {
+  readonly url: string;
+  readonly alt: string;
+  readonly caption?: string;
+}
+
+/** What one tag adds to the prose of its step: values, and boxes or blanks to fill. */
+export interface Entry {
+  readonly verb: Verb;
+  /** "Torque". */
+  readonly title: string;
+  /** "main cap bolts", with the places where the tag names them. */
+  readonly subject: string;
+  readonly facts: readonly Fact[];
+  readonly blanks?: Blanks;
+}
+
+export interface Fact extends Value {
+  readonly label: string;
+  readonly note?: string;
+}
+
+export type Blanks =
+  /** One small box a place. */
+  | {readonly type: 'ticks'; readonly labels: readonly string[]}
+  /** One reading a place, in `unit`, and a second one where the step can come round again. */
+  | {
+      readonly type: 'readings';
+      readonly unit: string;
+      readonly limits?: Value;
+      readonly labels: readonly string[];
+      readonly again: boolean;
+    }
+  /** Lines to write on. */
+  | {readonly type: 'lines'; readonly labels: readonly string[]}
+  | TighteningBlanks;
+
+/** A box a pass, for each fastener in turn where the order is known, otherwise for each place or the whole set. */
+export interface TighteningBlanks {
+  readonly type: 'tightening';
+  readonly passes: readonly {readonly label: string; readonly value?: Value}[];
+  /** In tightening order where `ordered`; a single empty name stands for the whole set. */
+  readonly positions: readonly string[];
+  readonly ordered: boolean;
+  readonly drawing?: Drawing;
+}
+
+/** Where the fasteners sit, in a frame `width` × `height` with y downwards; the longer side is 1. */
+export interface Drawing {
+  readonly width: number;
+  readonly height: number;
+  /** `number` is the place in the tightening order, from 1, where the shop states one. */
+  readonly points: readonly {
+    readonly name: string;
+    readonly x: number;
+    readonly y: number;
+    readonly number?: number;
+  }[];
+}
+
+/** Work stops until a second person has signed. */
+export interface Hold {
+  readonly name: string;
+  /** The role that signs. */
+  readonly by?: string;
+  /** What that person looks at. */
+  readonly asks: readonly string[];
+}
+
+export interface Waiver {
+  readonly step: string;
+  readonly finding: string;
+  readonly reason: string;
+  readonly approvedBy?: string;
+}
+
+/** The first page of a book: its procedures in build order and what is signed over the whole build. */
+export interface Cover {
+  readonly paper: Paper;
+  readonly words: Words;
+  readonly shop: string;
+  readonly engine: string;
+  readonly engineNote?: string;
+  readonly job?: string;
+  readonly engineNumber?: string;
+  readonly fingerprint: string;
+  readonly procedures: readonly CoverLine[];
+  readonly holds: readonly CoverHold[];
+  readonly waivers: readonly CoverWaiver[];
+  readonly sources: readonly {readonly title: string; readonly date?: string; readonly note?: string}[];
+}
+
+export interface CoverLine {
+  /** Place in the build order, from 1. */
+  readonly number: number;
+  readonly title: string;
+  readonly revision: string;
+  readonly date: string;
+  /** Steps and sub-steps. */
+  readonly steps: number;
+  readonly holds: number;
+  /** File name of its sheet without the ending. */
+  readonly file: string;
+}
+
+/** A hold point with the place of its procedure in the build order, from 1. */
+export interface CoverHold extends Hold {
+  readonly procedure: number;
+  readonly step: string;
+}
+
+/** A waiver with the place of its procedure in the build order, from 1. */
+export interface CoverWaiver extends Waiver {
+  readonly procedure: number;
+}

@@ -1,0 +1,61 @@
+/** The parts that a procedure fits, and those of them that are new every time. */
+import type {Procedure} from '../procedure/model.js';
+import type {Fastener, Part} from '../spec/model.js';
+import {type Context, spaced, type Use, usesOf} from './context.js';
+import type {Before, PartLine} from './model.js';
+
+export function partLists(procedure: Procedure, context: Context): Pick<Before, 'parts' | 'newParts'> {
+  const found = new Map<string, Found>();
+  for (const step of procedure.steps) {
+    for (const use of usesOf(step, context)) note(use, step.number, found);
+  }
+  const all = [...found.values()];
+  return {
+    parts: all.filter((one) => !one.fresh).map(partLine),
+    newParts: all.filter((one) => one.fresh).map(partLine),
+  };
+}
+
+interface Found {
+  readonly item: Part | Fastener;
+  fresh: boolean;
+  /** Every place of the item, once a tag speaks for all of them. */
+  readonly places: Set<string>;
+  readonly steps: Set<string>;
+}
+
+function note(use: Use, step: string, found: Map<string, Found>): void {
+  const {item, tag} = use;
+  const fitted = item?.kind === 'part' && !item.given && (tag.verb === 'install' || tag.verb === 'renew');
+  const fastened =
+    item?.kind === 'fastener' && (tag.verb === 'renew' || (item.singleUse && tag.verb === 'torque'));
+  if (!fitted && !fastened) return;
+  const known = found.get(item.id) ?? {item, fresh: item.singleUse, places: new Set(), steps: new Set()};
+  found.set(item.id, known);
+  if (tag.verb === 'renew') known.fresh = true;
+  for (const place of placesOrAll(use)) known.places.add(place);
+  known.steps.add(step);
+}
+
+function placesOrAll(use: Use): readonly string[] {
+  const named = use.target.places.map((place) => place.name);
+  if (named.length > 0) return named;
+  const at = use.item?.at ?? [];
+  return at.length > 0 ? at : [''];
+}
+
+function partLine({item, places, steps}: Found): PartLine {
+  const whole = item.kind === 'fastener' ? item.count : item.quantity;
+  return {
+    name: item.name,
+    quantity: quantityFor(whole, places.size, item.at.length),
+    hazards: item.kind === 'part' ? item.hazards.map(({value}) => spaced(value)) : [],
+    steps: [...steps],
+  };
+}
+
+/** The share of the whole set that goes to these places; a set given as 1 in several places is one a place. */
+function quantityFor(whole: number, places: number, at: number): number {
+  if (at === 0) return whole;
+  return whole === 1 ? places : Math.ceil((whole * places) / at);
+}

@@ -1,0 +1,126 @@
+/** Steps to rows, and sections to blocks of a sheet. */
+import type {Block, Caution, Picture, Procedure, Step, Tag} from '../procedure/model.js';
+import {clauseOf} from '../procedure/values.js';
+import {type Context, nameOf, spaced, subjectOf, type Use, usesOf} from './context.js';
+import {entriesOf} from './entry.js';
+import {clauseValue} from './facts.js';
+import {blockOf, proseOf} from './inline.js';
+import type {Entry, Figure, Hold, Notice, Row, SheetBlock, SheetSection} from './model.js';
+import {fill} from './words.js';
+
+/** The sections of a procedure; levels are evened out so that no heading skips one on the way down. */
+export function sectionsOf(procedure: Procedure, context: Context): SheetSection[] {
+  const claimed = new Set(procedure.steps.flatMap((step) => step.cautions.map(({span}) => span.start)));
+  let level = 1;
+  return procedure.sections.flatMap((section) => {
+    const content = section.content.flatMap((block) => blocksOf(block, claimed, context));
+    if (section.title === '' && content.length === 0) return [];
+    level = Math.max(2, Math.min(section.depth, level + 1));
+    return [{title: section.title, level, content}];
+  });
+}
+
+function blocksOf(block: Block, claimed: ReadonlySet<number>, context: Context): SheetBlock[] {
+  switch (block.type) {
+    case 'step':
+      return [{type: 'row', row: rowOf(block.step, context)}];
+    case 'prose':
+      return [{type: 'prose', prose: proseOf(block.inline)}];
+    case 'caution':
+      // A caution is printed with the step that it belongs to; here only one that has none.
+      return claimed.has(block.caution.span.start) ? [] : [{type: 'notice', notice: noticeOf(block.caution)}];
+    case 'picture':
+      return [{type: 'figure', figure: figureOf(block.picture)}];
+    case 'other':
+      return [blockOf(block.text)];
+  }
+}
+
+function rowOf(step: Step, context: Context): Row {
+  const uses = usesOf(step, context);
+  const branch = uses.find(({tag}) => tag.verb === 'if');
+  return {
+    number: step.number,
+    notices: step.cautions.map(noticeOf),
+    prose: proseOf(step.inline),
+    entries: [...entriesOf(step, context), ...notesOf(uses, context)],
+    more: moreOf(step, context),
+    holds: holdsOf(step, context),
+    ...(branch === undefined ? {} : {onlyIf: conditionOf(branch, context)}),
+    rows: step.steps.map((sub) => rowOf(sub, context)),
+  };
+}
+
+/** Going back, and what is waived here, as entries. */
+function notesOf(uses: readonly Use[], context: Context): Entry[] {
+  return uses.flatMap((use): Entry[] => {
+    const {verb} = use.tag;
+    const {words} = context;
+    const {id} = use.target;
+    if (verb === 'repeat') {
+      const number = context.stepNumbers.get(id);
+      const subject =
+        number === undefined ? fill(words.goBackUnknown, {step: spaced(id)}) : fill(words.goBack, {number});
+      return [{verb, title: words.verbs.repeat, subject, facts: []}];
+    }
+    if (verb !== 'waive') return [];
+    const reason = reasonOf(use.tag, context);
+    const facts = reason === '' ? [] : [{label: words.because, text: reason}];
+    return [{verb, title: words.verbs.waive, subject: fill(words.waived, {finding: spaced(id)}), facts}];
+  });
+}
+
+/** Why a tag departs from the rule; empty where it does not say. */
+export function reasonOf(tag: Tag, context: Context): string {
+  const clause = clauseOf(tag, 'because');
+  return clause === undefined ? '' : clauseValue(clause, context).text;
+}
+
+/** What a step holds below its first line, without the cautions of its sub-steps. */
+function moreOf(step: Step, context: Context): SheetBlock[] {
+  const claimed = new Set(step.steps.flatMap((sub) => sub.cautions.map(({span}) => span.start)));
+  const more = step.more
+    .filter((block) => block.type !== 'step')
+    .flatMap((block) => blocksOf(block, claimed, context));
+  const shown = new Set(
+    step.more.flatMap((block) => (block.type === 'picture' ? block.picture.span.start : [])),
+  );
+  const pictures = step.pictures.filter(({span}) => !shown.has(span.start));
+  return [...more, ...pictures.map((picture): SheetBlock => ({type: 'figure', figure: figureOf(picture)}))];
+}
+
+function noticeOf(caution: Caution): Notice {
+  return {
+    signal: caution.signal,
+    prose: proseOf(caution.inline),
+    hazards: caution.hazards.map(({word}) => spaced(word)),
+  };
+}
+
+function figureOf({url, alt, title}: Picture): Figure {
+  return {url, alt, ...(title === undefined ? {} : {caption: title})};
+}
+
+/** The hold points that a step signs off, its sub-steps' not among them. */
+export function holdsOf(step: Step, context: Context): Hold[] {
+  return usesOf(step, context)
+    .filter(({tag}) => tag.verb === 'witness')
+    .map((use) => holdOf(use, context));
+}
+
+function holdOf(use: Use, context: Context): Hold {
+  const point = use.item?.kind === 'hold-point' ? use.item : undefined;
+  const stated = clauseOf(use.tag, 'by');
+  const by = stated === undefined ? point?.by : clauseValue(stated, context).text;
+  return {
+    name: subjectOf(use, context),
+    ...(by === undefined ? {} : {by}),
+    asks: point?.asks.map(({value}) => nameOf(value, context)) ?? [],
+  };
+}
+
+function conditionOf(use: Use, context: Context): string {
+  const value = clauseOf(use.tag, 'is')?.value;
+  const state = value?.type === 'word' && value.word === 'in' ? context.words.in : context.words.out;
+  return fill(context.words.onlyIf, {item: subjectOf(use, context), state});
+}
