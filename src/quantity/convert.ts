@@ -1,6 +1,6 @@
 /** Arithmetic on quantities and limits: conversion, order, and whether two statements of a value agree. */
 import type {Amount, Quantity, Unit} from './model.js';
-import {difference, si} from './si.js';
+import {si} from './si.js';
 import {type UnitSymbol, unit} from './units.js';
 
 export {difference, si} from './si.js';
@@ -43,7 +43,7 @@ export function convert(q: Quantity, to: Unit): Quantity {
 
 /** The same for a difference of two quantities: 9 °F of tolerance are 5 °C, not −12.8 °C. */
 export function convertDifference(q: Quantity, to: Unit): Quantity {
-  return convert({...q, unit: {...q.unit, offset: 0}}, {...to, offset: 0});
+  return {...convert({...q, unit: {...q.unit, offset: 0}}, {...to, offset: 0}), unit: to};
 }
 
 /** Negative when `a` is the smaller, 0 when they are equal but for rounding noise. */

@@ -37,9 +37,10 @@ export function readAmount(text: string, due?: Dimension): Reading {
  * one, else of the one before, else `inherit`. Spans, and those of faults, are offsets into `text`.
  */
 export function readAmounts(text: string, due?: Dimension, inherit?: Unit): readonly ListedReading[] {
+  const grouped = looksGrouped(text);
   const entries = splitList(text).map((span) => {
     const part = text.slice(span.start, span.end);
-    return {span, part, draft: draftOf(part, looksGrouped(text))};
+    return {span, part, draft: draftOf(part, grouped)};
   });
   const units = inherited(
     entries.map(({draft}) => (isFault(draft) ? undefined : statedUnit(draft))),

@@ -95,7 +95,8 @@ function quotient(
 ): ScannedNumber | AmountFault {
   if (under === 0) return fault(start, end, `${text.slice(start, end)} divides by nought`);
   if (over > 1e6 || under > 1e6 || whole > 1e6) return tooLong(text, start, end);
-  const value = whole + over / under;
+  // Whole and proper part are added in one way only, so that 3/2 and 1-1/2 are the same double.
+  const value = whole + Math.floor(over / under) + (over % under) / under;
   // A fraction that comes out whole says no more and no less than the whole number.
   return {value, step: Number.isInteger(value) ? 1 : 0, span: {start, end}};
 }
