@@ -6,7 +6,7 @@
 import type {Book} from './book.js';
 import {apply} from './effects.js';
 import {type Fact, State} from './facts.js';
-import {type Action, type Node, type Program, program, type StepRef} from './program.js';
+import {type Action, type Branch, type Node, type Program, program, type StepRef} from './program.js';
 import {type Relations, relations} from './relations.js';
 
 export interface Visitor {
@@ -14,6 +14,8 @@ export interface Visitor {
   /** Before the action changes the state. */
   before?(action: Action, state: State): void;
   after?(action: Action, state: State): void;
+  /** When a branch is reached, after the step's own actions. */
+  branch?(node: Node & {readonly when: Branch}, state: State): void;
   end?(state: State): void;
   /** While a loop is settled the visitor is called too, so that it can leave its marks in the state, but must report nothing. */
   settling?(on: boolean): void;
@@ -96,6 +98,7 @@ class Walk {
       this.#visitor.after?.(action, this.#state);
     }
     if (node.when === undefined) return this.nodes(node.below) && this.#leave(node);
+    this.#visitor.branch?.({...node, when: node.when}, this.#state);
     return this.#branch(node);
   }
 

@@ -66,6 +66,7 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
 
   const contextOf = (kind: FindingKind): Context => ({
     book,
+    program: run.program,
     relations: run.relations,
     get state() {
       return state;
@@ -95,6 +96,10 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
     step(step, now) {
       state = now;
       each((kind, context) => kind.step?.(step, context));
+    },
+    branch(node, now) {
+      state = now;
+      each((kind, context) => kind.branch?.(node, context));
     },
     before(action, now) {
       state = now;

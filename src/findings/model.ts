@@ -3,7 +3,7 @@
 import type {Book} from '../build/book.js';
 import type {State} from '../build/facts.js';
 import type {Found, Remark} from '../build/found.js';
-import type {Action, StepRef} from '../build/program.js';
+import type {Action, Branch, Node, Program, StepRef} from '../build/program.js';
 import type {Relations} from '../build/relations.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Severity} from '../spec/model.js';
@@ -32,6 +32,7 @@ export type Report = (found: Found) => void;
 /** What a check may look at. `state` is the engine just before the action, or at the end of the build. */
 export interface Context {
   readonly book: Book;
+  readonly program: Program;
   readonly relations: Relations;
   readonly state: State;
   readonly report: Report;
@@ -93,6 +94,8 @@ export interface FindingKind {
   readonly book?: (context: Context) => void;
   /** Once a step, in build order. */
   readonly step?: (step: StepRef, context: Context) => void;
+  /** When a branch is reached. */
+  readonly branch?: (node: Node & {readonly when: Branch}, context: Context) => void;
   /** Before every action of a verb. */
   readonly before?: {readonly [verb in Verb]?: ActionCheck};
   /** At the end of the build. */

@@ -3,6 +3,7 @@ import {alterFirst} from './alter-first.js';
 import {barredMaterial} from './barred-material.js';
 import {cleanFirst} from './clean-first.js';
 import {cureShort} from './cure-short.js';
+import {endlessRepeat} from './endless-repeat.js';
 import {inspectFirst} from './inspect-first.js';
 import {installOrder} from './install-order.js';
 import {leftFilledOpen} from './left-filled-open.js';
@@ -28,36 +29,41 @@ import {stripLeftIn} from './strip-left-in.js';
 import {stripNotDry} from './strip-not-dry.js';
 import {stripTurned} from './strip-turned.js';
 import {threadCondition} from './thread-condition.js';
+import {unmeasuredBranch} from './unmeasured-branch.js';
+import {unreachableStep} from './unreachable-step.js';
 import {witnessedEarly} from './witnessed-early.js';
 
 export const FINDINGS: readonly FindingKind[] = [
+  alterFirst,
   barredMaterial,
   cleanFirst,
-  leftSlack,
-  lubeFirst,
-  threadCondition,
-  installOrder,
-  alterFirst,
-  inspectFirst,
-  singleUseReused,
-  passesNotRising,
-  lockBeforeTorque,
-  lockWrongKind,
-  stripNotDry,
-  stripTurned,
-  stripLeftIn,
-  measuredSlack,
-  measuredTooLate,
   cureShort,
-  loadedBeforeCure,
-  witnessedEarly,
+  inspectFirst,
+  installOrder,
+  leftFilledOpen,
   leftOut,
+  leftSlack,
+  leftUnchecked,
+  leftUnfilled,
   leftUnlocked,
   leftUnmeasured,
-  leftUnchecked,
+  leftUnrecorded,
   leftUnsealed,
   leftUnwitnessed,
-  leftUnrecorded,
-  leftUnfilled,
-  leftFilledOpen,
+  loadedBeforeCure,
+  lockBeforeTorque,
+  lockWrongKind,
+  lubeFirst,
+  measuredSlack,
+  measuredTooLate,
+  passesNotRising,
+  singleUseReused,
+  stripLeftIn,
+  stripNotDry,
+  stripTurned,
+  threadCondition,
+  witnessedEarly,
+  unmeasuredBranch,
+  endlessRepeat,
+  unreachableStep,
 ];

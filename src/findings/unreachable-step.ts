@@ -1,0 +1,28 @@
+/** A step that no way leads to. */
+import {flowOf} from '../build/flow.js';
+import {whereIn} from '../build/program.js';
+import {LOOP_ENGINE, LOOP_RIGHT} from './loop-example.js';
+import type {FindingKind} from './model.js';
+
+export const unreachableStep: FindingKind = {
+  name: 'unreachable-step',
+  group: 'order',
+  severity: 'error',
+  summary: 'No way leads to a step: it stands after a repeat that is always taken',
+  why: 'Work written where nobody comes past is work left undone.',
+  source: 'common practice, no source',
+  example: {
+    engine: LOOP_ENGINE,
+    wrong: `${LOOP_RIGHT}   3. Wipe the crankshaft down before it goes back. \`clean: crankshaft\`\n`,
+    right: LOOP_RIGHT,
+  },
+  book({program, report}) {
+    for (const {step} of flowOf(program).unreachable) {
+      report({
+        where: whereIn(step, step.step.headSpan),
+        message: `step ${step.step.number} is never reached: the repeat above it is always taken`,
+        step,
+      });
+    }
+  },
+};
