@@ -1,0 +1,12 @@
+/** The specification held against itself. */
+import type {Problem} from '../text/problem.js';
+import {amountContradictions} from './contradictions/amounts.js';
+import {materialContradictions} from './contradictions/materials.js';
+import {orderContradictions} from './contradictions/order.js';
+import type {Specification} from './model.js';
+
+export type Resolved = Omit<Specification, 'problems'>;
+
+export function contradictions(spec: Resolved): Problem[] {
+  return [...amountContradictions(spec), ...materialContradictions(spec), ...orderContradictions(spec)];
+}

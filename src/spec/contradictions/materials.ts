@@ -1,0 +1,135 @@
+/** Materials and tools that cannot be what an item asks for: of another use, or barred on it. */
+import type {Problem} from '../../text/problem.js';
+import type {Where} from '../../text/source.js';
+import {itemsOfKind} from '../items.js';
+import type {Bar, Consumable, ConsumableUse, Item, Located, Specification, Surface} from '../model.js';
+
+type Spec = Pick<Specification, 'items' | 'bars'>;
+
+export function materialContradictions(spec: Spec): Problem[] {
+  const items = [...spec.items.values()];
+  const everywhere = spec.bars.filter((bar) => bar.on.length === 0);
+  const byItem = barsByItem(spec.bars);
+  return [
+    ...itemsOfKind(spec, 'surface').flatMap((surface) => lubricantFaults(surface, spec)),
+    ...itemsOfKind(spec, 'consumable').flatMap(lockKindFaults),
+    ...items.flatMap((item) => useFaults(item, spec)),
+    ...items.flatMap((item) => barFaults(item, [...everywhere, ...(byItem.get(item.id) ?? [])], spec)),
+  ];
+}
+
+function lubricantFaults(surface: Surface, spec: Spec): Problem[] {
+  const {assembly, lubricants, id} = surface;
+  const [first] = lubricants;
+  if (assembly?.value !== 'dry' || first === undefined) return [];
+  const related = [{where: assembly.where, says: 'it is dry here'}];
+  const says = `${id} goes together dry, and names ${nameOf(first.value, spec)} as its lubricant`;
+  return [{...contradiction(surface, first.where, says, 'take one of the two out'), related}];
+}
+
+function lockKindFaults(consumable: Consumable): Problem[] {
+  const {use, lock, where, id} = consumable;
+  if (use === 'lock' && lock === undefined) {
+    const says = `${id} does not say which kind of lock it is`;
+    return [{name: 'spec-silent', where, says, hint: 'write lock: safety-wire or another kind', item: id}];
+  }
+  if (use === 'lock' || lock === undefined) return [];
+  const says = `${id} is ${USE_SAYS[use]}, and is given a kind of lock`;
+  return [contradiction(consumable, where, says, 'write use: lock, or take the kind out')];
+}
+
+const USE_SAYS: Readonly<Record<ConsumableUse, string>> = {
+  lubricant: 'a lubricant',
+  sealant: 'a sealant',
+  gasket: 'a gasket',
+  cleaner: 'a cleaner',
+  lock: 'a lock',
+  strip: 'a gauging strip',
+  fluid: 'a fluid',
+  other: 'of no use named',
+};
+
+/** Consumables named where only one use will do. */
+function useFaults(item: Item, spec: Spec): Problem[] {
+  return usesDue(item).flatMap(({value, where, due}) => {
+    const found = spec.items.get(value);
+    if (found?.kind !== 'consumable' || found.use === due) return [];
+    const says = `${value} is ${USE_SAYS[found.use]} where ${USE_SAYS[due]} is due`;
+    const related = [{where: found.where, says: `${value} is here`}];
+    return [{...contradiction(item, where, says, `name ${USE_SAYS[due]}, or change its use`), related}];
+  });
+}
+
+function usesDue(item: Item): (Located<string> & {readonly due: ConsumableUse})[] {
+  const named = (due: ConsumableUse) => (one: Located<string>) => ({...one, due});
+  if (item.kind === 'surface') return item.lubricants.map(named('lubricant'));
+  if (item.kind === 'fit') return item.using.map(named('strip'));
+  if (item.kind === 'fastener' && item.lock) return [{...item.lock, due: 'lock'}];
+  return [];
+}
+
+function barsByItem(bars: readonly Bar[]): ReadonlyMap<string, readonly Bar[]> {
+  const found = new Map<string, Bar[]>();
+  for (const bar of bars) {
+    for (const id of new Set(bar.on.map((one) => one.value))) {
+      const those = found.get(id);
+      if (those) those.push(bar);
+      else found.set(id, [bar]);
+    }
+  }
+  return found;
+}
+
+/** What the item asks for and a bar forbids on it. */
+function barFaults(item: Item, bars: readonly Bar[], spec: Spec): Problem[] {
+  return bars.flatMap((bar) =>
+    askedFor(item)
+      .filter(({value}) => isBarred(value, bar, spec))
+      .map(({value, where}) => {
+        const says = `${nameOf(value, spec)} is barred on ${item.id}: ${bar.because}`;
+        const related = [{where: bar.where, says: 'it is barred here'}];
+        return {...contradiction(item, where, says, 'ask for another, or lift the bar'), related};
+      }),
+  );
+}
+
+/** A consumable is barred by its own name, and by the kind of lock that it is. */
+function isBarred(id: string, bar: Bar, spec: Spec): boolean {
+  const item = spec.items.get(id);
+  const lock = item?.kind === 'consumable' ? item.lock : undefined;
+  return bar.what.some(({value}) => value === id || value === lock);
+}
+
+/** Every consumable, tool and kind of lock that an item asks for; a list's own place where it is one value. */
+function askedFor(item: Item): readonly Located<string>[] {
+  switch (item.kind) {
+    case 'part':
+    case 'fit':
+    case 'check':
+    case 'alteration':
+      return item.using;
+    case 'surface':
+      return item.lubricants;
+    case 'joint':
+      return listed(item.seal?.value, item.seal?.where);
+    case 'fastener':
+      return [...listed(item.threads?.value, item.threads?.where), ...(item.lock ? [item.lock] : [])];
+    case 'system':
+      return item.with;
+    default:
+      return [];
+  }
+}
+
+function listed(value: string | readonly string[] | undefined, where: Where | undefined): Located<string>[] {
+  if (where === undefined || value === undefined || typeof value === 'string') return [];
+  return value.map((id) => ({value: id, where}));
+}
+
+function nameOf(id: string, spec: Spec): string {
+  return spec.items.get(id)?.name ?? id;
+}
+
+function contradiction(item: Item, where: Where, says: string, hint: string): Problem {
+  return {name: 'spec-contradiction', where, says, hint, item: item.id};
+}

@@ -1,0 +1,148 @@
+/** Orders that cannot be followed: parts that wait for each other, joints closed from outside, tightening orders. */
+import type {Problem} from '../../text/problem.js';
+import type {Where} from '../../text/source.js';
+import {itemsOfKind, placesOf} from '../items.js';
+import type {Fastener, Item, Located, Part, Specification} from '../model.js';
+
+type Spec = Pick<Specification, 'items'>;
+
+export function orderContradictions(spec: Spec): Problem[] {
+  return [
+    ...circles(spec),
+    ...itemsOfKind(spec, 'part').flatMap((part) => closingFaults(part, spec)),
+    ...itemsOfKind(spec, 'fastener').flatMap(tighteningFaults),
+  ];
+}
+
+/**
+ * Parts that come after each other in a circle, each circle once. A part may well come after a fit that is measured
+ * with it in place: that is a trial fit, and no circle.
+ */
+function circles(spec: Spec): Problem[] {
+  const waiting = new Map<string, readonly Located<string>[]>();
+  for (const part of itemsOfKind(spec, 'part')) {
+    const after = part.after.filter(({value}) => spec.items.get(value)?.kind === 'part');
+    if (after.length > 0) waiting.set(part.id, after);
+  }
+  const problems: Problem[] = [];
+  for (release(waiting); waiting.size > 0; release(waiting)) {
+    const circle = circleIn(waiting);
+    problems.push(...circleProblem(circle));
+    for (const {from} of circle) waiting.delete(from);
+  }
+  return problems;
+}
+
+/** Takes out every part that waits for none that waits. */
+function release(waiting: Map<string, readonly Located<string>[]>): void {
+  const waiters = new Map<string, string[]>();
+  const left = new Map<string, number>();
+  const free: string[] = [];
+  for (const [id, after] of waiting) {
+    const held = after.filter(({value}) => waiting.has(value));
+    for (const {value} of held) {
+      const those = waiters.get(value);
+      if (those) those.push(id);
+      else waiters.set(value, [id]);
+    }
+    left.set(id, held.length);
+    if (held.length === 0) free.push(id);
+  }
+  for (let id = free.pop(); id !== undefined; id = free.pop()) {
+    waiting.delete(id);
+    for (const waiter of waiters.get(id) ?? []) {
+      const count = (left.get(waiter) ?? 0) - 1;
+      left.set(waiter, count);
+      if (count === 0) free.push(waiter);
+    }
+  }
+}
+
+interface Link {
+  readonly from: string;
+  readonly to: Located<string>;
+}
+
+/** Every part left waits for one that is left, so going on from any must come round. */
+function circleIn(waiting: ReadonlyMap<string, readonly Located<string>[]>): Link[] {
+  const path: Link[] = [];
+  const seen = new Map<string, number>();
+  let [id] = waiting.keys();
+  while (id !== undefined && !seen.has(id)) {
+    seen.set(id, path.length);
+    const to: Located<string> | undefined = waiting.get(id)?.find(({value}) => waiting.has(value));
+    if (to === undefined) break;
+    path.push({from: id, to});
+    id = to.value;
+  }
+  return path.slice(seen.get(id ?? '') ?? 0);
+}
+
+function circleProblem(circle: readonly Link[]): Problem[] {
+  const [first, ...others] = circle;
+  if (first === undefined) return [];
+  const chain = [...circle.map(({from}) => from), first.from].join(' after ');
+  return [
+    {
+      name: 'spec-contradiction',
+      where: first.to.where,
+      says: `no part of the circle can be the first: ${chain}`,
+      hint: 'take out the one that need not wait',
+      item: first.from,
+      related: others.map(({from, to}) => ({where: to.where, says: `${from} after ${to.value}`})),
+    },
+  ];
+}
+
+/** A part closes a joint only by being one of those that meet in it, or carrying a surface that does. */
+function closingFaults(part: Part, spec: Spec): Problem[] {
+  return part.closes.flatMap(({value, where}) => {
+    const joint = spec.items.get(value);
+    if (joint?.kind !== 'joint' || joint.between.length === 0) return [];
+    if (joint.between.some((side) => side.value === part.id || isOn(spec.items.get(side.value), part)))
+      return [];
+    const says = `${part.id} closes ${value}, which is not between it and anything`;
+    const related = [{where: joint.where, says: `${value} is here`}];
+    return [{...contradiction(part, where, says, `add ${part.id} to its between`), related}];
+  });
+}
+
+function isOn(item: Item | undefined, part: Part): boolean {
+  return item?.kind === 'surface' && item.on?.value === part.id;
+}
+
+/** Layout and order must name every fastener, of the whole group or of one place, once. */
+function tighteningFaults(fastener: Fastener): Problem[] {
+  const {layout, order, id, where} = fastener;
+  const numbers = [fastener.count, fastener.count / placesOf(fastener).length].filter(Number.isInteger);
+  const problems: Problem[] = [];
+  if (layout.length > 0 && !numbers.includes(layout.length)) {
+    const says = `the layout of ${id} shows ${layout.length} where there are ${numbers.join(', or a place has ')}`;
+    problems.push(contradiction(fastener, where, says, 'show every one of them'));
+  }
+  if (order.length === 0) return problems;
+  return [...problems, ...orderFaults(fastener, numbers, where)];
+}
+
+function orderFaults(fastener: Fastener, numbers: readonly number[], where: Where): Problem[] {
+  const {layout, order, id} = fastener;
+  const due = numbers.includes(order.length) ? order.length : fastener.count;
+  const known = layout.length > 0 ? layout.map((one) => one.id) : numbered(due);
+  const [have, named] = [new Set(known), new Set<string>()];
+  const says: string[] = [];
+  for (const one of order) {
+    if (!have.has(one)) says.push(`the order of ${id} names ${one}, which it has not`);
+    else if (named.has(one)) says.push(`the order of ${id} names ${one} twice`);
+    named.add(one);
+  }
+  for (const one of have) if (!named.has(one)) says.push(`the order of ${id} leaves out ${one}`);
+  return says.map((text) => contradiction(fastener, where, text, 'name every one of them once'));
+}
+
+function numbered(count: number): string[] {
+  return Array.from({length: count}, (_, index) => String(index + 1));
+}
+
+function contradiction(item: Item, where: Where, says: string, hint: string): Problem {
+  return {name: 'spec-contradiction', where, says, hint, item: item.id};
+}

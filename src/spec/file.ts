@@ -1,0 +1,48 @@
+/** One YAML file of a book, read and held against its shape. */
+import type * as z from 'zod';
+import type {Problem} from '../text/problem.js';
+import type {Source} from '../text/source.js';
+import {formProblems} from './form.js';
+import {entryOf, type MapNode, textOf} from './tree.js';
+import {readYaml} from './yaml.js';
+
+export interface BookFile {
+  readonly from: Source;
+  /** Empty where nothing could be read. */
+  readonly tree: MapNode;
+  /** The source that the file gives to values that name none. */
+  readonly fileSource?: string;
+  readonly problems: readonly Problem[];
+  /** It is not YAML, so that nothing follows from what it lacks. */
+  readonly broken: boolean;
+}
+
+export function bookFile(from: Source, shape: z.ZodType): BookFile {
+  const {tree, problems, broken} = readYaml(from);
+  if (broken || tree?.type !== 'map') {
+    const empty: MapNode = {type: 'map', where: {file: from.file, span: {start: 0, end: 0}}, entries: []};
+    const kept = tree?.type === 'map' ? tree : empty;
+    return {from, tree: kept, problems: broken ? problems : [...problems, noMap(from, shape)], broken: true};
+  }
+  const fileSource = textOf(entryOf(tree, 'source')?.value);
+  const misfits = formProblems(from, tree, shape);
+  const sourced = fileSource === undefined ? {} : {fileSource};
+  return {from, tree, ...sourced, problems: [...problems, ...misfits], broken: false};
+}
+
+function noMap(from: Source, shape: z.ZodType): Problem {
+  const start = from.text.search(/\S/);
+  const end = start < 0 ? 0 : from.text.trimEnd().length;
+  const line = from.text.slice(Math.max(0, start), end).search(/[\r\n]/);
+  const span = {start: Math.max(0, start), end: line < 0 ? end : start + line};
+  return {
+    name: 'spec-form',
+    where: {file: from.file, span},
+    says: from.text.trim() === '' ? 'the file is empty' : 'the file does not start with a key',
+    hint: `begin with ${Object.keys(shapeKeys(shape))[0] ?? 'a key'}:`,
+  };
+}
+
+function shapeKeys(shape: z.ZodType): object {
+  return 'shape' in shape && typeof shape.shape === 'object' && shape.shape !== null ? shape.shape : {};
+}

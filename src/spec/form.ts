@@ -1,0 +1,221 @@
+/**
+ * Holds a YAML tree against the shape of its file, and says of every misfit where it stands, what is due there
+ * and what was likely meant.
+ */
+import type * as z from 'zod';
+import {nearest} from '../text/nearest.js';
+import type {Problem} from '../text/problem.js';
+import type {Source, Where} from '../text/source.js';
+import {keysAt} from './shapes/keys.js';
+import {isScalar, type Node, plainValue} from './tree.js';
+
+type Issue = z.core.$ZodIssue;
+type Path = readonly PropertyKey[];
+
+/** A file with more misfits than this was written for something else. */
+const MISFITS_SHOWN = 200;
+
+/** Every misfit of the tree, in no order. */
+export function formProblems(from: Source, tree: Node, shape: z.ZodType): Problem[] {
+  const result = shape.safeParse(plainValue(tree));
+  const issues = result.success ? [] : result.error.issues;
+  return issues
+    .slice(0, MISFITS_SHOWN)
+    .flatMap((issue) => problemsOf({from, tree, shape}, issue, issue.path));
+}
+
+interface Context {
+  readonly from: Source;
+  readonly tree: Node;
+  readonly shape: z.ZodType;
+}
+
+function problemsOf(context: Context, issue: Issue, path: Path): Problem[] {
+  if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => unknownKey(context, path, key));
+  if (issue.code === 'invalid_key') return [badName(context, path, 'key')];
+  const place = placeAt(context.tree, path);
+  if (place.value === undefined) return [missing(context, path)];
+  if (issue.code === 'invalid_format') return [badFormat(context, path, issue.format)];
+  if (issue.code === 'invalid_union' && issue.errors.length > 0) return unionProblems(context, issue, path);
+  return mismatch(context, path, [issue]);
+}
+
+/** Of the ways in which a value could be written, goes on with the one that was meant, where that is plain. */
+function unionProblems(context: Context, issue: z.core.$ZodIssueInvalidUnion, path: Path): Problem[] {
+  const branches = branchesOf(issue);
+  const meant = branches
+    .filter((branch) => !branch.some(isOfAnotherKind))
+    .sort((one, other) => one.length - other.length)[0];
+  if (meant === undefined) return mismatch(context, path, branches.flat().filter(isOfAnotherKind));
+  return meant.flatMap((inner) => problemsOf(context, inner, [...path, ...inner.path]));
+}
+
+/** The branches of a union, those of the unions in it among them. */
+function branchesOf(issue: z.core.$ZodIssueInvalidUnion): Issue[][] {
+  return issue.errors.flatMap((branch) => {
+    const [only] = branch;
+    const nested = branch.length === 1 && only?.code === 'invalid_union' && only.path.length === 0;
+    return nested && only.errors.length > 0 ? branchesOf(only) : [branch];
+  });
+}
+
+function isOfAnotherKind(issue: Issue): boolean {
+  return issue.path.length === 0 && (issue.code === 'invalid_type' || issue.code === 'invalid_value');
+}
+
+function mismatch(context: Context, path: Path, issues: readonly Issue[]): Problem[] {
+  const {value} = placeAt(context.tree, path);
+  if (value === undefined) return [];
+  const dues = [...new Set(issues.flatMap(duesOf))];
+  // YAML takes `85` for a number; the readers of text and of amounts see to it with its text as written.
+  if (value.type === 'number' && dues.includes(TEXT)) return [];
+  const says = `${titleOf(path)} is ${foundSays(value)} where ${listed(dues)} is due`;
+  return [problem(path, {where: valueWhere(context, path), says, ...hintFor(value, dues, issues)})];
+}
+
+const TEXT = 'text';
+const LIST = 'a list';
+
+const DUE: Readonly<Record<string, string>> = {
+  string: TEXT,
+  number: 'a number',
+  int: 'a whole number',
+  boolean: 'true or false',
+  array: LIST,
+  tuple: LIST,
+  object: 'keys with values',
+  record: 'keys with values',
+};
+
+/** What one branch wants, in words; `null` is never offered, for it drops an item. */
+function duesOf(issue: Issue): string[] {
+  if (issue.code === 'invalid_value') return wordsOf(issue);
+  if (issue.code === 'invalid_type') return issue.expected in DUE ? [DUE[issue.expected] ?? ''] : [];
+  if (issue.code === 'too_small') return [leastSays(issue)];
+  if (issue.code === 'too_big')
+    return [`at most ${issue.maximum}${issue.origin === 'array' ? ' entries' : ''}`];
+  if (issue.code === 'invalid_union') return wordsOf(issue);
+  return ['something else'];
+}
+
+/** The words out of which one is due; zod leaves those of a discriminated union out of its types. */
+function wordsOf(issue: Issue): string[] {
+  if (issue.code === 'invalid_value') return issue.values.map(String);
+  return 'options' in issue && Array.isArray(issue.options) ? issue.options.map(String) : [];
+}
+
+function leastSays(issue: z.core.$ZodIssueTooSmall): string {
+  if (issue.origin === 'string') return 'at least one character';
+  return `at least ${issue.minimum}${issue.origin === 'array' ? ' entries' : ''}`;
+}
+
+function foundSays(value: Node): string {
+  if (value.type === 'map') return 'a map of keys';
+  if (value.type === 'list') return LIST;
+  if (value.type === 'empty' || value.text === '') return 'empty';
+  return value.text.length > 40 ? `${value.text.slice(0, 39)}…` : value.text;
+}
+
+function listed(words: readonly string[]): string {
+  if (words.length <= 1) return words[0] ?? 'something else';
+  return `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
+}
+
+function hintFor(value: Node, dues: readonly string[], issues: readonly Issue[]): {hint?: string} {
+  if (!isScalar(value) || value.type === 'empty') return {};
+  const near = nearest(value.text, issues.flatMap(wordsOf));
+  if (near !== undefined) return {hint: `did you mean ${near}?`};
+  if (dues.includes(LIST)) return {hint: `put it in brackets: [${value.text}]`};
+  if (dues.includes(TEXT)) return {hint: `put it in quotes: '${value.text}'`};
+  return {};
+}
+
+function unknownKey(context: Context, path: Path, key: string): Problem {
+  const known = keysAt(context.shape, path);
+  const near = nearest(key, known);
+  const where = placeAt(context.tree, [...path, key]).key ?? valueWhere(context, path);
+  const says =
+    path.length === 0 ? `${key} is not a key of this file` : `${titleOf(path)} takes no key ${key}`;
+  const hint = near === undefined ? `it takes ${listed(known)}` : `did you mean ${near}?`;
+  return problem([...path, key], {where, says, hint});
+}
+
+function missing(context: Context, path: Path): Problem {
+  const owner = path.slice(0, -1);
+  const key = String(path.at(-1));
+  const where = placeAt(context.tree, owner).key ?? {file: context.from.file, span: {start: 0, end: 0}};
+  const says = owner.length === 0 ? `the key ${key} is missing` : `${titleOf(owner)} has no ${key}`;
+  return problem(path, {where, says, hint: `add ${key}: …`});
+}
+
+function badFormat(context: Context, path: Path, format: string): Problem {
+  if (format !== 'date') return badName(context, path, 'value');
+  const says = `${titleOf(path)} is not a date`;
+  return problem(path, {where: valueWhere(context, path), says, hint: 'write it as 2026-03-01'});
+}
+
+function badName(context: Context, path: Path, what: 'key' | 'value'): Problem {
+  const place = placeAt(context.tree, path);
+  const written = what === 'key' ? String(path.at(-1)) : scalarText(place.value);
+  const where = (what === 'key' ? place.key : undefined) ?? valueWhere(context, path);
+  const says = `${written} is not a kebab-case name: lower-case letters, digits and single hyphens`;
+  const kebab = kebabOf(written);
+  return problem(path, {where, says, ...(kebab !== '' && {hint: `write ${kebab}`})});
+}
+
+function kebabOf(written: string): string {
+  const spaced = written.replace(/([a-z])([A-Z])/g, '$1-$2').toLowerCase();
+  return spaced
+    .split(/[^a-z0-9]/)
+    .filter((word) => word !== '')
+    .join('-');
+}
+
+function scalarText(value: Node | undefined): string {
+  return value !== undefined && isScalar(value) ? value.text : '';
+}
+
+function problem(path: Path, rest: Omit<Problem, 'name'>): Problem {
+  const [section, id] = path;
+  const isItem = typeof id === 'string' && path.length > 2 && section !== 'shop' && section !== 'engine';
+  return {name: 'spec-form', ...rest, ...(isItem && section !== 'severity' && {item: id})};
+}
+
+/** What a message calls the value at a path: its key, or its number in the list of that key. */
+function titleOf(path: Path): string {
+  const last = path.at(-1);
+  if (last === undefined) return 'the file';
+  if (typeof last !== 'number') return String(last);
+  return `entry ${last + 1} of ${titleOf(path.slice(0, -1))}`;
+}
+
+interface Place {
+  readonly key?: Where;
+  readonly value?: Node;
+}
+
+/** The value at a path, and the key that it or the list around it stands under. */
+function placeAt(tree: Node, path: Path): Place {
+  let place: Place = {value: tree};
+  for (const step of path) {
+    const {value, key} = place;
+    if (value?.type === 'list' && typeof step === 'number') {
+      const item = value.items[step];
+      place = {...(key && {key}), ...(item && {value: item})};
+    } else {
+      const entry = value?.type === 'map' ? value.entries.find((one) => one.key === String(step)) : undefined;
+      if (entry === undefined) return {};
+      place = {key: entry.keyWhere, value: entry.value};
+    }
+  }
+  return place;
+}
+
+/** The span of the value; of its key where the value is empty or runs over several lines. */
+function valueWhere(context: Context, path: Path): Where {
+  const {key, value} = placeAt(context.tree, path);
+  if (value === undefined) return key ?? {file: context.from.file, span: {start: 0, end: 0}};
+  const {start, end} = value.where.span;
+  const awkward = start === end || context.from.text.slice(start, end).includes('\n');
+  return awkward && key ? key : value.where;
+}

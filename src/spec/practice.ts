@@ -1,0 +1,137 @@
+/** What holds for every item of a kind, and of a type: fills in what an item leaves out, and asks why it departs. */
+import {amountsAgree} from '../quantity/convert.js';
+import {readAmount} from '../quantity/parse.js';
+import type {Problem} from '../text/problem.js';
+import {defined} from './defined.js';
+import {scalarsOf} from './fields.js';
+import type {BookFile} from './file.js';
+import {type Field, type RawItem, statedOf} from './raw.js';
+import type {SourceReference} from './references.js';
+import {PRACTICE_FIELDS} from './shapes/practice-fields.js';
+import {type Entry, entryOf, type Node, textOf} from './tree.js';
+
+export interface Practice {
+  readonly every: string;
+  readonly type?: string;
+  readonly source?: string;
+  readonly fileSource?: string;
+  readonly fields: readonly Entry[];
+}
+
+/** The practice of a shop, that of a type before that of all types, so that the first to state a field counts. */
+export function practiceOf(shop: BookFile, sources: SourceReference[]): readonly Practice[] {
+  const list = entryOf(shop.tree, 'practice')?.value;
+  const nodes = list?.type === 'list' ? list.items : [];
+  const all = nodes.flatMap((node) => onePractice(node, shop, sources));
+  return [...all.filter((one) => one.type !== undefined), ...all.filter((one) => one.type === undefined)];
+}
+
+function onePractice(node: Node, shop: BookFile, sources: SourceReference[]): Practice[] {
+  const [every, type] = [textOf(entryOf(node, 'every')?.value), textOf(entryOf(node, 'type')?.value)];
+  const is = entryOf(node, 'is')?.value;
+  if (every === undefined || is?.type !== 'map') return [];
+  const named = entryOf(node, 'source')?.value;
+  const source = textOf(named);
+  if (named && source !== undefined) sources.push({id: source, where: named.where});
+  const known: readonly string[] = Object.keys(fieldsOf(every));
+  return [
+    {
+      every,
+      ...(type !== undefined && {type}),
+      ...(source !== undefined && {source}),
+      ...(shop.fileSource !== undefined && {fileSource: shop.fileSource}),
+      fields: is.entries.filter((entry) => known.includes(entry.key)),
+    },
+  ];
+}
+
+function fieldsOf(kind: string): object {
+  return Object.entries(PRACTICE_FIELDS).find(([one]) => one === kind)?.[1] ?? {};
+}
+
+/** The item with what practice adds to it. A field that the item states otherwise must say why. */
+export function withPractice(raw: RawItem, practices: readonly Practice[], problems: Problem[]): RawItem {
+  const fields = new Map<string, Field>(raw.fields);
+  const departed = new Set<string>();
+  for (const [key, field] of practiceFor(raw, practices)) {
+    const own = raw.fields.get(key);
+    if (own === undefined) fields.set(key, field);
+    else if (!saysSame(own.value, field.value)) {
+      departed.add(key);
+      if (!isExplained(own.value)) problems.push(departure(raw, own, field));
+    }
+  }
+  for (const key of pointless(raw, fields, departed)) if (!raw.fields.has(key)) fields.delete(key);
+  return {...raw, fields};
+}
+
+/** The fields that practice states for the item, whether or not the item states them too. */
+function practiceFor(raw: RawItem, practices: readonly Practice[]): ReadonlyMap<string, Field> {
+  const type = textOf(raw.fields.get('type')?.value);
+  const stated = new Map<string, Field>();
+  for (const practice of practices) {
+    const {every, source, fileSource} = practice;
+    if (every !== raw.kind || (practice.type !== undefined && practice.type !== type)) continue;
+    const origin = {practice: defined({source}), ...defined({fileSource})};
+    for (const entry of practice.fields) {
+      if (!stated.has(entry.key)) stated.set(entry.key, {...entry, ...origin});
+    }
+  }
+  return stated;
+}
+
+/** Fields of practice that mean nothing once the item states another field in its own way. */
+function pointless(
+  raw: RawItem,
+  fields: ReadonlyMap<string, Field>,
+  departed: ReadonlySet<string>,
+): readonly string[] {
+  if (raw.kind === 'fastener' && departed.has('torque')) return ['passes', 'angle'];
+  if (raw.kind === 'fit' && departed.has('by')) return ['using'];
+  const assembly = raw.kind === 'surface' ? fields.get('assembly') : undefined;
+  const state = assembly && textOf(statedOf(assembly.value)?.value);
+  return state === undefined || state === 'lubed' ? [] : ['lubricants'];
+}
+
+/** `unknown` departs from nothing, and `none` is asked for its reason whatever practice says. */
+function isExplained(value: Node): boolean {
+  const stated = statedOf(value);
+  // Without a value in it, the form of the field is a problem already.
+  if (stated === undefined || stated.value.type === 'empty') return true;
+  const said = textOf(stated.value);
+  return said === 'unknown' || said === 'none' || textOf(stated.because) !== undefined;
+}
+
+function saysSame(one: Node, other: Node): boolean {
+  const [a, b] = [statedOf(one)?.value, statedOf(other)?.value];
+  const [names, otherNames] = [namesIn(a), namesIn(b)];
+  if (names.length !== otherNames.length) return false;
+  if (names.every((name, index) => name === otherNames[index])) return true;
+  return names.every((name, index) => sameAmount(name, otherNames[index] ?? ''));
+}
+
+/** The scalars of a list in one order, for the order of alternatives says nothing. */
+function namesIn(node: Node | undefined): string[] {
+  return node === undefined
+    ? []
+    : scalarsOf(node)
+        .map((scalar) => scalar.text)
+        .sort();
+}
+
+function sameAmount(one: string, other: string): boolean {
+  if (one === other) return true;
+  const [a, b] = [readAmount(one), readAmount(other)];
+  return a.ok && b.ok && amountsAgree(a.amount, b.amount);
+}
+
+function departure(raw: RawItem, own: Field, practice: Field): Problem {
+  return {
+    name: 'spec-contradiction',
+    where: (statedOf(own.value)?.value ?? own.value).where,
+    says: `${own.key} of ${raw.id} departs from practice without saying why`,
+    hint: `write ${own.key}: {value: …, because: …}`,
+    item: raw.id,
+    related: [{where: practice.value.where, says: 'practice says otherwise here'}],
+  };
+}

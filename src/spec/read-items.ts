@@ -1,0 +1,161 @@
+/** Makes an item of each kind out of its fields. What cannot be read is left out; the shapes have said why. */
+
+import {defined} from './defined.js';
+import {
+  amount,
+  amountOr,
+  choice,
+  flag,
+  type ItemReader,
+  located,
+  reference,
+  references,
+  specified,
+  text,
+  whole,
+  words,
+} from './fields.js';
+import type {Fit, Item, ItemKind, ItemOf} from './model.js';
+import {base, namesOr} from './read-base.js';
+import {fastener} from './read-fastener.js';
+import {surface} from './read-surface.js';
+import {LOCKS} from './shapes/values.js';
+import {textOf} from './tree.js';
+
+/** The item that a reader's fields make. */
+export function itemOf(reader: ItemReader): Item {
+  return READERS[reader.raw.kind](reader);
+}
+
+const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
+  part: (reader) => ({
+    kind: 'part',
+    ...base(reader),
+    closes: references(reader, 'closes', ['surface', 'joint']),
+    after: references(reader, 'after', ['part', 'fit', 'check', 'hold-point', 'mark', 'fastener']),
+    given: flag(reader, 'given'),
+    singleUse: flag(reader, 'single-use'),
+    reused: flag(reader, 'reused'),
+    alterations: references(reader, 'alterations', ['alteration']),
+    using: references(reader, 'using', ['tool']),
+    turning: flag(reader, 'turning'),
+    ...defined({
+      size: specified(reader, 'size', amount(reader, 'length')),
+      seatsIn: reference(reader, 'seats-in', ['surface']),
+    }),
+    hazards: words(reader, 'hazards'),
+    quantity: whole(reader, 'quantity'),
+  }),
+  surface,
+  joint: (reader) => ({
+    kind: 'joint',
+    ...base(reader),
+    between: references(reader, 'between', ['part', 'surface']),
+    ...defined({
+      seal: specified(reader, 'seal', namesOr(reader, ['none', 'unknown'], ['consumable', 'part'])),
+    }),
+  }),
+  fastener,
+  fit: (reader) => ({
+    kind: 'fit',
+    ...base(reader),
+    between: references(reader, 'between', ['surface', 'part']),
+    ...defined({
+      limits: specified(reader, 'limits', amountOr(reader, 'length', ['unknown'])),
+      when: when(reader),
+    }),
+    by: choice(reader, 'by', ['strip', 'gauge']) ?? 'gauge',
+    using: references(reader, 'using', ['tool', 'consumable']),
+  }),
+  mark: (reader) => ({
+    kind: 'mark',
+    ...base(reader),
+    ...defined({stamped: text(reader, 'stamped'), matches: reference(reader, 'matches', ['mark'])}),
+  }),
+  check: (reader) => ({
+    kind: 'check',
+    ...base(reader),
+    ...defined({
+      limits: specified(reader, 'limits', amount(reader)),
+      expect: text(reader, 'expect'),
+    }),
+    using: references(reader, 'using', ['tool', 'consumable']),
+    hazards: words(reader, 'hazards'),
+  }),
+  'hold-point': (reader) => ({
+    kind: 'hold-point',
+    ...base(reader),
+    asks: references(reader, 'asks', CAN_BE_ASKED),
+    ...defined({by: text(reader, 'by')}),
+  }),
+  system: (reader) => ({
+    kind: 'system',
+    ...base(reader),
+    joints: references(reader, 'joints', ['joint']),
+    closedBy: references(reader, 'closed-by', ['part']),
+    with: references(reader, 'with', ['consumable']),
+    ...defined({amount: specified(reader, 'amount', amount(reader, 'volume'))}),
+    hazards: words(reader, 'hazards'),
+  }),
+  alteration: (reader) => ({
+    kind: 'alteration',
+    ...base(reader),
+    of: references(reader, 'of', ['part']),
+    ...defined({does: text(reader, 'does')}),
+    using: references(reader, 'using', ['tool', 'consumable']),
+    hazards: words(reader, 'hazards'),
+  }),
+  tool: (reader) => ({
+    kind: 'tool',
+    ...base(reader),
+    ...defined({
+      range: specified(reader, 'range', amount(reader)),
+      resolution: specified(reader, 'resolution', amount(reader)),
+      accuracy: specified(reader, 'accuracy', textOf),
+      calibrated: located(reader, 'calibrated'),
+      due: located(reader, 'due'),
+      serial: text(reader, 'serial'),
+    }),
+    gauge: flag(reader, 'gauge'),
+  }),
+  consumable: (reader) => ({
+    kind: 'consumable',
+    ...base(reader),
+    use: choice(reader, 'use', USES) ?? 'other',
+    ...defined({
+      lock: choice(reader, 'lock', LOCKS),
+      cure: specified(reader, 'cure', amount(reader, 'time')),
+      range: specified(reader, 'range', amount(reader, 'length')),
+      size: specified(reader, 'size', amount(reader, 'length')),
+    }),
+    hazards: words(reader, 'hazards'),
+  }),
+};
+
+const CAN_BE_ASKED = [
+  'part',
+  'surface',
+  'joint',
+  'fastener',
+  'fit',
+  'mark',
+  'check',
+  'hold-point',
+  'system',
+  'alteration',
+] as const;
+
+const USES = ['lubricant', 'sealant', 'gasket', 'cleaner', 'lock', 'strip', 'fluid', 'other'] as const;
+
+/** When a fit is measured; undefined where the specification is silent. */
+function when(reader: ItemReader): Fit['when'] {
+  const field = reader.raw.fields.get('when');
+  if (field?.value.type !== 'map') return undefined;
+  const fields = new Map(field.value.entries.map((entry) => [entry.key, entry]));
+  const inner: ItemReader = {...reader, raw: {...reader.raw, fields}};
+  return {
+    installed: references(inner, 'installed', ['part']),
+    tight: references(inner, 'tight', ['fastener']),
+    where: field.keyWhere,
+  };
+}

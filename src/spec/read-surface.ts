@@ -1,0 +1,58 @@
+/** Makes a surface: how it goes together, and its sizes by place. */
+import type {Amount} from '../quantity/model.js';
+import {nearest} from '../text/nearest.js';
+import type {Problem} from '../text/problem.js';
+import {defined} from './defined.js';
+import {
+  amount,
+  choice,
+  type ItemReader,
+  located,
+  reference,
+  references,
+  specified,
+  specifiedField,
+} from './fields.js';
+import type {Specified, Surface} from './model.js';
+import {base} from './read-base.js';
+import {type Entry, textOf} from './tree.js';
+
+export function surface(reader: ItemReader): Surface {
+  const order = located(reader, 'order');
+  const direction = choice(reader, 'order', ['rising', 'falling']);
+  const states = ['clean', 'dry', 'lubed', 'unknown'] as const;
+  const common = base(reader);
+  return {
+    kind: 'surface',
+    ...common,
+    ...defined({
+      on: reference(reader, 'on', ['part']),
+      assembly: specified(reader, 'assembly', (node) => states.find((state) => state === textOf(node))),
+    }),
+    lubricants: references(reader, 'lubricants', ['consumable']),
+    sizes: sizes(reader, common.at),
+    ...(order && direction && {order: {value: direction, where: order.where}}),
+  };
+}
+
+function sizes(reader: ItemReader, places: readonly string[]): ReadonlyMap<string, Specified<Amount>> {
+  const found = new Map<string, Specified<Amount>>();
+  const everywhere = specified(reader, 'size', amount(reader, 'length'));
+  if (everywhere) found.set('', everywhere);
+  const byPlace = reader.raw.fields.get('sizes');
+  if (byPlace?.value.type !== 'map') return found;
+  for (const entry of byPlace.value.entries) {
+    if (!places.includes(entry.key)) reader.problems.push(unknownPlace(reader, entry, places));
+    const title = `size ${entry.key}`;
+    const size = specifiedField(reader, {...byPlace, ...entry}, amount(reader, 'length'), title);
+    if (size) found.set(entry.key, size);
+  }
+  return found;
+}
+
+function unknownPlace(reader: ItemReader, {key, keyWhere}: Entry, places: readonly string[]): Problem {
+  const {id} = reader.raw;
+  const near = nearest(key, places);
+  const hint = near === undefined ? `add ${key} to its at` : `did you mean ${near}?`;
+  return {name: 'unknown-item', where: keyWhere, says: `${id} has no place ${key}`, hint, item: id};
+}

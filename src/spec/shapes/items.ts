@@ -1,0 +1,146 @@
+/** The kinds of item as engine.yaml and shop.yaml write them. */
+import * as z from 'zod';
+import {PRACTICE_FIELDS} from './practice-fields.js';
+import {
+  amount,
+  because,
+  count,
+  date,
+  flag,
+  label,
+  lockKind,
+  name,
+  names,
+  note,
+  place,
+  source,
+  statedOrUnknown,
+  text,
+} from './values.js';
+
+const common = {
+  name: text.describe('As a person would say it; the id with spaces where it is left out.').optional(),
+  type: name.describe('A word of your own that practice can aim at: plain-bearing, drilled-head.').optional(),
+  source,
+  note,
+};
+
+const places = {
+  at: z.array(place).describe('Names of its places, in order, where there are several of it.').optional(),
+};
+
+const sizes = z.record(z.union([name, z.string().regex(/^\d+$/)]), statedAmount());
+
+function statedAmount() {
+  return z.union([amount, z.strictObject({value: amount, source, note, because})]);
+}
+
+function list(says: string) {
+  return names.describe(says).optional();
+}
+
+const point = z.tuple([z.number(), z.number()]);
+
+export const ITEM_SHAPES = {
+  part: z.strictObject({
+    ...common,
+    ...places,
+    given: flag.describe('It is there from the start, such as a block on the stand.').optional(),
+    quantity: count.describe('How many of it go in; 1 where it is left out.').optional(),
+    closes: list('Surfaces and joints that can no longer be reached once it is in.'),
+    after: list('What must come before it: parts, fits, checks, hold points, marks, tight fasteners.'),
+    size: statedOrUnknown(amount, 'Nominal size, where it must match the surface that it seats in.'),
+    'seats-in': name.describe('The surface that it seats in.').optional(),
+    ...PRACTICE_FIELDS.part,
+  }),
+  surface: z.strictObject({
+    ...common,
+    ...places,
+    on: name.describe('The part that it is on.').optional(),
+    ...PRACTICE_FIELDS.surface,
+    size: statedOrUnknown(amount, 'Nominal size in every place.'),
+    sizes: sizes.describe('Nominal size by place.').optional(),
+    order: z.enum(['rising', 'falling']).describe('How the sizes go along `at`.').optional(),
+  }),
+  joint: z.strictObject({
+    ...common,
+    ...places,
+    between: list('The parts or surfaces that meet in it.'),
+    ...PRACTICE_FIELDS.joint,
+  }),
+  fastener: z.strictObject({
+    ...common,
+    ...places,
+    count: count.describe('How many there are, over all places; 1 where it is left out.').optional(),
+    holds: list('Parts that it holds.'),
+    ...PRACTICE_FIELDS.fastener,
+    layout: z
+      .object({unit: z.enum(['in', 'mm']).describe('Unit of the positions.')})
+      .catchall(point)
+      .describe('Where each one sits: its name and [x, y].')
+      .optional(),
+    order: z
+      .array(place)
+      .describe('Tightening order, by the names of the layout, or by number where there is none.')
+      .optional(),
+  }),
+  fit: z.strictObject({
+    ...common,
+    ...places,
+    between: list('The surfaces or parts that it lies between.'),
+    ...PRACTICE_FIELDS.fit,
+    when: z
+      .strictObject({
+        installed: list('Parts that are in when it is measured.'),
+        tight: list('Fasteners that are at their final torque when it is measured.'),
+      })
+      .describe('When it is measured.')
+      .optional(),
+  }),
+  mark: z.strictObject({
+    ...common,
+    ...places,
+    ...PRACTICE_FIELDS.mark,
+    matches: name.describe('Another mark that must read the same.').optional(),
+  }),
+  check: z.strictObject({...common, ...places, ...PRACTICE_FIELDS.check}),
+  'hold-point': z.strictObject({
+    ...common,
+    ...places,
+    asks: list('Items that must be as specified by then.'),
+    ...PRACTICE_FIELDS['hold-point'],
+  }),
+  system: z.strictObject({
+    ...common,
+    ...places,
+    joints: list('Joints that filling it puts under load.'),
+    'closed-by': list('Parts that close it.'),
+    ...PRACTICE_FIELDS.system,
+  }),
+  alteration: z.strictObject({
+    ...common,
+    ...places,
+    of: list('Parts that it is made to.'),
+    does: text.describe('What is done: grind the locating lip flush.').optional(),
+    ...PRACTICE_FIELDS.alteration,
+  }),
+  tool: z.strictObject({
+    ...common,
+    range: statedOrUnknown(amount, 'What it can set or read: 20–150 lbf·ft.'),
+    resolution: statedOrUnknown(amount, 'One division: 1 lbf·ft.'),
+    ...PRACTICE_FIELDS.tool,
+    calibrated: date.describe('Day of the last calibration: 2026-03-01.').optional(),
+    due: date.describe('Day by which it must be calibrated again.').optional(),
+    serial: label.describe('Serial number.').optional(),
+  }),
+  consumable: z.strictObject({
+    ...common,
+    use: z
+      .enum(['lubricant', 'sealant', 'gasket', 'cleaner', 'lock', 'strip', 'fluid', 'other'])
+      .describe('What it is for.'),
+    lock: lockKind.describe('Which kind of lock it is, for `use: lock`.').optional(),
+    ...PRACTICE_FIELDS.consumable,
+    range: statedOrUnknown(amount, 'What a gauging strip can read: 0.001–0.003 in.'),
+    size: statedOrUnknown(amount, 'Thickness or diameter: 0.041 in.'),
+  }),
+} as const;

@@ -1,0 +1,50 @@
+/** No silence: what an item must speak of, for what it never asks for nobody can miss. */
+import type {Problem} from '../text/problem.js';
+import type {ItemKind} from './model.js';
+import {type Field, type RawItem, statedOf} from './raw.js';
+import {textOf} from './tree.js';
+
+/** Fields that an item of the kind must have, its own or practice's, with what can be written there. */
+const MUST_SAY: Readonly<Partial<Record<ItemKind, Readonly<Record<string, string>>>>> = {
+  fastener: {
+    torque: 'torque: 85 lbf·ft, snug, unknown, or none with a reason',
+    threads: 'threads: dry, unknown, or [a consumable]',
+    lock: 'lock: safety-wire or another kind, unknown, or none with a reason',
+  },
+  surface: {assembly: 'assembly: clean, dry, lubed or unknown'},
+  joint: {seal: 'seal: [a consumable], unknown, or none with a reason'},
+  fit: {
+    limits: 'limits: 0.0015–0.0035 in, or unknown',
+    when: 'when: {installed: [parts], tight: [fasteners]}',
+  },
+};
+
+/** Where `none` takes a reason. */
+const NONE_NEEDS_REASON: readonly string[] = ['torque', 'lock', 'seal'];
+
+/** What the item, practice added, leaves unsaid. `unknown` is found where values are read. */
+export function silences(raw: RawItem): Problem[] {
+  if (!raw.readable) return [];
+  const missing = Object.entries(MUST_SAY[raw.kind] ?? {}).filter(([key]) => !raw.fields.has(key));
+  const unspoken = missing.map(([key, write]): Problem => {
+    const says =
+      key === 'when' ? `${raw.id} does not say when it is measured` : `${raw.id} does not say its ${key}`;
+    return {name: 'spec-silent', where: raw.where, says, hint: `write ${write}`, item: raw.id};
+  });
+  return [...unspoken, ...[...raw.fields.values()].flatMap((field) => unreasoned(raw, field))];
+}
+
+function unreasoned(raw: RawItem, field: Field): Problem[] {
+  if (!NONE_NEEDS_REASON.includes(field.key)) return [];
+  const stated = statedOf(field.value);
+  if (stated === undefined || textOf(stated.value) !== 'none' || textOf(stated.because)) return [];
+  return [
+    {
+      name: 'spec-silent',
+      where: stated.value.where,
+      says: `${field.key} of ${raw.id} is none without a reason`,
+      hint: `write ${field.key}: {value: none, because: …}`,
+      item: raw.id,
+    },
+  ];
+}
