@@ -1,0 +1,58 @@
+/** `wmark begin`: writes a small book with comments for a beginner, from the files in `begin/`. */
+import {readdir} from 'node:fs/promises';
+import {join, resolve} from 'node:path';
+import {type Failure, failureText, systemFailure} from '../host/failure.js';
+import {shownName} from '../host/names.js';
+import {schemaAddress} from '../host/package.js';
+import {writeFiles} from '../host/write.js';
+import {printable} from '../text/printable.js';
+import pump from './begin/01-oil-pump.md';
+import sump from './begin/02-sump.md';
+import engine from './begin/engine.yaml';
+import shop from './begin/shop.yaml';
+import {EXIT, type Exit} from './exit.js';
+import type {Streams} from './streams.js';
+
+export async function begin(folder: string, {report, aside}: Streams): Promise<Exit> {
+  const target = resolve(folder);
+  const shown = shownName(target, process.cwd());
+  const failure = (await occupied(target, shown)) ?? (await writeBook(target));
+  if (failure) {
+    aside(`wmark: ${printable(failureText(failure))}\n`);
+    return EXIT.unable;
+  }
+  const name = printable(shown);
+  report(`${name} now holds a small book: ${FILES.map(([file]) => file).join(', ')}\n`);
+  report(`\nNext:\n  wmark check ${name}\n  wmark sheet ${name} --out out\n`);
+  return EXIT.clean;
+}
+
+const FILES = [
+  ['shop.yaml', shop],
+  ['engine.yaml', engine],
+  ['01-oil-pump.md', pump],
+  ['02-sump.md', sump],
+] as const;
+
+/** A folder with anything in it is somebody's, and is left alone. */
+async function occupied(target: string, shown: string): Promise<Failure | undefined> {
+  try {
+    const entries = await readdir(target);
+    if (entries.length === 0) return undefined;
+    return {ok: false, says: 'the folder is not empty', hint: 'name a new one', where: {file: shown}};
+  } catch (error) {
+    const missing = error instanceof Error && 'code' in error && error.code === 'ENOENT';
+    return missing ? undefined : systemFailure(error, shown);
+  }
+}
+
+async function writeBook(target: string): Promise<Failure | undefined> {
+  const outputs = FILES.map(([file, text]) => ({path: join(target, file), text: withSchema(text, target)}));
+  const written = await writeFiles(outputs);
+  return written.ok ? undefined : written;
+}
+
+/** The first line of a YAML file tells an editor where its schema is; here, beside this very tool. */
+function withSchema(text: string, target: string): string {
+  return text.replace(/(?<=\$schema=)\S*\/(?=\w+\.schema\.json)/, `${schemaAddress(target)}/`);
+}

@@ -1,0 +1,101 @@
+/** The result of a check over several books, and its two forms: lines for people and editors, JSON for programs. */
+import type {CheckReport} from '../findings/check.js';
+import type {Finding} from '../findings/model.js';
+import type {Summary} from '../findings/summary.js';
+import type {LoadedBook} from '../host/load.js';
+import {placeOf, textsOf} from '../host/places.js';
+import {printable} from '../text/printable.js';
+import type {Source} from '../text/source.js';
+import type {CheckJson} from './check-shape.js';
+
+type FindingJson = CheckJson['findings'][number];
+type SummaryJson = CheckJson['summary'];
+
+/** A book and what the check says of it. */
+export interface Checked {
+  readonly loaded: LoadedBook;
+  readonly report: CheckReport;
+}
+
+/** All that was found, as plain data with lines and columns. Of a book asked for in part, that part's findings. */
+export function checkJson(checked: readonly Checked[]): CheckJson {
+  const findings = checked.flatMap(({loaded, report}) => {
+    const texts = textsOf(loaded.book);
+    return asked(loaded, report.findings).map((finding) => findingJson(finding, texts));
+  });
+  return {summary: summed(checked, findings), findings};
+}
+
+function asked({only}: LoadedBook, findings: readonly Finding[]): readonly Finding[] {
+  return only ? findings.filter(({where}) => only.has(where.file)) : findings;
+}
+
+function findingJson(finding: Finding, texts: ReadonlyMap<string, Source>): FindingJson {
+  const {name, severity, where, message, item = null, place = null, story, related, fix} = finding;
+  const remark = (one: Finding['story'][number]) => ({...placeOf(one.where, texts), message: one.says});
+  return {
+    name,
+    severity,
+    ...placeOf(where, texts),
+    message,
+    item,
+    place,
+    story: story.map(remark),
+    related: related.map(remark),
+    fix: fix ? fixJson(fix, texts) : null,
+  };
+}
+
+function fixJson({title, file, edits}: NonNullable<Finding['fix']>, texts: ReadonlyMap<string, Source>) {
+  return {title, edits: edits.map(({span, text}) => ({...placeOf({file, span}, texts), text}))};
+}
+
+const COUNTS = ['procedures', 'steps', 'tags', 'items', 'covered'] as const satisfies (keyof Summary)[];
+
+function summed(checked: readonly Checked[], findings: readonly FindingJson[]): SummaryJson {
+  const total = (count: (typeof COUNTS)[number]) =>
+    checked.reduce((sum, {report}) => sum + report.summary[count], 0);
+  return {
+    books: checked.length,
+    procedures: total('procedures'),
+    steps: total('steps'),
+    tags: total('tags'),
+    items: total('items'),
+    covered: total('covered'),
+    errors: findings.filter(({severity}) => severity === 'error').length,
+    warnings: findings.filter(({severity}) => severity === 'warning').length,
+  };
+}
+
+/** One line a finding, its story indented below it, and the sums at the end. */
+export function checkText({summary, findings}: CheckJson): string {
+  return [...findings.map(findingText), ...summaryText(summary)].map((line) => `${line}\n`).join('');
+}
+
+function findingText(finding: FindingJson): string {
+  const {name, severity, message, story, related, fix} = finding;
+  const lines = [
+    `${lead(finding)}: ${severity}: ${printable(message)}  [${name}]`,
+    ...[...story, ...related].map((one) => `    ${lead(one)}: ${printable(one.message)}`),
+    ...(fix ? [`    can be mended: ${printable(fix.title)}`] : []),
+  ];
+  return lines.join('\n');
+}
+
+function lead({file, line, column}: {readonly file: string; readonly line: number; readonly column: number}) {
+  return `${printable(file)}:${line}:${column}`;
+}
+
+function summaryText(summary: SummaryJson): string[] {
+  const {books, procedures, steps, tags, items, covered, errors, warnings} = summary;
+  const size = [counted(books, 'book'), counted(procedures, 'procedure'), counted(steps, 'step')];
+  return [
+    `${size.join(', ')}, ${counted(tags, 'tag')}; ${covered} of ${counted(items, 'item')} covered`,
+    `${counted(errors, 'error')}, ${counted(warnings, 'warning')}`,
+  ];
+}
+
+/** `1 step`, `2 steps`. */
+export function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
+}

@@ -1,0 +1,102 @@
+/** Loads the books that a user's paths stand for: folders that hold books, one book, or single procedures. */
+import {dirname, resolve} from 'node:path';
+import type {Book} from '../build/book.js';
+import type {Procedure} from '../procedure/model.js';
+import {readProcedure} from '../procedure/read.js';
+import type {Problem} from '../text/problem.js';
+import {type NamedFile, unreadable} from './build-paths.js';
+import type {Failure} from './failure.js';
+import {type FoundBook, findBooks} from './find-books.js';
+import {proceduresOf} from './listed.js';
+import {shownName} from './names.js';
+import {LIMITS, readText} from './read.js';
+import {specificationAt} from './specification.js';
+
+export interface LoadedBook {
+  readonly ok: true;
+  /** Its engine.yaml as people know it. */
+  readonly file: string;
+  /** True path of the folder of engine.yaml. */
+  readonly folder: string;
+  /** True path of the folder of its shop.yaml: nothing of the book lies outside. */
+  readonly shopFolder: string;
+  /** The working folder to which the names of its files are relative. */
+  readonly cwd: string;
+  readonly book: Book;
+  /** The names of the files asked for, where it wasn't the whole book. */
+  readonly only?: ReadonlySet<string>;
+}
+
+export interface Loaded {
+  readonly books: readonly LoadedBook[];
+  readonly failures: readonly Failure[];
+}
+
+/** Everything at the paths, each book once, in the order of the paths. Never throws on what stands on the disk. */
+export async function loadBooks(paths: readonly string[], cwd: string = process.cwd()): Promise<Loaded> {
+  const {found, failures} = await findBooks(paths, cwd);
+  const books: LoadedBook[] = [];
+  const failed = [...failures];
+  for (const one of found) {
+    const loaded = await loadFound(one, cwd);
+    if (loaded?.ok) books.push(loaded);
+    else if (loaded) failed.push(loaded);
+  }
+  return {books, failures: failed};
+}
+
+/** The one book in a folder. */
+export async function loadBook(folder: string, cwd: string = process.cwd()): Promise<LoadedBook | Failure> {
+  const {books, failures} = await loadBooks([folder], cwd);
+  const [failure] = failures;
+  if (failure) return failure;
+  const [first, second] = books;
+  if (first && !second) return first;
+  return {
+    ok: false,
+    says: `there are ${books.length} books in it`,
+    hint: 'name the folder of one',
+    where: {file: shownName(resolve(cwd, folder), cwd)},
+  };
+}
+
+/** One book that `findBooks` found; nothing where a search came upon a base for other books. */
+async function loadFound(found: FoundBook, cwd: string): Promise<LoadedBook | Failure | undefined> {
+  const read = await specificationAt(found.engineFile, cwd);
+  if (!read.ok) return read;
+  if (found.searched && read.spec.build.length === 0) return undefined;
+  const {engineFile} = found;
+  const from = {
+    ok: true,
+    file: shownName(engineFile, cwd),
+    folder: dirname(engineFile),
+    shopFolder: read.shopFolder,
+    cwd,
+  } as const;
+  if (found.alone) {
+    const procedure = await readText(found.alone, shownName(found.alone, cwd), LIMITS.procedure);
+    if (!procedure.ok) return procedure;
+    const procedures = [readProcedure(procedure.source)];
+    const only = new Set([procedure.source.file]);
+    return {...from, book: {spec: read.spec, procedures, problems: []}, only};
+  }
+  const named = await proceduresOf(read);
+  const {procedures, problems} = await readProcedures(named.paths, cwd);
+  const book = {spec: read.spec, procedures, problems: [...named.problems, ...problems]};
+  const only = found.only && new Set(found.only.map((path) => shownName(path, cwd)));
+  return {...from, book, ...(only && {only})};
+}
+
+async function readProcedures(
+  files: readonly NamedFile[],
+  cwd: string,
+): Promise<{readonly procedures: readonly Procedure[]; readonly problems: readonly Problem[]}> {
+  const procedures: Procedure[] = [];
+  const problems: Problem[] = [];
+  for (const {path, name} of files) {
+    const read = await readText(path, shownName(path, cwd), LIMITS.procedure);
+    if (read.ok) procedures.push(readProcedure(read.source));
+    else problems.push(unreadable(name, `${name.value} can't be read: ${read.says}`, read.hint ?? ''));
+  }
+  return {procedures, problems};
+}

@@ -1,0 +1,90 @@
+/**
+ * Pictures of a procedure, put into its sheet as data, so that the sheet is one file. Like every file of a book
+ * they lie below the shop's folder; what cannot be put in stays as it was written, and the sheet says so.
+ */
+import {readFile, stat} from 'node:fs/promises';
+import {dirname, resolve} from 'node:path';
+import type {Figure, Row, Sheet, SheetBlock} from '../sheet/model.js';
+import {liesBelow, truePath} from './names.js';
+
+export interface PictureBounds {
+  /** Path of the procedure, to which its pictures are relative. */
+  readonly procedure: string;
+  /** True path of the shop's folder. */
+  readonly shopFolder: string;
+}
+
+export interface Embedded {
+  readonly sheet: Sheet;
+  /** The addresses of those that could not be put in. */
+  readonly missing: readonly string[];
+}
+
+/** The sheet with its pictures inside. */
+export async function embedPictures(sheet: Sheet, bounds: PictureBounds): Promise<Embedded> {
+  const urls = new Set(sheet.sections.flatMap(({content}) => content.flatMap(figuresOf)).map(({url}) => url));
+  const data = new Map<string, string>();
+  for (const url of urls) {
+    const found = await dataOf(url, bounds);
+    if (found !== undefined) data.set(url, found);
+  }
+  const sections = sheet.sections.map((section) => ({
+    ...section,
+    content: section.content.map((block) => withData(block, data)),
+  }));
+  return {sheet: {...sheet, sections}, missing: [...urls].filter((url) => !data.has(url))};
+}
+
+function figuresOf(block: SheetBlock): Figure[] {
+  if (block.type === 'figure') return [block.figure];
+  return block.type === 'row' ? figuresOfRow(block.row) : [];
+}
+
+function figuresOfRow({more, rows}: Row): Figure[] {
+  return [...more.flatMap(figuresOf), ...rows.flatMap(figuresOfRow)];
+}
+
+function withData(block: SheetBlock, data: ReadonlyMap<string, string>): SheetBlock {
+  if (block.type === 'row') return {...block, row: rowWithData(block.row, data)};
+  if (block.type !== 'figure') return block;
+  return {...block, figure: {...block.figure, url: data.get(block.figure.url) ?? block.figure.url}};
+}
+
+function rowWithData(row: Row, data: ReadonlyMap<string, string>): Row {
+  const more = row.more.map((block) => withData(block, data));
+  return {...row, more, rows: row.rows.map((below) => rowWithData(below, data))};
+}
+
+/** Larger ones make a sheet that no tablet opens gladly. */
+const LARGEST_PICTURE = 8 * 1024 * 1024;
+
+async function dataOf(url: string, {procedure, shopFolder}: PictureBounds): Promise<string | undefined> {
+  const name = fileName(url);
+  if (name === undefined) return undefined;
+  const path = await truePath(resolve(dirname(procedure), name));
+  if (path === undefined || !liesBelow(path, shopFolder)) return undefined;
+  const about = await stat(path);
+  if (!about.isFile() || about.size > LARGEST_PICTURE) return undefined;
+  const bytes = await readFile(path).catch(() => undefined);
+  const type = bytes && pictureType(bytes);
+  return type && `data:${type};base64,${bytes.toString('base64')}`;
+}
+
+/** The relative path that a picture's address stands for; nothing for one that leads elsewhere. */
+function fileName(url: string): string | undefined {
+  if (/^[a-z][a-z0-9+.-]*:|^\/|^\\/i.test(url)) return undefined;
+  try {
+    return decodeURIComponent(url.replace(/[?#].*$/s, ''));
+  } catch {
+    return undefined;
+  }
+}
+
+/** By the first bytes of the file, for its name may lie. */
+function pictureType(bytes: Buffer): string | undefined {
+  const head = bytes.subarray(0, 12).toString('latin1');
+  if (head.startsWith('\u0089PNG\r\n\u001A\n')) return 'image/png';
+  if (head.startsWith('\u00FF\u00D8\u00FF')) return 'image/jpeg';
+  if (/^GIF8[79]a/.test(head)) return 'image/gif';
+  return /^RIFF.{4}WEBP/s.test(head) ? 'image/webp' : undefined;
+}

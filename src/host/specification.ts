@@ -1,0 +1,97 @@
+/** Reads a book's YAML from disk: engine.yaml, the files that it extends, and its shop.yaml. */
+import {dirname, join} from 'node:path';
+import type {Specification} from '../spec/model.js';
+import {extendsOf, readSpecification} from '../spec/resolve.js';
+import {positionAt, type Source, type Where} from '../text/source.js';
+import {type Bounds, fileNamed} from './build-paths.js';
+import type {Failure} from './failure.js';
+import {shopFileFor} from './find.js';
+import {shownName, truePath} from './names.js';
+import {LIMITS, readText} from './read.js';
+
+export interface ReadSpecification {
+  readonly ok: true;
+  readonly spec: Specification;
+  /** True path of the folder of shop.yaml; without one, of engine.yaml. */
+  readonly shopFolder: string;
+  /** True paths of the YAML files by the names under which they are shown. */
+  readonly paths: ReadonlyMap<string, string>;
+}
+
+/** The specification of the engine.yaml at a true path. */
+export async function specificationAt(engineFile: string, cwd: string): Promise<ReadSpecification | Failure> {
+  const shopFile = shopFileFor(dirname(engineFile));
+  const shopFolder = dirname((shopFile && (await truePath(shopFile))) ?? engineFile);
+  const chain = await readChain(engineFile, shopFolder, cwd);
+  if (!chain.ok) return chain;
+  const [engine, ...bases] = chain.links;
+  const shop = shopFile
+    ? await readText(shopFile, shownName(shopFile, cwd), LIMITS.specification)
+    : undefined;
+  if (shop && !shop.ok) return shop;
+  const spec = readSpecification({
+    ...(shop && {shop: shop.source}),
+    engine: engine.source,
+    bases: bases.map((base) => base.source),
+  });
+  const paths = chain.links.map((link) => [link.source.file, link.path] as const);
+  if (shop && shopFile) paths.push([shop.source.file, join(shopFolder, 'shop.yaml')]);
+  return {ok: true, spec, shopFolder, paths: new Map(paths)};
+}
+
+interface Link {
+  readonly path: string;
+  readonly source: Source;
+}
+
+interface Chain {
+  readonly ok: true;
+  /** The engine.yaml itself, then what it extends, and so on. */
+  readonly links: readonly [Link, ...Link[]];
+}
+
+/** A chain of bases this long is more likely a mistake than a plan. */
+const LONGEST_CHAIN = 16;
+
+async function readChain(engineFile: string, shopFolder: string, cwd: string): Promise<Chain | Failure> {
+  const first = await readLink(engineFile, cwd);
+  if (!first.ok) return first;
+  const links: [Link, ...Link[]] = [first.link];
+  for (let last: Link = first.link; ; ) {
+    const name = extendsOf(last.source);
+    if (name === undefined) return {ok: true, links};
+    const bounds: Bounds = {folder: dirname(last.path), shopFolder};
+    const found = await fileNamed(name, bounds);
+    if (typeof found !== 'string') return failureAt(last.source, name.where, found.says, found.hint);
+    if (links.some(({path}) => path === found)) {
+      return failureAt(last.source, name.where, `${name.value} extends this file in turn`, CIRCLE_HINT);
+    }
+    if (links.length === LONGEST_CHAIN) {
+      return failureAt(
+        last.source,
+        name.where,
+        `more than ${LONGEST_CHAIN} files extend each other`,
+        'join some',
+      );
+    }
+    const next = await readLink(found, cwd);
+    if (!next.ok) return next;
+    last = next.link;
+    links.push(last);
+  }
+}
+
+const CIRCLE_HINT = 'a chain of files must end at one that extends nothing';
+
+async function readLink(
+  path: string,
+  cwd: string,
+): Promise<{readonly ok: true; readonly link: Link} | Failure> {
+  const read = await readText(path, shownName(path, cwd), LIMITS.specification);
+  return read.ok ? {ok: true, link: {path, source: read.source}} : read;
+}
+
+function failureAt(from: Source, where: Where, says: string, hint: string | undefined): Failure {
+  const {line, column} = positionAt(from, where.span.start);
+  return {ok: false, says, ...(hint && {hint}), where: {file: from.file, line, column}};
+}

@@ -1,0 +1,118 @@
+/**
+ * The remark plugin: checks the file that remark works on as one procedure of its book, and leaves a message
+ * for everything that is found in it. The tree is left as it is.
+ */
+import {resolve} from 'node:path';
+import type {Root} from 'mdast';
+import type {Plugin} from 'unified';
+import type {VFile} from 'vfile';
+import type {Book} from './build/book.js';
+import {check} from './findings/check.js';
+import type {Finding} from './findings/model.js';
+import {today} from './host/clock.js';
+import {failureText} from './host/failure.js';
+import {loadBook} from './host/load.js';
+import {truePath} from './host/names.js';
+import {findingAddress} from './host/package.js';
+import {placeOf, textsOf} from './host/places.js';
+import {readProcedure} from './procedure/read.js';
+import {type Source, source} from './text/source.js';
+
+export interface WitnessMarkOptions {
+  /**
+   * The folder of the book, relative to the file's working folder, or the book as `loadBook` gives it. A folder is
+   * read anew for every file; a loaded book is read once.
+   */
+  readonly book: string | Book;
+}
+
+/** The origin of the messages. */
+export const MESSAGE_SOURCE = 'witness-mark';
+
+/** Silent for a tree that no text belongs to, and for a file that the book does not list. */
+export const witnessMark: Plugin<[WitnessMarkOptions], Root> = (options) => async (_tree, file) => {
+  const text = String(file);
+  if (text === '') return;
+  const book = await bookOf(options, file);
+  const listed = await procedureOf(file, book);
+  if (listed === undefined) return;
+  const now = withText(book, source(listed, text));
+  const texts = textsOf(now);
+  for (const finding of check(now, {today: today()}).findings) {
+    if (finding.where.file === listed) leave(file, finding, texts);
+  }
+};
+
+async function bookOf({book}: WitnessMarkOptions, file: VFile): Promise<Book> {
+  if (typeof book !== 'string') return book;
+  const loaded = await loadBook(resolve(file.cwd, book), file.cwd);
+  if (!loaded.ok) file.fail(failureText(loaded), {source: MESSAGE_SOURCE, ruleId: 'could-not-run'});
+  return loaded.book;
+}
+
+/** The name under which the book knows the file. */
+async function procedureOf(file: VFile, book: Book): Promise<string | undefined> {
+  if (file.path === undefined) {
+    file.info('The text has no path, so no procedure of the book can be told from it', {
+      source: MESSAGE_SOURCE,
+      ruleId: 'no-path',
+    });
+    return undefined;
+  }
+  const wanted = await canonical(file.cwd, file.path);
+  for (const {
+    source: {file: name},
+  } of book.procedures) {
+    if ((await canonical(file.cwd, name)) === wanted) return name;
+  }
+  return undefined;
+}
+
+async function canonical(cwd: string, path: string): Promise<string> {
+  const absolute = resolve(cwd, path);
+  return (await truePath(absolute)) ?? absolute;
+}
+
+/** The book with the text as it stands now, which may not be what is saved. */
+function withText(book: Book, now: Source): Book {
+  const procedures = book.procedures.map((procedure) =>
+    procedure.source.file === now.file && procedure.source.text !== now.text ? readProcedure(now) : procedure,
+  );
+  return {...book, procedures};
+}
+
+type Message = ReturnType<VFile['message']>;
+
+const FATAL: {readonly [severity in Finding['severity']]: Message['fatal']} = {
+  error: true,
+  warning: false,
+  information: undefined,
+};
+
+function leave(file: VFile, finding: Finding, texts: ReadonlyMap<string, Source>): void {
+  const {line, column, endLine, endColumn} = placeOf(finding.where, texts);
+  const {start, end} = finding.where.span;
+  const place = {
+    start: {line, column, offset: start},
+    end: {line: endLine, column: endColumn, offset: end},
+  };
+  const message = file.message(finding.message, {place, ruleId: finding.name, source: MESSAGE_SOURCE});
+  message.fatal = FATAL[finding.severity];
+  message.url = findingAddress(finding.name);
+  message.note = noteOf(finding, texts);
+  const edit = finding.fix?.edits.length === 1 ? finding.fix.edits[0] : undefined;
+  if (edit?.span.start === start && edit.span.end === end) {
+    message.actual = texts.get(finding.where.file)?.text.slice(start, end);
+    message.expected = [edit.text];
+  }
+}
+
+/** The story of the finding, a line each, and where to read more. */
+function noteOf({name, story, related, fix}: Finding, texts: ReadonlyMap<string, Source>): string {
+  const lines = [...story, ...related].map(({where, says}) => {
+    const {file, line, column} = placeOf(where, texts);
+    return `${file}:${line}:${column}: ${says}`;
+  });
+  const cure = fix ? [`can be mended: ${fix.title}`] : [];
+  return [...lines, ...cure, `\`wmark why ${name}\` explains it`].join('\n');
+}

@@ -1,0 +1,153 @@
+/**
+ * The benchmark: `npm run bench`. Prints ratios, since the clock of one machine says little on another: the check
+ * over bare parsing of the same bytes, growth over sizes, start-up over bare Node, and peak memory.
+ */
+import {spawnSync} from 'node:child_process';
+import {join} from 'node:path';
+import {fileURLToPath} from 'node:url';
+import {type GeneratedBook, generatedBook} from './generated.js';
+import {checkRead, checkWhole, lint, parseBare, readWhole, readYaml} from './subjects.js';
+
+const SIZES = [
+  {steps: 100, rounds: 15},
+  {steps: 1_000, rounds: 7},
+  {steps: 10_000, rounds: 3},
+] as const;
+
+const SHAPES = [
+  {shape: 'one file', stepsPerFile: Number.POSITIVE_INFINITY},
+  {shape: 'files of 50 steps', stepsPerFile: 50},
+] as const;
+
+const [, , mode, ...words] = process.argv;
+if (mode === 'peak') printPeak(words);
+else await printAll();
+
+async function printAll(): Promise<void> {
+  warmUp();
+  for (const {shape, stepsPerFile} of SHAPES) await printShape(shape, stepsPerFile);
+  printStart();
+}
+
+/** The first runs are spent on compiling. */
+function warmUp(): void {
+  const book = generatedBook(500, 50);
+  for (let round = 0; round < 5; round++) {
+    parseBare(book);
+    checkWhole(book);
+  }
+}
+
+async function printShape(shape: string, stepsPerFile: number): Promise<void> {
+  const rows = [];
+  for (const {steps, rounds} of SIZES) rows.push(await row(steps, stepsPerFile, rounds));
+  console.log(`\nThe check of a generated book, ${shape}`);
+  console.table(rows.map(({steps, columns}) => ({steps, ...columns})));
+  const exponent = fittedExponent(rows.map(({steps, check}) => [steps, check]));
+  console.log(`growth: time goes with steps to the power ${exponent.toFixed(2)} (1 is in proportion)`);
+}
+
+async function row(steps: number, stepsPerFile: number, rounds: number) {
+  const book = generatedBook(steps, stepsPerFile);
+  const findings = checkWhole(book);
+  const {bare, check} = timedInTurn(book, rounds);
+  const parts = timedParts(book);
+  const linted = await timed(() => lint(book));
+  const columns = {
+    KB: Math.round([...book.procedures.values()].join('').length / 1000),
+    findings,
+    'bare ms': Math.round(bare),
+    'check ms': Math.round(check),
+    'check/bare': ratio(check, bare),
+    'YAML share': ratio(parts.yaml, check),
+    'rules share': ratio(parts.rules, check),
+    'remark-lint/bare': ratio(linted, bare),
+    'peak MiB': peak(steps, stepsPerFile),
+  };
+  return {steps, check, columns};
+}
+
+/** Taken in turn, so that whatever else the machine does falls on both. */
+function timedInTurn(book: GeneratedBook, rounds: number) {
+  const bare: number[] = [];
+  const check: number[] = [];
+  for (let round = 0; round < rounds; round++) {
+    bare.push(timedNow(() => parseBare(book)));
+    check.push(timedNow(() => checkWhole(book)));
+  }
+  return {bare: median(bare), check: median(check)};
+}
+
+function timedParts(book: GeneratedBook) {
+  const yaml = timedNow(() => readYaml(book));
+  const read = readWhole(book);
+  return {yaml, rules: timedNow(() => checkRead(read))};
+}
+
+function timedNow(run: () => unknown): number {
+  const start = performance.now();
+  run();
+  return performance.now() - start;
+}
+
+async function timed(run: () => Promise<unknown>): Promise<number> {
+  const start = performance.now();
+  await run();
+  return performance.now() - start;
+}
+
+/** Peak resident memory, in MiB, of a process of its own that checks the book once. */
+function peak(steps: number, stepsPerFile: number): number {
+  const words = [fileURLToPath(import.meta.url), 'peak', String(steps), String(stepsPerFile)];
+  return Number(spawnSync(process.execPath, words, {encoding: 'utf8'}).stdout);
+}
+
+function printPeak([steps, stepsPerFile]: readonly string[]): void {
+  checkWhole(generatedBook(Number(steps), Number(stepsPerFile)));
+  console.log(Math.round(process.resourceUsage().maxRSS / 1024));
+}
+
+/** Start-up of whole processes, taken in turn. */
+function printStart(): void {
+  const command = join(process.cwd(), 'dist', 'wmark.js');
+  const calls = {
+    'node -e 0': ['-e', '0'],
+    'wmark --version': [command, '--version'],
+    'wmark --help': [command, '--help'],
+    'wmark check (starting book)': [command, 'check', 'src/cli/begin'],
+  };
+  const times = new Map(Object.keys(calls).map((name) => [name, [] as number[]]));
+  for (let round = 0; round < 21; round++) {
+    for (const [name, args] of Object.entries(calls)) {
+      times.get(name)?.push(timedNow(() => spawnSync(process.execPath, args, {stdio: 'ignore'})));
+    }
+  }
+  const bare = median(times.get('node -e 0') ?? []);
+  console.log('\nStart-up, median of 21 whole processes');
+  console.table(
+    [...times].map(([name, all]) => ({
+      call: name,
+      ms: Math.round(median(all)),
+      'over bare': ratio(median(all), bare),
+    })),
+  );
+}
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((one, other) => one - other);
+  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
+}
+
+function ratio(one: number, other: number): string {
+  return (one / other).toFixed(2);
+}
+
+/** Least squares of the logarithms. */
+function fittedExponent(points: readonly (readonly [size: number, time: number])[]): number {
+  const logs = points.map(([size, time]) => [Math.log(size), Math.log(time)] as const);
+  const mean = (pick: 0 | 1) => logs.reduce((sum, point) => sum + point[pick], 0) / logs.length;
+  const [meanSize, meanTime] = [mean(0), mean(1)];
+  const above = logs.reduce((sum, [size, time]) => sum + (size - meanSize) * (time - meanTime), 0);
+  const below = logs.reduce((sum, [size]) => sum + (size - meanSize) ** 2, 0);
+  return above / below;
+}
