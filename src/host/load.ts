@@ -42,7 +42,14 @@ export async function loadBooks(paths: readonly string[], cwd: string = process.
     if (loaded?.ok) books.push(loaded);
     else if (loaded) failed.push(loaded);
   }
-  return {books, failures: failed};
+  const [path] = paths;
+  const nothing = books.length === 0 && failed.length === 0 && path !== undefined;
+  return {books, failures: nothing ? [onlyBases(shownName(resolve(cwd, path), cwd))] : failed};
+}
+
+function onlyBases(file: string): Failure {
+  const hint = 'list the procedures of a book under `build:`';
+  return {ok: false, says: 'no engine.yaml here has a `build:`', hint, where: {file}};
 }
 
 /** The one book in a folder. */
@@ -96,7 +103,13 @@ async function readProcedures(
   for (const {path, name} of files) {
     const read = await readText(path, shownName(path, cwd), LIMITS.procedure);
     if (read.ok) procedures.push(readProcedure(read.source));
-    else problems.push(unreadable(name, `${name.value} can't be read: ${read.says}`, read.hint ?? ''));
+    else
+      problems.push(unreadable(name, `${name.value} can't be read: ${saysWithLine(read)}`, read.hint ?? ''));
   }
   return {procedures, problems};
+}
+
+/** The place is that of the name, so the line in the file itself goes into the words. */
+function saysWithLine({says, where}: Failure): string {
+  return where?.line === undefined ? says : `${says} (line ${where.line})`;
 }

@@ -107,8 +107,9 @@ function tooLarge(shown: string, size: number, limit: number): Failure {
   return refuse(shown, says, 'split it, or see that it is the right file');
 }
 
+/** Rounded up, so that what is over the limit never reads as the limit. */
 function megabytes(bytes: number): string {
-  return `${(bytes / 1024 / 1024).toFixed(1).replace('.0', '')} MiB`;
+  return `${Math.ceil((bytes / 1024 / 1024) * 10) / 10} MiB`;
 }
 
 function refuse(file: string, says: string, hint: string, line?: number): Failure {
