@@ -100,8 +100,17 @@ export function goesOnFirst(spec: Specification, words: readonly string[]): bool
   });
 }
 
-/** What a torque tag reaches: the stated or, where it states none, the specified torque; and whether that ends it. */
-export function torqueReached(fastener: Fastener, tag: Tag, before: Detail | undefined): Detail {
+/**
+ * What a torque reaches: the stated or, where the tag states none, the specified torque; and whether that ends
+ * it. The last torque of a fastener ends it whatever it states: a wrong value is a finding of its own, and not
+ * the slack joint, early lock and early signature that would follow from it.
+ */
+export function torqueReached(
+  action: Action<Fastener>,
+  before: Detail | undefined,
+  known: Relations,
+): Detail {
+  const {item: fastener, tag} = action;
   const to = clauseOf(tag, 'to');
   const turned = clauseOf(tag, 'turn') !== undefined;
   const asked = fastener.torque?.value;
@@ -110,8 +119,19 @@ export function torqueReached(fastener: Fastener, tag: Tag, before: Detail | und
   const stated = to === undefined ? specified : amountOf(tag, 'to');
   const open = fastener.angle !== undefined && to !== undefined && !turned;
   if (stated === undefined) return {final: asked === 'snug' && !open};
-  const reached = specified !== undefined && amountsAgree(stated, specified);
+  const reached =
+    specified !== undefined && (known.lastTorques.has(action) || amountsAgree(stated, specified));
   return {torque: stated, final: reached && !open};
+}
+
+/** The same as it stands now: what an earlier torque reached counts only while it still holds. */
+export function torqueNow(action: Action<Fastener>, place: string, state: State, known: Relations): Detail {
+  const before = state.get('tight', action.item.id, place);
+  return torqueReached(action, before.holds ? before.detail : undefined, known);
+}
+
+export function isFastenerAction(action: Action): action is Action<Fastener> {
+  return action.item.kind === 'fastener';
 }
 
 /** Cutting and grinding leave swarf: the surfaces of the part are clean no longer. */
@@ -137,30 +157,23 @@ function undoSurfaces(doing: Doing, kinds: readonly FactKind[]): void {
 }
 
 function torque(doing: Doing): void {
-  const {action, state, spec} = doing;
-  const {item, places, tag} = action;
-  if (item.kind !== 'fastener') return;
+  const {action, state, spec, relations} = doing;
+  if (!isFastenerAction(action)) return;
+  const {item, places} = action;
   for (const place of places) {
-    const before = state.get('tight', item.id, place);
-    state.set(
-      'tight',
-      item.id,
-      place,
-      action,
-      torqueReached(item, tag, before.holds ? before.detail : undefined),
-    );
+    const reached = torqueNow(action, place, state, relations);
+    state.set('tight', item.id, place, action, reached);
+    if (reached.final === true) crush(doing, item, place);
     const lock = state.get('locked', item.id, place);
     if (lock.holds && !goesOnFirst(spec, lock.detail?.ids ?? [])) undo(doing, 'locked', item, place);
   }
-  crush(doing, item);
 }
 
 /** A strip under a fastener that has come to its final torque is crushed. */
-function crush(doing: Doing, fastener: Fastener): void {
-  const {action, state, relations} = doing;
+function crush({action, state, relations}: Doing, fastener: Fastener, place: string): void {
   for (const fit of relations.stripsUnder.get(fastener.id) ?? []) {
-    for (const place of meetingPlaces(fastener, action.places, fit)) {
-      if (state.holds('strip', fit.id, place)) state.set('crushed', fit.id, place, action);
+    for (const at of meetingPlaces(fastener, [place], fit)) {
+      if (state.holds('strip', fit.id, at)) state.set('crushed', fit.id, at, action);
     }
   }
 }
@@ -178,7 +191,9 @@ function remove(doing: Doing): void {
   }
   for (const closed of closedBy(spec, item)) {
     const at = meetingPlaces(item, places, closed);
-    for (const kind of ['lubed', 'clean', 'sealed', 'cured'] as const) undoAll(doing, kind, closed, at);
+    for (const kind of ['lubed', 'sealed', 'cured'] as const) undoAll(doing, kind, closed, at);
+    // Also a surface that was clean because its part was new has been in use now.
+    for (const place of at) doing.state.spoil('clean', closed.id, place, action);
   }
 }
 

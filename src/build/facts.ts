@@ -89,6 +89,13 @@ export class State {
     return true;
   }
 
+  /** As `undo`, and remembered also where the fact did not hold. */
+  spoil(kind: FactKind, item: string, place: string, undone: Action): void {
+    if (!this.undo(kind, item, place, undone)) {
+      this.#write(keyOf(kind, item, place), {kind, holds: false, undone});
+    }
+  }
+
   /** Adds a finding that counts only if the fact lasts. The fact must hold. */
   fault(kind: FactKind, item: string, place: string, found: Found): void {
     const key = keyOf(kind, item, place);

@@ -30,7 +30,7 @@ export interface Ledger {
 
 export function ledger(book: Book): Ledger {
   const read = program(book);
-  const known = relations(book.spec);
+  const known = relations(book.spec, read.lastTorques);
   return {program: read, relations: known, walk: (visitor) => walk(read, known, visitor)};
 }
 

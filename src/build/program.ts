@@ -52,6 +52,11 @@ export interface Branch {
 }
 
 export interface Program {
+  /**
+   * Torques after which nothing tightens the same fastener further: each claims to be the end of it, whatever
+   * value it states.
+   */
+  readonly lastTorques: ReadonlySet<Action>;
   /** One list a procedure. */
   readonly parts: readonly {readonly procedure: Procedure; readonly nodes: readonly Node[]}[];
   readonly steps: readonly StepRef[];
@@ -61,7 +66,8 @@ export interface Program {
 export function program(book: Book): Program {
   const reader = new ProgramReader(book);
   const parts = book.procedures.map((procedure) => ({procedure, nodes: reader.nodes(procedure)}));
-  return {parts, steps: reader.steps, problems: reader.problems};
+  const lastTorques = lastOf(parts.flatMap(({nodes}) => nodes));
+  return {lastTorques, parts, steps: reader.steps, problems: reader.problems};
 }
 
 /** Where a span of a step's procedure stands. */
@@ -203,6 +209,33 @@ class ProgramReader {
       hint: near === undefined ? `name the step with \`step: ${target.id}\`` : `did you mean ${near}?`,
     });
     return undefined;
+  }
+}
+
+/** Reads the build as it stands on paper: a torque is last where the fastener is next slackened, wired or left. */
+function lastOf(nodes: readonly Node[]): Set<Action> {
+  const last = new Set<Action>();
+  const open = new Map<string, Action>();
+  for (const action of actionsOf(nodes)) {
+    if (action.verb !== 'torque' && action.verb !== 'loosen') continue;
+    for (const place of action.places) {
+      const key = `${action.item.id} ${place}`;
+      const before = open.get(key);
+      // Another torque takes over, unless the fastener was slackened in between.
+      if (before !== undefined && action.verb === 'loosen') last.add(before);
+      if (action.verb === 'torque') open.set(key, action);
+      else open.delete(key);
+    }
+  }
+  for (const action of open.values()) last.add(action);
+  return last;
+}
+
+/** Every action in the order in which it stands on paper. */
+export function* actionsOf(nodes: readonly Node[]): Generator<Action> {
+  for (const node of nodes) {
+    yield* node.actions;
+    yield* actionsOf(node.below);
   }
 }
 

@@ -1,4 +1,5 @@
 /** Which items bear on which: the specification read backwards, once a book. */
+
 import {itemsOfKind, placesOf} from '../spec/items.js';
 import type {
   Fastener,
@@ -11,9 +12,12 @@ import type {
   Specification,
   Surface,
 } from '../spec/model.js';
+import type {Action} from './program.js';
 
 export interface Relations {
   readonly spec: Specification;
+  /** See `Program`. */
+  readonly lastTorques: ReadonlySet<Action>;
   /** By part: fasteners that hold it, surfaces on it, fits that it bears on. */
   readonly holders: ReadonlyMap<string, readonly Fastener[]>;
   readonly surfacesOn: ReadonlyMap<string, readonly Surface[]>;
@@ -26,7 +30,7 @@ export interface Relations {
   readonly askedBy: ReadonlyMap<string, readonly HoldPoint[]>;
 }
 
-export function relations(spec: Specification): Relations {
+export function relations(spec: Specification, lastTorques: ReadonlySet<Action> = new Set()): Relations {
   const parts = itemsOfKind(spec, 'part');
   const surfaces = itemsOfKind(spec, 'surface');
   const fasteners = itemsOfKind(spec, 'fastener');
@@ -35,6 +39,7 @@ export function relations(spec: Specification): Relations {
   const fits = itemsOfKind(spec, 'fit');
   return {
     spec,
+    lastTorques,
     holders: gather(fasteners, ({holds}) => values(holds)),
     surfacesOn,
     fitsOf: gather(fits, ({between}) =>

@@ -37,7 +37,10 @@ parts:
       unsealed(action, context);
       twice(action, context);
     },
-    remove: notIn,
+    remove(action, context) {
+      notIn(action, context);
+      stillTight(action, context);
+    },
     torque: nothingHeld,
   },
 };
@@ -125,6 +128,23 @@ function notIn(action: Action, {state, report}: Context): void {
     ...about(item, out),
     story: storyOf(out.map((place) => state.get('installed', item.id, place))),
   });
+}
+
+function stillTight(action: Action, {state, relations, report}: Context): void {
+  const {item, places} = action;
+  for (const fastener of relations.holders.get(item.id) ?? []) {
+    const tight = meetingPlaces(item, places, fastener).filter((place) =>
+      state.holds('tight', fastener.id, place),
+    );
+    if (tight.length === 0) continue;
+    report({
+      where: tagWhere(action),
+      message: `${itemAt(fastener, tight)} ${fastener.count === 1 ? 'is' : 'are'} still tight when ${item.id} comes off`,
+      ...about(fastener, tight),
+      story: storyOf(tight.map((place) => state.get('tight', fastener.id, place))),
+      related: [specified(fastener, `${fastener.id} holds ${item.id}`)],
+    });
+  }
 }
 
 function nothingHeld(action: Action, context: Context): void {

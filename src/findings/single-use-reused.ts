@@ -1,5 +1,5 @@
 /** A part or fastener that serves once goes in, or comes to its final torque, a second time. */
-import {torqueReached} from '../build/effects.js';
+import {isFastenerAction, torqueNow} from '../build/effects.js';
 import type {Action} from '../build/program.js';
 import type {Context, FindingKind} from './model.js';
 import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
@@ -30,12 +30,10 @@ parts:
       if (action.item.kind === 'part' && action.item.singleUse) judge(action, action.places, context);
     },
     torque(action, context) {
-      const {item, places, tag} = action;
-      if (item.kind !== 'fastener' || !item.singleUse) return;
-      const final = places.filter((place) => {
-        const before = context.state.get('tight', item.id, place);
-        return torqueReached(item, tag, before.holds ? before.detail : undefined).final === true;
-      });
+      if (!isFastenerAction(action) || !action.item.singleUse) return;
+      const final = action.places.filter(
+        (place) => torqueNow(action, place, context.state, context.relations).final === true,
+      );
       judge(action, final, context);
     },
   },

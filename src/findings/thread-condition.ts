@@ -1,6 +1,6 @@
 /** A fastener comes to its final torque with its threads other than the torque was specified for. */
 
-import {torqueReached} from '../build/effects.js';
+import {isFastenerAction, torqueNow} from '../build/effects.js';
 import type {Fact} from '../build/facts.js';
 import type {FindingKind} from './model.js';
 import {about, itemAt, listed, specified, storyOf, tagWhere} from './phrase.js';
@@ -31,27 +31,24 @@ fasteners:
 `,
   },
   before: {
-    torque(action, {state, reportIfItLasts}) {
-      const {item, places, tag} = action;
-      const asked = item.kind === 'fastener' ? item.threads?.value : undefined;
-      if (item.kind !== 'fastener' || asked === undefined || asked === 'unknown') return;
+    torque(action, {state, relations, report}) {
+      if (!isFastenerAction(action)) return;
+      const {item, places} = action;
+      const asked = item.threads?.value;
+      if (asked === undefined || asked === 'unknown') return;
       const bad = places.filter((place) => {
-        const before = state.get('tight', item.id, place);
-        const {final} = torqueReached(item, tag, before.holds ? before.detail : undefined);
+        const {final} = torqueNow(action, place, state, relations);
         return final === true && !asSpecified(state.get('threads', item.id, place), asked);
       });
       if (bad.length === 0) return;
       const facts = bad.map((place) => state.get('threads', item.id, place));
-      reportIfItLasts(
-        {
-          where: tagWhere(action),
-          message: `${itemAt(item, bad)} ${item.count === 1 ? 'comes' : 'come'} to torque with ${condition(facts)}, and the torque is for ${wanted(asked)}`,
-          ...about(item, bad),
-          story: storyOf(facts),
-          related: [specified(item, `${item.id} is specified with ${wanted(asked)}`)],
-        },
-        bad,
-      );
+      report({
+        where: tagWhere(action),
+        message: `${itemAt(item, bad)} ${item.count === 1 ? 'comes' : 'come'} to torque with ${condition(facts)}, and the torque is for ${wanted(asked)}`,
+        ...about(item, bad),
+        story: storyOf(facts),
+        related: [specified(item, `${item.id} is specified with ${wanted(asked)}`)],
+      });
     },
   },
 };
