@@ -4,18 +4,32 @@
  */
 import type {Clause} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
-import {CLAUSE_WORDS, type ClauseWord, type Verb} from '../procedure/verbs.js';
+import type {ClauseWord, Verb} from '../procedure/verbs.js';
 import type {Amount} from '../quantity/model.js';
 import {type Named, specifiedAmount, specifiedIds} from './clauses.js';
 import {type Context, fullName, nameOf, type Use} from './context.js';
 import type {Fact, Value} from './model.js';
 import {printed} from './value.js';
 
-/** The facts of a use in the order of the tag grammar's clauses, then what only the item can say. */
+/** The facts of a use value first, then what only the item can say. */
 export function factsOf(use: Use, context: Context): Fact[] {
-  const shown = CLAUSE_WORDS.filter((word) => !(use.tag.verb === 'torque' && IN_BOXES.has(word)));
+  const shown = PRINTED_ORDER.filter((word) => !(use.tag.verb === 'torque' && IN_BOXES.has(word)));
   return [...shown.flatMap((word) => factOf(use, word, context)), ...itemFacts(use, context)];
 }
+
+/** The value first, then what it is done with. */
+const PRINTED_ORDER: readonly ClauseWord[] = [
+  'to',
+  'turn',
+  'in',
+  'within',
+  'for',
+  'with',
+  'using',
+  'by',
+  'is',
+  'because',
+];
 
 /** Passes and angle of a tightening stand at the head of its boxes. */
 const IN_BOXES: ReadonlySet<ClauseWord> = new Set(['in', 'turn']);
@@ -69,13 +83,18 @@ function thing(named: Named, context: Context): string {
 
 function labelOf(verb: Verb, word: ClauseWord, context: Context): string {
   const {words} = context;
-  if (word === 'with') return verb === 'lock' ? words.lock : verb === 'seal' ? words.seal : words.with;
   if (word === 'for') return verb === 'cure' ? words.cureFor : words.lookFor;
-  if (word === 'to') return verb === 'torque' ? words.torque : words.level;
   if (word === 'turn') return verb === 'torque' ? words.angle : words.turnBy;
   if (word === 'by') return verb === 'alter' ? words.alteration : words.by;
   if (word === 'in') return words.order;
-  const plain = {using: words.using, within: words.limits, is: words.state, because: words.because};
+  const plain = {
+    to: words.to,
+    with: words.with,
+    using: words.using,
+    within: words.limits,
+    is: words.state,
+    because: words.because,
+  };
   return plain[word];
 }
 

@@ -5,8 +5,8 @@ import type {Drawing} from './model.js';
 import {fill, type Words} from './words.js';
 
 /** Millimetres on paper. */
-const LONGEST = 62;
-const MARGIN = 8;
+const LONGEST = 58;
+const MARGIN = 5;
 const LARGEST_MARK = 4;
 const SMALLEST_MARK = 1.6;
 

@@ -28,6 +28,7 @@ export function entryNodes(entries: readonly Entry[], words: Words): Element[] {
 function factNode({label, note, ...value}: Fact): Element {
   return h('div', [
     h('dt', label),
+    ' ',
     h('dd', [...valueNodes(value), ...(note === undefined ? [] : [' ', h('span.note', `(${note})`)])]),
   ]);
 }
@@ -69,7 +70,7 @@ function readingTable({labels, unit, again}: Readings, words: Words): Element {
     h('th', {scope: 'col'}, words.reading),
     ...(again ? [h('th', {scope: 'col'}, words.again)] : []),
   ]);
-  return h('table.readings', [
+  return h('table', {className: again ? ['readings', 'twice'] : ['readings']}, [
     ...(again ? [h('thead', head)] : []),
     h(
       'tbody',

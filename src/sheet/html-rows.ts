@@ -105,18 +105,17 @@ function rowLines(row: Row, words: Words): Element[] {
   const beside = row.entries.filter((entry) => !isWide(entry));
   const wide = row.entries.filter(isWide);
   const what = [h('p', proseNodes(row.prose)), ...row.more.map((block) => blockNode(block, words))];
+  const rowSpan = wide.length === 0 ? 1 : 2;
   return [
     ...row.notices.map((notice) => h('tr.notice-row', h('td', {colSpan: 5}, noticeNode(notice, words)))),
     h('tr.main', [
-      h('td', box('large')),
-      h('th', {scope: 'row'}, row.number),
+      h('td', {rowSpan}, box('large')),
+      h('th', {scope: 'row', rowSpan}, row.number),
       h('td.what', {colSpan: beside.length === 0 ? 2 : 1}, what),
       ...(beside.length === 0 ? [] : [h('td.values', entryNodes(beside, words))]),
-      h('td.initials'),
+      h('td.initials', {rowSpan}),
     ]),
-    ...(wide.length === 0
-      ? []
-      : [h('tr.wide', [h('td', {colSpan: 2}), h('td', {colSpan: 3}, entryNodes(wide, words))])]),
+    ...(wide.length === 0 ? [] : [h('tr.wide', h('td', {colSpan: 2}, entryNodes(wide, words)))]),
     ...row.holds.map((hold) => h('tr.hold-row', h('td', {colSpan: 5}, holdNode(hold, words)))),
   ];
 }

@@ -2,36 +2,35 @@
 import type {Element} from 'hast';
 import {h} from 'hastscript';
 import {drawingNode} from './html-drawing.js';
-import {box, valueNodes} from './html-parts.js';
+import {box, numberedBox, valueNodes} from './html-parts.js';
 import type {TighteningBlanks} from './model.js';
 import type {Words} from './words.js';
 
-export function tighteningNode(
-  {passes, positions, ordered, drawing}: TighteningBlanks,
-  words: Words,
-): Element {
-  const numbered = ordered && (drawing !== undefined || positions.length > 4);
+export function tighteningNode(blanks: TighteningBlanks, words: Words): Element {
+  const {passes, positions, ordered, drawing} = blanks;
+  const numbered = ordered && (drawing !== undefined || positions.length > MOST_NAMED);
+  const order = numbered ? [orderList(positions)] : [];
   return h('div.tighten', [
-    ...(drawing === undefined ? [] : [h('figure', drawingNode(drawing, words))]),
-    h('div.boxes', [
-      ...(numbered ? [orderList(positions)] : []),
-      h('table.passes', [
-        h(
-          'tbody',
-          passes.map(({label, value}) =>
-            h('tr', [
-              h('th', {scope: 'row'}, [
-                label,
-                ...(value === undefined ? [] : [' ', h('b', valueNodes(value))]),
-              ]),
-              h('td', boxList(positions, ordered, numbered)),
+    ...(drawing === undefined ? order : [h('figure', [drawingNode(drawing, words), ...order])]),
+    h('table.passes', {ariaLabel: words.passes}, [
+      h(
+        'tbody',
+        passes.map(({label, value}) =>
+          h('tr', [
+            h('th', {scope: 'row'}, [
+              label,
+              ...(value === undefined ? [] : [' ', h('b', valueNodes(value))]),
             ]),
-          ),
+            h('td', numbered ? numberedBoxes(positions.length) : namedBoxes(positions, ordered)),
+          ]),
         ),
-      ]),
+      ),
     ]),
   ]);
 }
+
+/** With no more fasteners than this, each box has the name of its own beside it. */
+const MOST_NAMED = 4;
 
 /** The order in words, so that nobody has to read it off the drawing. */
 function orderList(positions: readonly string[]): Element {
@@ -41,13 +40,19 @@ function orderList(positions: readonly string[]): Element {
   );
 }
 
-function boxList(positions: readonly string[], ordered: boolean, numbered: boolean): Element {
+function numberedBoxes(count: number): Element {
+  return h(
+    'ol.numbered',
+    Array.from({length: count}, (_, at) => h('li', numberedBox(at + 1))),
+  );
+}
+
+function namedBoxes(positions: readonly string[], ordered: boolean): Element {
   return h(
     'ol.numbered',
     positions.map((name, at) => {
-      const number = String(at + 1);
-      const text = numbered ? number : ordered ? `${number} ${name}` : name;
-      return h('li', [box('small'), ...(text === '' ? [] : [h('span', text)])]);
+      const text = ordered ? `${at + 1} ${name}` : name;
+      return h('li.named', [box('small'), ...(text === '' ? [] : [h('span', text)])]);
     }),
   );
 }

@@ -28,19 +28,17 @@ export function sheetHtml(sheet: Sheet): string {
 
 function header({head, words}: Sheet): Element {
   const turn = head.turn === undefined ? '' : ` ${fill(words.turn, head.turn)}`;
-  const author = head.author ?? '';
-  const approved = head.approved ?? '';
   return h('header', [
     titleBlock({shop: head.shop, kind: `${words.sheet}${turn}`, title: head.title}, [
       cells([
         {label: words.engine, text: head.engine, width: 6},
         {label: words.revision, text: head.revision},
         {label: words.date, text: head.date},
-        {label: words.author, text: author},
-        {label: words.approved, text: approved},
-        {label: words.engineNumber, text: head.engineNumber ?? ''},
-        {label: words.job, text: head.job ?? ''},
-        {label: words.fingerprint, text: head.fingerprint, digits: true},
+        {label: words.engineNumber, text: head.engineNumber ?? '', width: 4},
+        {label: words.job, text: head.job ?? '', width: 4},
+        {label: words.fingerprint, text: head.fingerprint, width: 4, digits: true},
+        {label: words.author, text: head.author ?? '', width: 6},
+        {label: words.approved, text: head.approved ?? '', width: 6},
       ]),
     ]),
     ...(head.engineNote === undefined ? [] : [h('p.engine-note', `${head.engine}: ${head.engineNote}`)]),

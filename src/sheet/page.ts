@@ -23,14 +23,15 @@ export function pageStyle({paper, words, topLeft, topRight, bottomLeft}: Running
   margin: 17mm 12mm 17mm 15mm;
   @top-left { content: ${cssString(shortened(topLeft))}; ${TOP} text-align: left; width: 65%; }
   @top-right { content: ${cssString(shortened(topRight))}; ${TOP} text-align: right; width: 35%; }
-  @bottom-left { content: ${cssString(shortened(bottomLeft))}; ${BOTTOM} text-align: left; width: 38%; }
+  @bottom-left { content: ${cssString(shortened(bottomLeft))}; ${BOTTOM} text-align: left; width: 33%; }
   @bottom-center { content: ${cssString(`${words.pageInitials} ________________`)}; ${BOTTOM} text-align: center; width: 34%; }
-  @bottom-right { content: ${page}; ${BOTTOM} text-align: right; font-weight: 700; width: 28%; }
+  @bottom-right { content: ${page}; ${BOTTOM} text-align: right; font-weight: 700; width: 33%; }
 }
 `;
 }
 
-const FONT = 'font: 9.5pt/1.2 var(--sans); color: #000; white-space: nowrap; overflow: hidden;';
+const FONT =
+  'font: 9.5pt/1.2 "Noto Sans", "Open Sans", "Segoe UI", "Helvetica Neue", "DejaVu Sans", Verdana, Arial, sans-serif; color: #000; white-space: nowrap; overflow: hidden;';
 const TOP = `${FONT} border-bottom: 0.5pt solid #000; vertical-align: bottom; padding-bottom: 1.2mm; margin-bottom: 3mm;`;
 const BOTTOM = `${FONT} border-top: 0.5pt solid #000; vertical-align: top; padding-top: 1.2mm; margin-top: 3mm;`;
 

@@ -66,7 +66,7 @@ function notesOf(uses: readonly Use[], context: Context): Entry[] {
     if (verb !== 'waive') return [];
     const reason = reasonOf(use.tag, context);
     const facts = reason === '' ? [] : [{label: words.because, text: reason}];
-    return [{verb, title: words.verbs.waive, subject: fill(words.waived, {finding: spaced(id)}), facts}];
+    return [{verb, title: words.verbs.waive, subject: spaced(id), facts}];
   });
 }
 

@@ -5,7 +5,7 @@
  */
 export const STYLE = `
 :root {
-  --sans: "Noto Sans", "Segoe UI", "Open Sans", "DejaVu Sans", Verdana, Arial, sans-serif;
+  --sans: "Noto Sans", "Open Sans", "Segoe UI", "Helvetica Neue", "DejaVu Sans", Verdana, Arial, sans-serif;
   --mono: "DejaVu Sans Mono", "Noto Sans Mono", Consolas, Menlo, monospace;
   --ink: #111;
   --rule: #6b6b6b;
@@ -13,8 +13,8 @@ export const STYLE = `
   --mark: #d24a0b;
 }
 * { box-sizing: border-box; }
-html { background: #e4e3de; color: var(--ink); font: 11.5pt/1.4 var(--sans); font-variant-numeric: tabular-nums slashed-zero; }
-body { margin: 0 auto; max-width: 210mm; padding: 12mm 12mm 16mm 15mm; background: #fff; overflow-wrap: anywhere; }
+html { background: #e4e3de; color: var(--ink); font: 11.5pt/1.36 var(--sans); font-variant-numeric: tabular-nums slashed-zero; }
+body { margin: 0 auto; max-width: 210mm; padding: 12mm 12mm 16mm 15mm; background: #fff; overflow-wrap: break-word; }
 h1, h2, h3, h4, h5, h6 { line-height: 1.2; margin: 0; break-after: avoid; }
 h2 { font-size: 15pt; margin: 7mm 0 2.5mm; }
 h3 { font-size: 12.5pt; margin: 5mm 0 1.5mm; }
@@ -57,32 +57,30 @@ thead { display: table-header-group; break-inside: avoid; }
 .list thead th { font-size: 10pt; border-bottom: 1.2pt solid var(--ink); vertical-align: bottom; }
 .list tr { break-inside: avoid; }
 .list tbody th { font-weight: 400; }
-.list .box-cell { width: 16mm; }
+.list .box-cell { width: 20mm; white-space: nowrap; }
 .list .small { width: 34mm; }
 .list .steps { width: 26mm; }
-.list .count { width: 17mm; }
+.list .count { width: 22mm; }
 .also-line { display: block; font-size: 10pt; }
-.lists { break-inside: auto; }
-.lists > section { break-inside: avoid; }
 
 /* Steps */
 .rows { table-layout: fixed; border-top: 1.2pt solid var(--ink); border-bottom: 1.2pt solid var(--ink); }
-.rows .c-box { width: 12mm; }
-.rows .c-number { width: 13mm; }
-.rows .c-values { width: 60mm; }
-.rows .c-initials { width: 18mm; }
+.rows .c-box { width: 13.5mm; }
+.rows .c-number { width: 12.5mm; }
+.rows .c-values { width: 71mm; }
+.rows .c-initials { width: 17mm; }
 .rows > thead > tr > th { font-size: 10pt; padding: 1.2mm 1.5mm; border-bottom: 1.2pt solid var(--ink); vertical-align: bottom; background: #fff; }
 .rows > tbody { break-inside: avoid; border-top: 0.5pt solid var(--rule); }
 .rows > thead + tbody { border-top: 0; }
 .rows > tbody.even { background: var(--shade); }
-.rows > tbody > tr > td, .rows > tbody > tr > th { padding: 2.2mm 1.5mm; vertical-align: top; }
-.rows > tbody > tr > th { font-size: 13pt; line-height: 1.25; padding-top: 2.4mm; }
+.rows > tbody > tr > td, .rows > tbody > tr > th { padding: 1.8mm 1.5mm; vertical-align: top; }
+.rows > tbody > tr > th { font-size: 13pt; line-height: 1.25; padding-top: 2mm; }
 .rows td.initials { border-left: 0.5pt solid var(--rule); }
 .rows td.values { border-left: 0.5pt dotted var(--rule); }
 .rows .what > p { margin: 0 0 1.5mm; max-width: 62ch; }
 .rows .what > p:last-child { margin-bottom: 0; }
-.rows .main > td.wide-text { border-left: 0; }
-.rows > tbody.sub > tr > th { font-size: 11.5pt; padding-left: 4mm; white-space: nowrap; }
+.rows > tbody > tr.wide > td { padding-top: 0; }
+.rows > tbody.sub > tr > th { font-size: 11.5pt; padding-left: 1mm; white-space: nowrap; }
 .rows > tbody.sub .box { width: 6mm; height: 6mm; }
 .rows > tbody.sub > tr.main > td:first-child { padding-left: 3mm; }
 .rows > tbody.only > tr > :first-child { box-shadow: inset 1.4mm 0 0 var(--ink); }
@@ -99,17 +97,17 @@ thead { display: table-header-group; break-inside: avoid; }
 .entry + .entry { margin-top: 2mm; padding-top: 1.6mm; border-top: 0.5pt dotted var(--rule); }
 .entry p { margin: 0; }
 .entry .facts { margin: 0; }
-.entry .facts > div { display: flex; flex-wrap: wrap; gap: 0 2mm; align-items: baseline; }
+.entry .facts dt, .entry .facts dd { display: inline; }
 .entry dt { font-size: 10pt; }
 .entry dd { margin: 0; font-weight: 700; }
-.entry .also, .also { font-weight: 400; white-space: nowrap; }
-.also::before { content: "= "; }
+.also { font-weight: 400; white-space: nowrap; }
+.wide .facts > div { display: inline; margin-right: 4mm; }
 .entry .note { font-weight: 400; font-style: italic; }
-.ticks { display: flex; flex-wrap: wrap; gap: 1.5mm 3.5mm; margin: 1.2mm 0 0; padding: 0; list-style: none; }
+.ticks { display: flex; flex-wrap: wrap; gap: 1.2mm 3mm; margin: 1.2mm 0 0; padding: 0; list-style: none; }
 .ticks li { display: flex; align-items: center; gap: 1.5mm; }
-.limits { display: flex; flex-wrap: wrap; gap: 0 2mm; align-items: baseline; }
 .limits .value { font-weight: 700; }
 .readings { width: auto; margin-top: 1mm; }
+.readings.twice .blank { width: 20mm; }
 .readings th, .readings td { padding: 0.7mm 2mm 0.7mm 0; vertical-align: middle; font-weight: 400; }
 .readings thead th { font-size: 10pt; vertical-align: bottom; }
 .readings .unit { white-space: nowrap; }
@@ -120,19 +118,22 @@ thead { display: table-header-group; break-inside: avoid; }
 .lines > div { display: flex; flex-wrap: wrap; gap: 0 2mm; align-items: flex-end; margin-top: 0.8mm; }
 .lines dd { flex: 1; }
 .lines .line { min-width: 22mm; width: 100%; }
-.tighten { display: flex; flex-wrap: wrap; gap: 3mm 7mm; align-items: flex-start; }
-.tighten figure { margin: 0; flex: none; }
-.tighten .boxes { flex: 1; min-width: 75mm; }
-.passes { width: 100%; }
-.passes th, .passes td { padding: 1.4mm 2mm 1.4mm 0; vertical-align: middle; border-top: 0.5pt solid var(--rule); }
-.passes tr:first-child > * { border-top: 0; }
+.tighten { margin-top: 1mm; }
+.tighten figure { display: flex; gap: 6mm; align-items: center; margin: 0 0 2mm; break-inside: avoid; }
+.tighten figure svg { flex: none; }
+.order-list { display: flex; flex-wrap: wrap; gap: 0.3mm 4mm; margin: 0 0 1.5mm; padding: 0; list-style: none; }
+.order-list b { display: inline-block; min-width: 5.5mm; }
+.tighten figure .order-list { display: block; columns: 2; column-gap: 6mm; flex: 1; margin: 0; }
+.passes { width: 100%; border-top: 0.5pt solid var(--rule); }
+.passes th, .passes td { padding: 1.2mm 2mm 1.2mm 0; vertical-align: middle; border-bottom: 0.5pt solid var(--rule); }
+.passes tr:last-child > * { border-bottom: 0; padding-bottom: 0; }
 .passes tr { break-inside: avoid; }
-.passes th { width: 30mm; font-weight: 400; }
+.passes th { width: 28mm; font-weight: 400; line-height: 1.2; }
 .passes th b { display: block; font-size: 11.5pt; }
-.numbered { display: flex; flex-wrap: wrap; gap: 1.5mm 2.5mm; margin: 0; padding: 0; list-style: none; }
-.numbered li { display: flex; align-items: center; gap: 1mm; min-width: 14mm; }
-.order-list { display: flex; flex-wrap: wrap; gap: 0 4mm; margin: 0 0 1.5mm; padding: 0; list-style: none; }
-.order-list b { margin-right: 0.5mm; }
+.passes .also { display: block; }
+.numbered { display: flex; flex-wrap: wrap; gap: 1.2mm 1.5mm; margin: 0; padding: 0; list-style: none; }
+.numbered .named { display: flex; align-items: center; gap: 1.2mm; margin-right: 0.8mm; }
+.box.bearing { width: 9mm; height: 9mm; padding: 0.3mm 0.8mm; font-size: 10pt; line-height: 1; }
 svg text { font-family: var(--sans); }
 .figure { margin: 2mm 0; break-inside: avoid; }
 .figure img { display: block; max-width: 100%; max-height: 90mm; }
@@ -179,7 +180,7 @@ svg text { font-family: var(--sans); }
   body { max-width: none; padding: 0; }
   a { text-decoration: none; }
   .notice .signal, .hold .word, .stripe, .standing, .even { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
-  .stripe { top: 0; height: 14mm; }
+  .block { margin-top: 3mm; }
 }
 @media screen and (max-width: 700px) {
   body { padding: 5mm; }
