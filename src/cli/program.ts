@@ -18,7 +18,8 @@ export function programFor(streams: Streams, done: (exit: Exit) => void): Comman
       outputError: (text, write) => write(text.replace(/^error: /, 'wmark: ')),
     })
     .exitOverride();
-  for (const add of [addCheck, addSheet, addWhy, addBegin]) add(program, streams, done);
+  for (const add of [addCheck, addSheet, addStory, addCoverage, addWhy, addBegin])
+    add(program, streams, done);
   return program;
 }
 
@@ -56,6 +57,39 @@ const addSheet: Add = (program, streams, done) => {
         done(await sheet(paths, options, streams));
       },
     );
+};
+
+const addStory: Add = (program, streams, done) => {
+  program
+    .command('story')
+    .summary('tell the life of one item through the build')
+    .description('Prints every step that set or undid a fact of one item, and how it stands at the end.')
+    .argument('<item>', 'id of an item of the specification')
+    .argument('[path...]', 'folders', ['.'])
+    .addOption(new Option('--as <form>', 'form of the report').choices(['text', 'json']).default('text'))
+    .addHelpText('after', STORY_HELP)
+    .action(async (item: string, paths: string[], options: {as: 'text' | 'json'}) => {
+      const {story} = await import('./story.js');
+      done(await story(item, paths, options, streams));
+    });
+};
+
+const addCoverage: Add = (program, streams, done) => {
+  program
+    .command('coverage')
+    .summary('show which steps deal with each item')
+    .description('Tables every item and place of the specification against the steps that deal with it.')
+    .argument('[path...]', 'folders', ['.'])
+    .addOption(
+      new Option('--as <form>', 'form of the table')
+        .choices(['text', 'markdown', 'json', 'html'])
+        .default('text'),
+    )
+    .addHelpText('after', COVERAGE_HELP)
+    .action(async (paths: string[], options: {as: 'text' | 'markdown' | 'json' | 'html'}) => {
+      const {coverage} = await import('./coverage.js');
+      done(await coverage(paths, options, streams));
+    });
 };
 
 const addWhy: Add = (program, streams, done) => {
@@ -111,6 +145,17 @@ Examples:
 
 A sheet is followed to the letter, so while the check finds errors in a book none of it is written, unless
 you say --even-with-errors.`;
+
+const STORY_HELP = `
+Example:
+  wmark story main-cap-bolts engines/four`;
+
+const COVERAGE_HELP = `
+Examples:
+  wmark coverage engines/four
+  wmark coverage --as html > coverage.html
+
+Exit status 1 where something that must be done is missing.`;
 
 const WHY_HELP = `
 Examples:

@@ -1,0 +1,73 @@
+/** The life of an item, as plain data and as lines that an editor can follow. */
+import type {Book} from '../build/book.js';
+import {whereIn} from '../build/program.js';
+import type {Life} from '../build/story.js';
+import {factWords, tell} from '../build/tell.js';
+import {type Place, placeOf, textsOf} from '../host/places.js';
+import {placesOf} from '../spec/items.js';
+import {printable} from '../text/printable.js';
+
+export interface StoryJson {
+  readonly item: string;
+  readonly name: string;
+  readonly kind: string;
+  readonly specified: Place;
+  readonly turns: readonly (Place & {
+    readonly fact: string;
+    readonly holds: boolean;
+    /** Empty where it is about every place of the item. */
+    readonly places: readonly string[];
+    readonly message: string;
+  })[];
+  /** What holds when the build is done, by place; '' for an item in one place only. */
+  readonly end: readonly {readonly place: string; readonly facts: readonly string[]}[];
+}
+
+export function storyJson({item, turns, end}: Life, book: Book): StoryJson {
+  const texts = textsOf(book);
+  const all = placesOf(item);
+  return {
+    item: item.id,
+    name: item.name,
+    kind: item.kind,
+    specified: placeOf(item.where, texts),
+    turns: turns.map(({kind, holds, places, action}) => ({
+      ...placeOf(whereIn(action.step, action.tag.span), texts),
+      fact: kind,
+      holds,
+      places: places.length === all.length ? [] : places,
+      message: tell(kind, holds, action),
+    })),
+    end: all.map((place) => ({place, facts: end.get(place)?.map((kind) => factWords(kind, true)) ?? []})),
+  };
+}
+
+export function storyText({item, name, kind, specified, turns, end}: StoryJson): string {
+  const lines = [
+    `${item}: ${name} (${kind})`,
+    `    ${lead(specified)}: specified here`,
+    ...turns.map((turn) => `    ${lead(turn)}: ${turn.message}${atPlaces(turn.places)}`),
+    ...(turns.length === 0 ? ['    no step deals with it'] : []),
+    ...endLines(end),
+  ];
+  return lines.map((line) => `${printable(line)}\n`).join('');
+}
+
+/** Places that end the same are told together. */
+function endLines(end: StoryJson['end']): string[] {
+  const byFacts = new Map<string, string[]>();
+  for (const {place, facts} of end) {
+    const told = facts.length === 0 ? 'nothing done' : facts.join(', ');
+    byFacts.set(told, [...(byFacts.get(told) ?? []), place]);
+  }
+  const alike = byFacts.size === 1;
+  return [...byFacts].map(([told, places]) => `  at the end${alike ? '' : atPlaces(places)}: ${told}`);
+}
+
+function atPlaces(places: readonly string[]): string {
+  return places.length === 0 ? '' : ` [${places.join(', ')}]`;
+}
+
+function lead({file, line, column}: Place): string {
+  return `${file}:${line}:${column}`;
+}
