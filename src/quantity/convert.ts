@@ -11,7 +11,10 @@ export interface Limits {
   readonly high: number;
 }
 
-/** Doubles of equal measures differ by a few bits after conversion; no shop states twelve figures. */
+/**
+ * Doubles of equal measures differ by a few bits after conversion; no shop states twelve figures. Near nought (0 K
+ * out of °F) the noise is that of the offset: no shop measures to a billionth of a millimetre either.
+ */
 const NOISE = 1e-12;
 
 /** A quantity in code. Without `step` it takes that of the shortest decimal that gives the value. */
@@ -71,7 +74,8 @@ export function amountsAgree(a: Amount, b: Amount): boolean {
   if (a.form === 'tolerance' && b.form === 'single') return agrees(a.nominal, b.value);
   if ((a.form === 'single') !== (b.form === 'single') || dimensionOf(a) !== dimensionOf(b)) return false;
   const [one, other] = [edgesOf(a), edgesOf(b)];
-  return edgesAgree(one.low, other.low) && edgesAgree(one.high, other.high);
+  const agree = a.form === 'single' ? edgesAgree : limitsAgree;
+  return agree(one.low, other.low) && agree(one.high, other.high);
 }
 
 /** What the amount is an amount of. */
@@ -137,12 +141,15 @@ function edgesOf(amount: Amount): {readonly low: Edge | undefined; readonly high
   return {low: low && edge(low), high: high && edge(high)};
 }
 
-function edgesAgree(a: Edge | undefined, b: Edge | undefined): boolean {
+function edgesAgree(a: Edge | undefined, b: Edge | undefined, steps = 0.5): boolean {
   if (a === undefined || b === undefined) return a === b;
-  const apart = Math.abs(a.value - b.value);
-  const reach = Math.max(a.step, b.step) / 2;
   // A difference of exactly half a step must not hang on the last bit.
-  return apart <= reach * (1 + 1e-9) || same(a.value, b.value);
+  return Math.abs(a.value - b.value) <= Math.max(a.step, b.step) * steps + noise(a.value, b.value);
+}
+
+/** A fraction is exact, so that a limit converted from one and rounded inwards may lie a whole step away. */
+function limitsAgree(a: Edge | undefined, b: Edge | undefined): boolean {
+  return edgesAgree(a, b, a?.step === 0 || b?.step === 0 ? 1 : 0.5);
 }
 
 /** Nominal plus or less a part, in the nominal's unit; the coarser of the two steps is what the sum bears. */
@@ -154,7 +161,11 @@ function sum(nominal: Quantity, part: Quantity, sign: 1 | -1): Quantity {
 }
 
 function same(a: number, b: number): boolean {
-  return a === b || Math.abs(a - b) <= NOISE * Math.max(Math.abs(a), Math.abs(b));
+  return a === b || Math.abs(a - b) <= noise(a, b);
+}
+
+function noise(a: number, b: number): number {
+  return NOISE * Math.max(Math.abs(a), Math.abs(b), 1);
 }
 
 function atMost(a: number, b: number): boolean {

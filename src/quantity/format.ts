@@ -56,20 +56,22 @@ export function restated(amount: Amount, to: Unit): Amount {
   if (amount.form === 'single') return {form: 'single', value: rounded(convert(amount.value, to))};
   const [low, high] = [lowOf(amount), highOf(amount)].map((limit) => limit && convert(limit, to));
   if (low !== undefined && high !== undefined) return restatedRange(low, high);
-  if (high !== undefined) return {form: 'most', high: inwards(high, 'down', placeFor([high]))};
-  return low === undefined ? amount : {form: 'least', low: inwards(low, 'up', placeFor([low]))};
+  if (high !== undefined) return {form: 'most', high: inwards(high, floor)};
+  return low === undefined ? amount : {form: 'least', low: inwards(low, ceil)};
 }
 
 /** Finer until both limits agree with what was stated and leave something between them. */
 function restatedRange(low: Quantity, high: Quantity): Amount {
-  const coarsest = placeFor([low, high]);
-  for (let place = coarsest; place > coarsest - 8; place--) {
-    const range = {low: inwards(low, 'up', place), high: inwards(high, 'down', place)};
-    const kept = !loses(low, range.low) && !loses(high, range.high);
+  for (let place = placeFor([low, high]); place >= FINEST; place--) {
+    const range = {low: atPlace(low, place, ceil), high: atPlace(high, place, floor)};
+    const kept = !loses(low, range.low, place) && !loses(high, range.high, place);
     if (kept && range.low.value < range.high.value) return {form: 'range', ...range};
   }
   return {form: 'range', low: inFull(low), high: inFull(high)};
 }
+
+/** No limit is printed finer than 10^-10 of its unit. */
+const FINEST = -10;
 
 /** The nearest value with the figures that the stated one bears, and two of them at least. */
 function rounded(q: Quantity): Quantity {
@@ -78,21 +80,26 @@ function rounded(q: Quantity): Quantity {
   return Math.abs(coarse.value) < 10 * coarse.step ? atPlace(q, placeBelow(q.step), Math.round) : coarse;
 }
 
-function inwards(q: Quantity, way: 'up' | 'down', place: number): Quantity {
-  const inside = atPlace(q, place, way === 'up' ? ceil : floor);
-  return loses(q, inside) ? inwards(q, way, place - 1) : inside;
+function inwards(q: Quantity, round: (marks: number) => number): Quantity {
+  for (let place = placeFor([q]); place >= FINEST; place--) {
+    const inside = atPlace(q, place, round);
+    if (!loses(q, inside, place)) return inside;
+  }
+  return inFull(q);
 }
 
-/** Whether the limit moved so far in that it no longer agrees with what was stated. */
-function loses(stated: Quantity, inside: Quantity): boolean {
-  const reach = stated.step > 0 ? stated.step / 2 : Math.abs(stated.value) * 5e-5;
+/** Whether the limit, rounded at 10^place, moved so far in that it no longer agrees with what was stated. */
+function loses(stated: Quantity, inside: Quantity, place: number): boolean {
+  if (stated.step === 0) return false;
+  const reach = Math.max(stated.step, 10 ** Math.min(place, 0)) / 2;
   return Math.abs(stated.value - inside.value) > reach * (1 + 1e-9);
 }
 
 /** The decimal place for converted values, as a power of ten: the coarsest of which half is within half a step. */
 function placeFor(quantities: readonly Quantity[]): number {
   const places = quantities.map((q) => {
-    if (q.step === 0) return q.value === 0 ? 0 : placeBelow(Math.abs(q.value)) - 4;
+    // A fraction has no last place of its own: five figures are more than any shop reads.
+    if (q.step === 0) return q.value === 0 ? 0 : Math.min(0, placeBelow(Math.abs(q.value)) - 4);
     // 1 °F is 0.56 °C and 1 N·m is 0.74 lbf·ft: a whole number is what a shop would write. A whole number above
     // ten reads as exact to one, so there the place may not go up.
     const near = placeBelow(q.step * 2);
@@ -121,9 +128,9 @@ function atPlace(q: Quantity, place: number, round: (marks: number) => number): 
   return q.step === 0 ? inFull(plain) : plain;
 }
 
-/** With just the decimals that the value has: 38.1 mm for 1-1/2 in. */
+/** With just the decimals that the value has: 38.1 mm for 1-1/2 in. Thirteen figures leave only noise behind. */
 function inFull(q: Quantity): Quantity {
-  const value = Number(q.value.toPrecision(12));
+  const value = Number(q.value.toPrecision(13));
   return {value, unit: q.unit, step: decimalStep(value)};
 }
 
@@ -229,8 +236,9 @@ function suffix(of: Unit): string {
 }
 
 function number(q: Quantity): string {
-  const sign = q.value < 0 ? '−' : '';
-  return sign + magnitude(Math.abs(q.value), q.step);
+  const digits = magnitude(Math.abs(q.value), q.step);
+  // A value that rounds to nought has no sign.
+  return q.value < 0 && /[1-9]/.test(digits) ? `−${digits}` : digits;
 }
 
 function magnitude(value: number, step: number): string {

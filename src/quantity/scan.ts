@@ -138,15 +138,15 @@ export function scanUnit(text: string, at: number): ScannedUnit | undefined {
     if (unit !== undefined || best === undefined) best = {unit, text: spelling, span: {start, end}};
     from = endOf(JOINT, text, end) ?? end;
   }
-  return best?.unit === undefined ? best : withFullStop(text, withQuotient(text, best));
+  return best?.unit === undefined ? best : withFullStop(text, withTied(text, best));
 }
 
-/** `ft/lb` is no length: a unit over one that it does not go with is not a unit at all. */
-function withQuotient(text: string, found: ScannedUnit): ScannedUnit {
+/** `ft/lb` is no length, `lbf·fy` no force: a unit tied to a word that it does not go with is not a unit at all. */
+function withTied(text: string, found: ScannedUnit): ScannedUnit {
   const {start, end} = found.span;
-  const under = text[end] === '/' ? matchAt(WORD, text, end + 1) : undefined;
-  if (under === undefined) return found;
-  const whole = end + 1 + under.length;
+  const tied = /[/·⋅•∙*\-‐‑]/.test(text[end] ?? '') ? matchAt(WORD, text, end + 1) : undefined;
+  if (tied === undefined) return found;
+  const whole = end + 1 + tied.length;
   return {unit: undefined, text: text.slice(start, whole), span: {start, end: whole}};
 }
 
