@@ -37,7 +37,10 @@ const EFFECTS: {readonly [verb in Verb]?: Effect} = {
   },
   inspect: (doing) => setOwn(doing, 'inspected'),
   measure: (doing) => setOwn(doing, 'measured'),
-  lay: (doing) => setOwn(doing, 'strip', named(doing.action.tag, 'with')),
+  lay(doing) {
+    setOwn(doing, 'strip', named(doing.action.tag, 'with'));
+    undoOwn(doing, 'crushed');
+  },
   lube(doing) {
     const {action, relations} = doing;
     const detail = named(action.tag, 'with');
@@ -220,10 +223,12 @@ function undoStrips(doing: Doing, item: Item, places: readonly string[]): void {
   }
 }
 
+/** A reading of the part as it was says nothing of it as it is, and a strip goes with the part that it lay on. */
 function undoFits(doing: Doing): void {
   const {action, relations} = doing;
   for (const fit of relations.fitsOf.get(action.item.id) ?? []) {
-    undoAll(doing, 'measured', fit, meetingPlaces(action.item, action.places, fit));
+    const at = meetingPlaces(action.item, action.places, fit);
+    for (const kind of ['measured', 'strip', 'crushed'] as const) undoAll(doing, kind, fit, at);
   }
 }
 

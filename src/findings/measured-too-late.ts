@@ -1,4 +1,4 @@
-/** A gauging strip is read after it was wiped away. */
+/** A gauging strip is read after it was taken away. */
 import {stepName} from '../build/tell.js';
 import type {FindingKind} from './model.js';
 import {about, itemAt, storyOf, tagWhere} from './phrase.js';
@@ -8,7 +8,7 @@ export const measuredTooLate: FindingKind = {
   name: 'measured-too-late',
   group: 'order',
   severity: 'error',
-  summary: 'A gauging strip is read after it was wiped away',
+  summary: 'A gauging strip is read after it was taken away',
   why: 'A reading written down from memory is no reading.',
   source: 'common practice, no source',
   example: {
@@ -33,7 +33,7 @@ export const measuredTooLate: FindingKind = {
       if (gone.length === 0 || undone === undefined) return;
       report({
         where: tagWhere(action),
-        message: `${itemAt(item, gone)} is read after its strip was wiped away at ${stepName(undone.step, step)}`,
+        message: `${itemAt(item, gone)} is read after its strip was taken away at ${stepName(undone.step, step)}`,
         ...about(item, gone),
         story: storyOf(gone.map((place) => state.get('strip', item.id, place))),
       });

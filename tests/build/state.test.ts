@@ -1,0 +1,108 @@
+/** The state of facts: set, undone, taken back, and met with another way. */
+import fc from 'fast-check';
+import {describe, expect, it} from 'vitest';
+import {FACT_KINDS, type FactKind, State} from '../../src/build/facts.js';
+import {ledger} from '../../src/build/ledger.js';
+import type {Action} from '../../src/build/program.js';
+import {book} from '../help/example.js';
+
+const ACTION = anAction();
+
+type Deed = readonly ['set' | 'undo' | 'spoil', FactKind, string, string];
+
+const deed: fc.Arbitrary<Deed> = fc.tuple(
+  fc.constantFrom('set' as const, 'undo' as const, 'spoil' as const),
+  fc.constantFrom(...FACT_KINDS),
+  fc.constantFrom('a', 'b'),
+  fc.constantFrom('', 'front', 'far left'),
+);
+const deeds = fc.array(deed, {maxLength: 30});
+
+describe('State', () => {
+  it('takes back everything since a mark, exactly', () => {
+    fc.assert(
+      fc.property(deeds, deeds, (before, since) => {
+        const state = stateAfter(before);
+        const then = picture(state);
+        const mark = state.mark();
+        perform(state, since);
+        state.takeBack(mark);
+        expect(picture(state)).toEqual(then);
+      }),
+    );
+  });
+
+  it('keeps, where two ways meet, exactly what holds on both', () => {
+    fc.assert(
+      fc.property(deeds, deeds, (common, branch) => {
+        const without = held(stateAfter(common));
+        const within = held(stateAfter([...common, ...branch]));
+        const state = stateAfter(common);
+        const mark = state.mark();
+        perform(state, branch);
+        state.meet(state.takeBack(mark));
+        expect(held(state)).toEqual(without.filter((fact) => within.includes(fact)));
+      }),
+    );
+  });
+
+  it('says what was lost since a mark', () => {
+    fc.assert(
+      fc.property(deeds, deeds, (before, since) => {
+        const state = stateAfter(before);
+        const then = held(state);
+        const mark = state.mark();
+        perform(state, since);
+        const now = held(state);
+        const lost = [...state.lostSince(mark).keys()].sort();
+        expect(lost).toEqual(then.filter((fact) => !now.includes(fact)).sort());
+      }),
+    );
+  });
+
+  it('tells places with spaces in their names apart', () => {
+    const state = stateAfter([['set', 'tight', 'a', 'far left']]);
+    expect(state.changesSince(0)).toEqual([{kind: 'tight', item: 'a', place: 'far left', holds: true}]);
+    expect(state.held('a', 'far left')).toEqual(['tight']);
+    expect(state.held('a', '')).toEqual([]);
+  });
+});
+
+function stateAfter(done: readonly Deed[]): State {
+  const state = new State();
+  perform(state, done);
+  return state;
+}
+
+function perform(state: State, done: readonly Deed[]): void {
+  for (const [what, kind, item, place] of done) state[what](kind, item, place, ACTION);
+}
+
+function held(state: State): string[] {
+  return picture(state)
+    .filter(([, holds]) => holds)
+    .map(([key]) => key);
+}
+
+function picture(state: State): [string, boolean, boolean][] {
+  return FACT_KINDS.flatMap((kind) =>
+    ['a', 'b'].flatMap((item) =>
+      ['', 'front', 'far left'].map((place): [string, boolean, boolean] => {
+        const fact = state.get(kind, item, place);
+        return [`${kind} ${item} ${place}`, fact.holds, fact.undone !== undefined];
+      }),
+    ),
+  );
+}
+
+function anAction(): Action {
+  const run = ledger(
+    book({
+      engine: 'parts:\n  block: {}\n',
+      procedures: {'procedure.md': '\n1. Set it down. `install: block`\n'},
+    }),
+  );
+  const action = run.program.parts[0]?.nodes[0]?.actions[0];
+  if (action === undefined) throw new Error('the example has no action');
+  return action;
+}
