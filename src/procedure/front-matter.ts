@@ -38,12 +38,14 @@ export function readFront(
   span: Span | undefined,
 ): {front: Front; problems: readonly Problem[]} {
   if (span === undefined) return {front: blank({start: 0, end: 0}), problems: [absent(from)]};
-  const inside = {...from, text: from.text.slice(0, lastLine(from.text, span))};
+  // YAML's lines may end as Markdown's do, but its reader does not know a CR that stands alone.
+  const yaml = from.text.slice(0, lastLine(from.text, span)).replace(/\r(?!\n)/g, '\n');
+  const inside = {...from, text: yaml};
   if (inside.text.length > CAPS.size)
     return {front: blank(span), problems: [oversize(from, inside.text.length)]};
   const {tree, broken, problems} = readYaml(inside, CAPS);
   const found: Problem[] = problems.map((problem) => ({...problem, name: 'front-matter'}));
-  const result = shape.safeParse(tree === undefined ? {} : plainValue(tree));
+  const result = shape.safeParse(tree === undefined || tree.type === 'empty' ? {} : plainValue(tree));
   const at = {file: from.file, opening: {start: 0, end: openingEnd(from.text)}, tree};
   for (const issue of result.error?.issues ?? []) found.push(...problemsOf(at, issue, broken));
   return {front: frontOf(tree, span), problems: found};

@@ -8,8 +8,9 @@ import {shiftPositions} from './shift.js';
 
 export interface Parsed {
   readonly root: Root;
-  /** How many characters were handed to the parser: what its time goes by, for tests of growth. */
+  /** How many characters were handed to the parser, and the most at once: what its time goes by, for tests of growth. */
   readonly work: number;
+  readonly largest: number;
 }
 
 /**
@@ -23,10 +24,10 @@ export interface Parsed {
 export function parseMarkdown(raw: string, partSize = PART_SIZE): Parsed {
   // The parser drops a byte-order mark and then counts one short; the text's own was taken off before.
   const text = raw.startsWith('\uFEFF') ? `\u200B${raw.slice(1)}` : raw;
-  const parser = new PartParser();
+  const parser = new PartParser(frontMatterEnd(text) > 0);
   const parts = readParts(text, parser, partSize);
   shareDefinitions(text, parts, parser);
-  return {root: joined(text, parts), work: parser.work};
+  return {root: joined(text, parts), work: parser.work, largest: parser.largest};
 }
 
 /** Small parts cost the heading that is parsed twice; large ones what this file is here to save. */
@@ -45,19 +46,22 @@ function readParts(text: string, parser: PartParser, partSize: number): Part[] {
   const headings = headingLines(text);
   const parts: Part[] = [];
   let start = 0;
-  let size = partSize;
+  let from = partSize;
+  let stride = 1;
   while (start < text.length || parts.length === 0) {
-    const end = headings.next(start + size) ?? text.length;
+    const end = headings.next(from) ?? text.length;
     const through = end < text.length ? lineEnd(text, end) : end;
     const {root, defines} = parser.parse(text.slice(start, through));
     if (end < text.length && !endsInHeading(root, end - start)) {
-      // Doubling keeps the text that is parsed again within a small multiple of the whole.
-      size *= 2;
+      // The next line like a heading may well be one; after that, doubling keeps what is parsed again within bounds.
+      from = end + stride;
+      stride = stride === 1 ? partSize : stride * 2;
       continue;
     }
     parts.push({start, end, through, root, defines});
     start = end;
-    size = partSize;
+    from = start + partSize;
+    stride = 1;
   }
   return parts;
 }
@@ -74,6 +78,7 @@ function headingLines(text: string): {next(from: number): number | undefined} {
   };
 }
 
+/** 0 where there is none, or none that ends. */
 function frontMatterEnd(text: string): number {
   if (!/^---[ \t]*[\r\n]/.test(text)) return 0;
   const closing = /[\r\n]---[ \t]*(?![^\r\n])/g;

@@ -12,20 +12,25 @@ export interface PartRoot {
 
 /** Lives while one text is parsed: parsers of Markdown take what they are to know before they start. */
 export class PartParser {
-  /** Characters parsed so far. */
+  /** Characters parsed so far, and the most at once. */
   work = 0;
+  largest = 0;
   /** Labels to be taken as defined, and the parser's own list once they are in it. */
   #given: readonly string[] = [];
   #told: readonly string[] | undefined;
   #defined: readonly string[] = [];
   readonly #parse: (text: string) => Root;
 
-  constructor() {
+  /**
+   * `frontMatter` says that the text opens with front matter which is also closed. Where it is not, the parser's
+   * extension for it must stay out: looking for its end it would lose every list of the text.
+   */
+  constructor(frontMatter: boolean) {
     const processor = unified()
       .data({micromarkExtensions: [this.#extension()]})
-      .use(remarkParse)
-      .use(remarkFrontmatter, ['yaml'])
-      .freeze();
+      .use(remarkParse);
+    if (frontMatter) processor.use(remarkFrontmatter, ['yaml']);
+    processor.freeze();
     this.#parse = (text) => processor.parse(text);
   }
 
@@ -35,6 +40,7 @@ export class PartParser {
     this.#told = undefined;
     this.#defined = [];
     this.work += text.length;
+    this.largest = Math.max(this.largest, text.length);
     return {root: this.#parse(text), defines: [...this.#defined]};
   }
 
