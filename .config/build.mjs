@@ -4,7 +4,7 @@
  * and the licences of what went into the bundles.
  */
 import {spawnSync} from 'node:child_process';
-import {existsSync, readdirSync, readFileSync, rmSync, writeFileSync} from 'node:fs';
+import {existsSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync} from 'node:fs';
 import {createRequire} from 'node:module';
 import {dirname, join} from 'node:path';
 import {fileURLToPath} from 'node:url';
@@ -27,18 +27,20 @@ const common = {
   define: {WMARK_VERSION: JSON.stringify(manifest.version)},
 };
 
-rmSync(join(root, 'dist'), {recursive: true, force: true});
+/** Built aside and put in place when it is whole, so that whoever runs the command meanwhile finds one. */
+const fresh = join(root, '.cache', `dist-${process.pid}`);
+
 const [library, command] = await Promise.all([
   build({
     ...common,
     entryPoints: {index: 'src/index.ts'},
-    outdir: 'dist',
+    outdir: fresh,
     external: Object.keys(manifest.dependencies),
   }),
   build({
     ...common,
     entryPoints: {wmark: 'src/cli/wmark.ts'},
-    outdir: 'dist',
+    outdir: fresh,
     chunkNames: 'command/[name]-[hash]',
     splitting: true,
     minifyWhitespace: true,
@@ -48,15 +50,22 @@ const [library, command] = await Promise.all([
   }),
 ]);
 declarations();
-writeFileSync(join(root, 'dist', 'THIRD-PARTY.txt'), licences([library.metafile, command.metafile]));
+writeFileSync(join(fresh, 'THIRD-PARTY.txt'), licences([library.metafile, command.metafile]));
+putInPlace();
+
+function putInPlace() {
+  const stale = `${fresh}-stale`;
+  if (existsSync(join(root, 'dist'))) renameSync(join(root, 'dist'), stale);
+  renameSync(fresh, join(root, 'dist'));
+  rmSync(stale, {recursive: true, force: true});
+}
 
 /** The declarations of everything that the library's face can reach. */
 function declarations() {
   const compiler = createRequire(import.meta.url).resolve('typescript/bin/tsc');
-  const done = spawnSync(process.execPath, [compiler, '-p', join(root, '.config', 'tsconfig.types.json')], {
-    stdio: 'inherit',
-  });
-  if (done.status !== 0) process.exit(1);
+  const project = join(root, '.config', 'tsconfig.types.json');
+  const words = [compiler, '-p', project, '--outDir', join(fresh, 'types')];
+  if (spawnSync(process.execPath, words, {stdio: 'inherit'}).status !== 0) process.exit(1);
 }
 
 /** The licence texts of the packages whose code stands in the bundles. */

@@ -7,6 +7,7 @@ import {randomUUID} from 'node:crypto';
 import {mkdir, open, rename, rm, rmdir, stat} from 'node:fs/promises';
 import {dirname, join} from 'node:path';
 import {type Failure, systemFailure} from './failure.js';
+import {shownName} from './names.js';
 
 export interface Output {
   readonly path: string;
@@ -14,7 +15,10 @@ export interface Output {
 }
 
 /** Writes all of them or none; folders are made as needed. */
-export async function writeFiles(outputs: readonly Output[]): Promise<{readonly ok: true} | Failure> {
+export async function writeFiles(
+  outputs: readonly Output[],
+  cwd: string = process.cwd(),
+): Promise<{readonly ok: true} | Failure> {
   const made: string[] = [];
   const waiting: Waiting[] = [];
   let current = '';
@@ -36,7 +40,7 @@ export async function writeFiles(outputs: readonly Output[]): Promise<{readonly 
     return {ok: true};
   } catch (error) {
     await cleanUp(waiting, made);
-    return systemFailure(error, current);
+    return systemFailure(error, shownName(current, cwd));
   }
 }
 
@@ -45,13 +49,20 @@ interface Waiting {
   readonly path: string;
 }
 
-/** Remembers the folders that it made, innermost last, so that a failure can take them away again. */
+/**
+ * Remembers the folders that it made, innermost last, so that a failure can take them away again. Node's own
+ * `recursive` calls a read-only disk a file that is not there.
+ */
 async function makeFolder(folder: string, made: string[]): Promise<void> {
-  const first = await mkdir(folder, {recursive: true});
-  if (first === undefined) return;
-  const chain: string[] = [];
-  for (let at = folder; at.length >= first.length; at = dirname(at)) chain.unshift(at);
-  made.push(...chain);
+  if (await isFolder(folder)) return;
+  await makeFolder(dirname(folder), made);
+  try {
+    await mkdir(folder);
+    made.push(folder);
+  } catch (error) {
+    // Somebody else may have made it meanwhile.
+    if (!(await isFolder(folder))) throw error;
+  }
 }
 
 async function isFolder(path: string): Promise<boolean> {
