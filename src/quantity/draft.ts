@@ -81,7 +81,6 @@ function plusMinus(text: string, nominal: Measure, at: number): Drafted | Amount
     return {draft: {form: 'percent', measures: [{number: nominal.number, unit}], percent: number}, end};
   }
   const plus = withUnit(text, number);
-  if (isFault(plus)) return plus;
   const minus = {...plus, number: {...number, value: flip(number.value)}};
   return {draft: {form: 'tolerance', measures: [nominal, minus, plus]}, end: endOf(plus)};
 }
@@ -124,9 +123,8 @@ function measureAt(text: string, at: number): Measure | AmountFault {
   return isFault(number) ? number : withUnit(text, number);
 }
 
-function withUnit(text: string, number: ScannedNumber): Measure | AmountFault {
-  const found = scanUnit(text, number.span.end);
-  return {number, unit: found};
+function withUnit(text: string, number: ScannedNumber): Measure {
+  return {number, unit: scanUnit(text, number.span.end)};
 }
 
 function endOf(measure: Measure): number {

@@ -2,9 +2,9 @@
  * Prints quantities and amounts as a shop would write them, in one system or in both. What is printed reads back as
  * the same amount, and limits that are converted are rounded inwards: a rounded limit must not pass a bad part.
  */
-import {convert, decimalStep, dimensionOf, highOf, lowOf, si, unitOf} from './convert.js';
+import {convert, decimalStep, highOf, lowOf, unitOf} from './convert.js';
+import {otherUnit} from './counterpart.js';
 import type {Amount, Quantity, Unit} from './model.js';
-import {type UnitSymbol, unit} from './units.js';
 
 /** The system that a shop thinks in; the other one follows in brackets. */
 export type System = 'inch' | 'metric';
@@ -132,76 +132,6 @@ function atPlace(q: Quantity, place: number, round: (marks: number) => number): 
 function inFull(q: Quantity): Quantity {
   const value = Number(q.value.toPrecision(13));
   return {value, unit: q.unit, step: decimalStep(value)};
-}
-
-const METRIC: Readonly<Partial<Record<string, UnitSymbol>>> = {
-  in: 'mm',
-  ft: 'm',
-  thou: 'mm',
-  mil: 'mm',
-  µin: 'µm',
-  '°F': '°C',
-  psi: 'kPa',
-  ksi: 'MPa',
-  inHg: 'kPa',
-  lbf: 'N',
-  ozf: 'N',
-  kip: 'kN',
-  lb: 'kg',
-  oz: 'g',
-  'in³': 'cc',
-  'US fl oz': 'mL',
-  'imp fl oz': 'mL',
-  lbf·ft: 'N·m',
-  lbf·in: 'N·m',
-  ozf·in: 'N·m',
-  'US gal': 'L',
-  'US qt': 'L',
-  'US pt': 'L',
-  'imp gal': 'L',
-  'imp qt': 'L',
-  'imp pt': 'L',
-};
-
-const INCH: Readonly<Partial<Record<string, UnitSymbol>>> = {
-  mm: 'in',
-  µm: 'in',
-  cm: 'in',
-  m: 'ft',
-  '°C': '°F',
-  K: '°F',
-  bar: 'psi',
-  mbar: 'inHg',
-  Pa: 'psi',
-  kPa: 'psi',
-  MPa: 'psi',
-  GPa: 'ksi',
-  'kgf/cm²': 'psi',
-  N: 'lbf',
-  kN: 'lbf',
-  kgf: 'lbf',
-  kg: 'lb',
-  g: 'oz',
-  L: 'US qt',
-  mL: 'US fl oz',
-  cc: 'in³',
-  N·m: 'lbf·ft',
-  N·cm: 'lbf·in',
-  kgf·m: 'lbf·ft',
-  kgf·cm: 'lbf·in',
-};
-
-/** N·m below which a shop sets its wrench in lbf·in: about 10 lbf·ft. */
-const SMALL_TORQUE = 14;
-
-/** The unit that a shop of the other system would state this amount in; undefined where one unit serves both. */
-export function otherUnit(amount: Amount): Unit | undefined {
-  const from = unitOf(amount);
-  const symbol = from.system === 'inch' ? METRIC[from.symbol] : INCH[from.symbol];
-  if (symbol === undefined) return undefined;
-  const size = highOf(amount) ?? lowOf(amount);
-  const small = size !== undefined && dimensionOf(amount) === 'torque' && Math.abs(si(size)) < SMALL_TORQUE;
-  return unit(small && symbol === 'lbf·ft' ? 'lbf·in' : symbol);
 }
 
 function formatRange(low: Quantity, high: Quantity): string {

@@ -2,12 +2,12 @@
 import fc from 'fast-check';
 import {describe, expect, test} from 'vitest';
 import {amountsAgree, convert, limitsOf, quantity, within} from '../../src/quantity/convert.js';
+import {otherUnit} from '../../src/quantity/counterpart.js';
 import {
   formatAmount,
   formatBoth,
   formatQuantity,
   inOtherSystem,
-  otherUnit,
   restated,
 } from '../../src/quantity/format.js';
 import type {Amount} from '../../src/quantity/model.js';

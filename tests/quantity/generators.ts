@@ -1,6 +1,5 @@
 /** Arbitrary quantities and amounts for property tests, made of what a person could have stated. */
 import fc from 'fast-check';
-import {quantity} from '../../src/quantity/convert.js';
 import type {Amount, Dimension, Quantity, Unit} from '../../src/quantity/model.js';
 import {allUnits} from '../../src/quantity/units.js';
 
@@ -63,5 +62,3 @@ export const anyAmount: fc.Arbitrary<Amount> = anyUnit.chain((unit) => {
       .map(([nominal, minus, plus]): Amount => ({form: 'tolerance', nominal, minus, plus})),
   );
 });
-
-export {quantity};
