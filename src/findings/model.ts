@@ -87,7 +87,8 @@ export interface FindingKind {
   readonly why: string;
   /** The published source of the rule, or "common practice, no source". */
   readonly source: string;
-  readonly example: Example;
+  /** Left out only where no text can show it, as for a file that is not there. */
+  readonly example?: Example;
   /** Problems of the readers with this name are reported as they are. */
   readonly fromReading?: true;
   /** Once a book. */

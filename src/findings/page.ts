@@ -1,15 +1,24 @@
 /** The documentation of the findings, made from the same files that find them. */
-import type {FindingKind} from './model.js';
+import type {Example, FindingKind} from './model.js';
 
 /** The page of one finding as Markdown: what, why, wrong, right, how to silence it, source. */
-export function findingPage(kind: FindingKind): string {
-  const {name, group, severity, summary, why, source, example} = kind;
-  const {shop, engine, wrong, right, rightEngine, rightShop} = example;
+export function findingPage({name, group, severity, summary, why, source, example}: FindingKind): string {
   const blocks = [
     `# ${name}`,
     `${summary}. (${severity}; ${group})`,
     '## Why',
     why,
+    ...(example ? shown(example) : []),
+    '## How to silence it',
+    silence(name),
+    '## Source',
+    `${source}.`,
+  ];
+  return `${blocks.join('\n\n')}\n`;
+}
+
+function shown({shop, engine, wrong, right, rightEngine, rightShop}: Example): string[] {
+  return [
     ...(shop ? ['## shop.yaml of the example', fenced('yaml', shop)] : []),
     '## engine.yaml of the example',
     fenced('yaml', engine),
@@ -19,12 +28,7 @@ export function findingPage(kind: FindingKind): string {
     ...(rightShop ? [fenced('yaml', rightShop)] : []),
     ...(rightEngine ? [fenced('yaml', rightEngine)] : []),
     ...(right !== wrong ? [fenced('markdown', right)] : []),
-    '## How to silence it',
-    silence(name),
-    '## Source',
-    `${source}.`,
   ];
-  return `${blocks.join('\n\n')}\n`;
 }
 
 /** Every finding, a line each, under its group. */

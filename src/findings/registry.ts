@@ -1,9 +1,12 @@
 /** Every kind of finding, in the order in which the documentation lists them. A test holds it against the folder. */
 import {alterFirst} from './alter-first.js';
 import {barredMaterial} from './barred-material.js';
+import {clauseNotTaken} from './clause-not-taken.js';
 import {cleanFirst} from './clean-first.js';
 import {cureShort} from './cure-short.js';
 import {endlessRepeat} from './endless-repeat.js';
+import {fileUnreadable} from './file-unreadable.js';
+import {frontMatter} from './front-matter.js';
 import {inspectFirst} from './inspect-first.js';
 import {installOrder} from './install-order.js';
 import {leftFilledOpen} from './left-filled-open.js';
@@ -24,16 +27,45 @@ import {measuredSlack} from './measured-slack.js';
 import {measuredTooLate} from './measured-too-late.js';
 import type {FindingKind} from './model.js';
 import {passesNotRising} from './passes-not-rising.js';
+import {proseDisagrees} from './prose-disagrees.js';
 import {singleUseReused} from './single-use-reused.js';
+import {sourceMissing} from './source-missing.js';
+import {specContradiction} from './spec-contradiction.js';
+import {specForm} from './spec-form.js';
+import {specSilent} from './spec-silent.js';
 import {stripLeftIn} from './strip-left-in.js';
 import {stripNotDry} from './strip-not-dry.js';
 import {stripTurned} from './strip-turned.js';
+import {tagForm} from './tag-form.js';
+import {tagOutsideStep} from './tag-outside-step.js';
 import {threadCondition} from './thread-condition.js';
+import {unitMissing} from './unit-missing.js';
+import {unitWrongKind} from './unit-wrong-kind.js';
+import {unknownItem} from './unknown-item.js';
+import {unknownVerb} from './unknown-verb.js';
 import {unmeasuredBranch} from './unmeasured-branch.js';
 import {unreachableStep} from './unreachable-step.js';
+import {untaggedAction} from './untagged-action.js';
 import {witnessedEarly} from './witnessed-early.js';
+import {wrongKind} from './wrong-kind.js';
 
 export const FINDINGS: readonly FindingKind[] = [
+  tagForm,
+  unknownVerb,
+  unknownItem,
+  wrongKind,
+  clauseNotTaken,
+  frontMatter,
+  tagOutsideStep,
+  unitMissing,
+  unitWrongKind,
+  specForm,
+  sourceMissing,
+  specContradiction,
+  specSilent,
+  fileUnreadable,
+  untaggedAction,
+  proseDisagrees,
   alterFirst,
   barredMaterial,
   cleanFirst,

@@ -4,14 +4,20 @@ import {check} from '../../src/findings/check.js';
 import {FINDINGS} from '../../src/findings/registry.js';
 import {exampleBook} from '../help/example.js';
 
-describe.each(FINDINGS.map((kind) => [kind.name, kind] as const))('%s', (name, kind) => {
+const SHOWN = FINDINGS.flatMap(({name, example}) => (example ? [[name, example] as const] : []));
+
+describe.each(SHOWN)('%s', (name, example) => {
   it('shows in its wrong example', () => {
-    const {findings} = check(exampleBook(kind.example, 'wrong'), {today: '2026-06-01'});
+    const {findings} = check(exampleBook(example, 'wrong'), {today: '2026-06-01'});
     expect(findings.map((finding) => finding.name)).toContain(name);
   });
 
   it('is silent, with every other finding, in its right example', () => {
-    const {findings} = check(exampleBook(kind.example, 'right'), {today: '2026-06-01'});
+    const {findings} = check(exampleBook(example, 'right'), {today: '2026-06-01'});
     expect(findings.map((finding) => `${finding.name}: ${finding.message}`)).toEqual([]);
   });
+});
+
+it('leaves only a file that is not there without an example', () => {
+  expect(FINDINGS.filter(({example}) => !example).map(({name}) => name)).toEqual(['file-unreadable']);
 });

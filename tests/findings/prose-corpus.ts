@@ -14,6 +14,17 @@ export interface ProseCase {
   readonly number?: 'agrees' | 'disagrees' | 'none';
 }
 
+/** The shop of that engine. */
+export const CORPUS_SHOP = `
+shop: {name: Example Works}
+sources:
+  house: {title: Example house notes, note: invented}
+consumables:
+  engine-oil: {use: lubricant}
+  liquid-gasket: {use: sealant, cure: {value: 24 h, source: house}}
+  wire-032: {use: lock, lock: safety-wire}
+`;
+
 /** The engine that the tags of the corpus speak of. Every value is invented. */
 export const CORPUS_ENGINE = `
 parts:
@@ -119,7 +130,7 @@ export const TUNED: readonly ProseCase[] = [
   {says: 'Allow the block to cool.', commands: []},
   {says: 'Let the joint cure undisturbed.', commands: ['cure']},
   {says: 'Let a second person hold the lamp.', commands: []},
-  {says: 'Cure under a heat lamp if the shop is cold.', commands: ['cure']},
+  {says: 'Cure under a heat lamp in cold weather.', commands: ['cure']},
   {says: 'Wait until the sealant has skinned over.', commands: []},
   {says: 'Clean threads take an even torque.', commands: []},
   {says: 'Clean the threads with a wire brush.', commands: ['clean']},
@@ -523,6 +534,250 @@ export const TUNED: readonly ProseCase[] = [
     says: 'Torque the bolts to 85 lbf·ft, which is 1020 lbf·in or 18.1 kgf·m.',
     commands: ['torque'],
     tag: MAIN,
+    number: 'disagrees',
+  },
+  {says: 'Work up to 90 lbf·ft by stages.', commands: [], tag: MAIN, number: 'disagrees'},
+  {says: 'Final torque 58 lbf·ft.', commands: [], tag: MAIN, number: 'disagrees'},
+  {says: 'Final torque, 85 lbf·ft.', commands: [], tag: MAIN, number: 'agrees'},
+  {says: 'They end at 95 lbf·ft.', commands: [], tag: 'torque: main-cap-bolts', number: 'disagrees'},
+  {says: 'All six go to 8.5 lbf·ft.', commands: [], tag: MAIN, number: 'disagrees'},
+  {says: 'Torque: 80–90 lbf·ft.', commands: [], tag: MAIN, number: 'disagrees'},
+  {
+    says: 'Pull to 50 N·m and turn them on a quarter turn, 90°.',
+    commands: ['torque'],
+    tag: 'torque: head-bolts to 40 N·m turn 90°',
+    number: 'disagrees',
+  },
+  {
+    says: 'After the torque comes an angle of 45°.',
+    commands: [],
+    tag: 'torque: head-bolts',
+    number: 'disagrees',
+  },
+  {
+    says: 'Two turns of 45° each do it too.',
+    commands: [],
+    tag: 'torque: head-bolts turn 90°',
+    number: 'none',
+  },
+  {
+    says: 'The clearance wanted is 0.0015 to 0.0025 in.',
+    commands: [],
+    tag: 'measure: main-clearance',
+    number: 'disagrees',
+  },
+  {
+    says: 'Clearance 0.0015 in min, 0.0035 in max.',
+    commands: [],
+    tag: 'measure: main-clearance',
+    number: 'agrees',
+  },
+  {
+    says: 'Clearance 0.0015 in min, 0.0045 in max.',
+    commands: [],
+    tag: 'measure: main-clearance',
+    number: 'disagrees',
+  },
+  {
+    says: 'Clearance must not be greater than 0.0050 in.',
+    commands: [],
+    tag: 'measure: main-clearance',
+    number: 'disagrees',
+  },
+  {
+    says: 'The gap, with the ring square in the bore, is 0.012–0.025 in.',
+    commands: [],
+    tag: 'measure: ring-gap',
+    number: 'disagrees',
+  },
+  {
+    says: 'Accept 12 to 20 thou.',
+    commands: [],
+    tag: 'measure: ring-gap',
+    number: 'agrees',
+  },
+  {
+    says: 'Accept 12 to 22 thou.',
+    commands: [],
+    tag: 'measure: ring-gap',
+    number: 'disagrees',
+  },
+  {
+    says: 'File the ends if the gap is under 0.010 in.',
+    commands: [],
+    tag: 'measure: ring-gap',
+    number: 'disagrees',
+  },
+  {
+    says: 'Reject the shell where the strip shows 0.0040 in or more.',
+    commands: [],
+    tag: 'measure: main-clearance',
+    number: 'disagrees',
+  },
+  {
+    says: 'Try the 0.012 in feeler first, then the 0.020 in one.',
+    commands: [],
+    tag: 'measure: ring-gap',
+    number: 'none',
+  },
+  {says: 'Do not fill it for 36 h.', commands: [], tag: CURE, number: 'disagrees'},
+  {says: 'The joint cures in 24 h.', commands: [], tag: CURE, number: 'agrees'},
+  {says: 'The sealant needs 6 h to harden.', commands: [], tag: CURE, number: 'disagrees'},
+  {says: 'Clean up within 5 min, while it is still wet.', commands: [], tag: CURE, number: 'none'},
+  {says: 'Rest the block for 30 h.', commands: [], tag: CURE, number: 'disagrees'},
+  {says: 'Capacity is 5 qt.', commands: [], tag: 'fill: lubrication', number: 'disagrees'},
+  {
+    says: 'Add 7 qt, run the engine for 2 min, and dip it again.',
+    commands: ['fill'],
+    tag: 'fill: lubrication',
+    number: 'agrees',
+  },
+  {says: 'Add about 9 qt.', commands: ['fill'], tag: 'fill: lubrication', number: 'disagrees'},
+  {
+    says: 'A pull of 10 lbf·ft is too much.',
+    commands: [],
+    tag: 'check: crank-drag',
+    number: 'none',
+  },
+  {
+    says: 'It should turn with 5 lbf·ft or less.',
+    commands: [],
+    tag: 'check: crank-drag',
+    number: 'agrees',
+  },
+  {
+    says: 'It should turn with 10 lbf·ft or less.',
+    commands: [],
+    tag: 'check: crank-drag',
+    number: 'disagrees',
+  },
+  {
+    says: 'Maximum drag 15 lbf·ft.',
+    commands: [],
+    tag: 'check: crank-drag',
+    number: 'disagrees',
+  },
+  {says: 'A full day (24 h) does it.', commands: [], tag: CURE, number: 'agrees'},
+  {says: 'Overnight will not do: 24 h by the clock.', commands: [], tag: CURE, number: 'agrees'},
+  {says: 'Overnight will not do: 20 h by the clock.', commands: [], tag: CURE, number: 'disagrees'},
+  {says: 'It is hard after 18 h.', commands: [], tag: CURE, number: 'disagrees'},
+  {says: 'Warm it to 120 °F for 30 min if you are in a hurry.', commands: [], tag: CURE, number: 'none'},
+  {says: 'Stir it for 2 min before use.', commands: [], tag: CURE, number: 'none'},
+  {says: 'The ends stand no closer than 0.012 in.', commands: [], tag: 'measure: ring-gap', number: 'agrees'},
+  {
+    says: 'The ends stand no closer than 0.021 in.',
+    commands: [],
+    tag: 'measure: ring-gap',
+    number: 'disagrees',
+  },
+  {
+    says: 'Anything wider than 0.020 in is scrap.',
+    commands: [],
+    tag: 'measure: ring-gap',
+    number: 'agrees',
+  },
+  {
+    says: 'Anything wider than 0.030 in is scrap.',
+    commands: [],
+    tag: 'measure: ring-gap',
+    number: 'disagrees',
+  },
+  {
+    says: 'The lower limit is 0.0010 in and the upper 0.0035 in.',
+    commands: [],
+    tag: 'measure: main-clearance',
+    number: 'disagrees',
+  },
+  {
+    says: 'It lies at 0.0015 in when tight and 0.0035 in when loose.',
+    commands: [],
+    tag: 'measure: main-clearance',
+    number: 'none',
+  },
+  {
+    says: '0.004 in of float, give or take nothing, up to twice that: 0.008 in.',
+    commands: [],
+    tag: 'measure: end-play',
+    number: 'agrees',
+  },
+  {
+    says: 'The nuts are pulled to 45 lbf·ft and the wrench set down.',
+    commands: [],
+    tag: 'torque: rod-nuts',
+    number: 'agrees',
+  },
+  {
+    says: 'Click the wrench to 54 lbf·ft.',
+    commands: [],
+    tag: 'torque: rod-nuts',
+    number: 'disagrees',
+  },
+  {
+    says: 'With the wrench at 45 lbf·ft, one click each.',
+    commands: [],
+    tag: 'torque: rod-nuts',
+    number: 'agrees',
+  },
+  {
+    says: 'With the wrench at 50 lbf·ft, one click each.',
+    commands: [],
+    tag: 'torque: rod-nuts',
+    number: 'disagrees',
+  },
+  {
+    says: 'First go at 30 lbf·ft; second at 60 lbf·ft; last at 85 lbf·ft.',
+    commands: [],
+    tag: 'torque: main-cap-bolts',
+    number: 'agrees',
+  },
+  {
+    says: 'First go at 30 lbf·ft; second at 60 lbf·ft; last at 88 lbf·ft.',
+    commands: [],
+    tag: 'torque: main-cap-bolts',
+    number: 'disagrees',
+  },
+  {
+    says: 'Even at 85 lbf·ft the shims do not move.',
+    commands: [],
+    tag: 'torque: main-cap-bolts',
+    number: 'agrees',
+  },
+  {
+    says: 'Mark the heads, then give each 60° more.',
+    commands: [],
+    tag: 'torque: head-bolts turn 90°',
+    number: 'disagrees',
+  },
+  {
+    says: 'Past the torque, 90° further on the disc.',
+    commands: [],
+    tag: 'torque: head-bolts turn 90°',
+    number: 'agrees',
+  },
+  {
+    says: 'Sweep each through its 100° without stopping.',
+    commands: [],
+    tag: 'torque: head-bolts turn 90°',
+    number: 'disagrees',
+  },
+  {
+    says: 'Have 9 qt ready, for some is spilled; 7 qt go in.',
+    commands: [],
+    tag: 'fill: lubrication',
+    number: 'none',
+  },
+  {says: 'Seven quarts, that is 6.6 litres.', commands: [], tag: 'fill: lubrication', number: 'agrees'},
+  {says: 'Six quarts, that is 5.7 litres.', commands: [], tag: 'fill: lubrication', number: 'disagrees'},
+  {
+    says: 'No more than a drag of 5 lbf·ft is allowed.',
+    commands: [],
+    tag: 'check: crank-drag',
+    number: 'agrees',
+  },
+  {
+    says: 'Anything stiffer than 7 lbf·ft comes apart again.',
+    commands: [],
+    tag: 'check: crank-drag',
     number: 'disagrees',
   },
 ];

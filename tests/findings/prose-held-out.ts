@@ -1,6 +1,6 @@
 /**
- * The held-out part of the corpus of shop prose: written before the rules of `src/findings/lexicon.ts`, and never
- * used to tune them. Labels say what a reader of the sentence would say, whatever the rules make of it.
+ * The held-out part of the corpus of shop prose: written before the rules of `src/findings/lexicon.ts` were tuned, and
+ * never used to tune them. Labels say what a reader of the sentence would say, whatever the rules make of it.
  */
 import type {ProseCase} from './prose-corpus.js';
 
@@ -385,5 +385,141 @@ export const HELD_OUT: readonly ProseCase[] = [
     commands: ['turn'],
     tag: 'measure: end-play',
     number: 'none',
+  },
+
+  // A second lot, written when the rules first stood and before any of them was changed again: numbers only, since
+  // the first lot held too few that disagree.
+  {says: 'The caps take 85 lbf·ft, no more and no less.', commands: [], tag: MAIN, number: 'agrees'},
+  {says: 'Go round again at 95 lbf·ft.', commands: [], tag: MAIN, number: 'disagrees'},
+  {says: 'Set the wrench at 58 lbf·ft and go round once.', commands: [], tag: MAIN, number: 'disagrees'},
+  {
+    says: 'Each of the ten gets its 105 N·m in one pull.',
+    commands: [],
+    tag: 'torque: main-cap-bolts',
+    number: 'disagrees',
+  },
+  {
+    says: 'Torque 45 lbf·ft (61 N·m), threads dry.',
+    commands: ['torque'],
+    tag: 'torque: rod-nuts',
+    number: 'agrees',
+  },
+  {
+    says: 'Torque 45 lbf·ft (68 N·m), threads dry.',
+    commands: ['torque'],
+    tag: 'torque: rod-nuts',
+    number: 'disagrees',
+  },
+  {
+    says: 'In steps of 15 lbf·ft, up to 45 lbf·ft.',
+    commands: [],
+    tag: 'torque: rod-nuts',
+    number: 'agrees',
+  },
+  {says: 'The plug wants 35 lbf·ft.', commands: [], tag: 'torque: drain-plug-thread', number: 'disagrees'},
+  {
+    says: 'Give each bolt a last 90° in one go.',
+    commands: [],
+    tag: 'torque: head-bolts turn 90°',
+    number: 'agrees',
+  },
+  {
+    says: 'A paint dot on the socket shows when each has gone through 60°.',
+    commands: [],
+    tag: 'torque: head-bolts turn 90°',
+    number: 'disagrees',
+  },
+  {
+    says: 'Oil clearance is held to 0.0015–0.0053 in on this engine.',
+    commands: [],
+    tag: 'measure: main-clearance',
+    number: 'disagrees',
+  },
+  {
+    says: 'From 0.0015 in up to 0.0035 in the shell may stay.',
+    commands: [],
+    tag: 'measure: main-clearance',
+    number: 'agrees',
+  },
+  {
+    says: 'Out of 0.0010–0.0030 in, the shells are changed.',
+    commands: [],
+    tag: 'measure: main-clearance',
+    number: 'disagrees',
+  },
+  {
+    says: 'The strip comes in a 0.001–0.003 in grade, green.',
+    commands: [],
+    tag: 'lay: main-clearance',
+    number: 'none',
+  },
+  {
+    says: 'Push the crank back, zero the dial, pull it forward: 4–8 thou.',
+    commands: [],
+    tag: 'measure: end-play',
+    number: 'agrees',
+  },
+  {
+    says: 'Push the crank back, zero the dial, pull it forward: 4–18 thou.',
+    commands: [],
+    tag: 'measure: end-play',
+    number: 'disagrees',
+  },
+  {
+    says: 'Play of more than 0.012 in calls for the thick washers.',
+    commands: [],
+    tag: 'measure: end-play',
+    number: 'disagrees',
+  },
+  {
+    says: 'The ends may come no nearer than 0.012 in.',
+    commands: [],
+    tag: 'measure: ring-gap',
+    number: 'agrees',
+  },
+  {
+    says: 'The ends may come no nearer than 0.008 in.',
+    commands: [],
+    tag: 'measure: ring-gap',
+    number: 'disagrees',
+  },
+  {
+    says: 'Gap between 0.30 and 0.50 mm.',
+    commands: [],
+    tag: 'measure: ring-gap',
+    number: 'disagrees',
+  },
+  {says: 'A day is enough; two (48 h) are better.', commands: [], tag: CURE, number: 'disagrees'},
+  {says: 'Nothing touches it for 24 hours.', commands: [], tag: CURE, number: 'agrees'},
+  {says: 'Nothing touches it for 4 hours.', commands: [], tag: CURE, number: 'disagrees'},
+  {
+    says: 'It needs 7 quarts with a new filter.',
+    commands: [],
+    tag: 'fill: lubrication',
+    number: 'agrees',
+  },
+  {
+    says: 'It needs 7 litres with a new filter.',
+    commands: [],
+    tag: 'fill: lubrication',
+    number: 'disagrees',
+  },
+  {
+    says: 'Oil at 60 °F pours slowly; keep the can warm.',
+    commands: [],
+    tag: 'fill: lubrication',
+    number: 'none',
+  },
+  {
+    says: 'The scale shows what it takes to start it moving: 5 lbf·ft at the very most.',
+    commands: [],
+    tag: 'check: crank-drag',
+    number: 'agrees',
+  },
+  {
+    says: 'The scale shows what it takes to start it moving: 15 lbf·ft at the very most.',
+    commands: [],
+    tag: 'check: crank-drag',
+    number: 'disagrees',
   },
 ];

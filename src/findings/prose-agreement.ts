@@ -1,0 +1,112 @@
+/**
+ * Whether a number in the prose is about a value of the step's tags, and if so whether it agrees. In doubt it is
+ * about something else: a drag, a depth, the size of a wrench.
+ */
+import {agrees, amountsAgree, dimensionOf, highOf, limitsOf, lowOf, si} from '../quantity/convert.js';
+import type {Amount} from '../quantity/model.js';
+import type {Mention} from './prose-numbers.js';
+import type {StatedValue, ValueKind} from './stated-values.js';
+
+export interface Disagreement {
+  readonly mention: Mention;
+  readonly value: StatedValue;
+}
+
+/** The numbers that are about one of the values and agree with none of them. */
+export function disagreements(
+  mentions: readonly Mention[],
+  values: readonly StatedValue[],
+): readonly Disagreement[] {
+  return mentions.flatMap((mention, index) => {
+    const near = values.filter(
+      (value) =>
+        dimensionOf(value.amount) === dimensionOf(mention.amount) && ABOUT[value.kind](mention, value),
+    );
+    const [first] = near;
+    if (first === undefined || near.some((value) => fits(mentions, index, value))) return [];
+    return [{mention, value: first}];
+  });
+}
+
+type About = (mention: Mention, value: StatedValue) => boolean;
+
+/** Whether a mention is about a value of this kind at all. */
+const ABOUT: {readonly [kind in ValueKind]: About} = {
+  torque: ({clause, after}) =>
+    // A bolt is brought up to its torque; `up to` is no limit there.
+    !LIMIT_WORDS.test(clause.replaceAll('up to', '')) &&
+    !/\b(?:drag|drags|prevailing|breakaway|resistance|still turn|to turn|turning)\b/.test(clause) &&
+    !/\bwrench (?:reads?|covers?|goes|ranges?|is|from)\b/.test(clause) &&
+    !/^\s*(?:torque )?(?:wrench|adapter|scale)\b/.test(after),
+  angle: ({sentence, clause}) =>
+    /\b(?:further|another|more|plus|through|turn|tighten|angle|past|then|on)\b/.test(sentence) &&
+    !/\b(?:within|square|wheel|clock|[ab]?tdc|between|apart|journal|crank\w*|handle)\b/.test(clause),
+  // Nothing else takes hours in a step that leaves a joint alone, save what is named here.
+  time: ({clause, after}) =>
+    !/\b(?:skins?|tack|tacky|flash(?:es)?|idle|run|soaks?|drains?|warm(?:ed)?|within|mix(?:ed)?|pot|open time|touch|stir|stirred)\b/.test(
+      clause,
+    ) && !/^\s*(?:timer|clock)\b/.test(after),
+  volume: ({after}) => !/^\s*(?:can|jug|bottle|measure|tin|drum)s?\b/.test(after),
+  limits: (mention, {item}) =>
+    (mention.amount.form === 'range' || LIMIT_WORDS.test(mention.clause)) &&
+    !/^\s*(?:long|wide|deep|thick|high|down|from|below|above|away|apart|off|into|of (?:bead|strip|wire|thread))\b/.test(
+      mention.after,
+    ) &&
+    !/^\s*(?:micrometer|mike|gauge|feeler|wrench|drive|socket|drill|reamer|wire|bolt|stud|shim|drill)s?\b/.test(
+      mention.after,
+    ) &&
+    otherThings(mention.clause, `${item.id} ${item.name}`.toLowerCase()).length === 0,
+};
+
+/** What has a size of its own in a step that measures something else. */
+const OTHER_THINGS =
+  /\b(?:taper|out[- ]of[- ]round|ridges?|scratch(?:es)?|scores?|nicks?|steps?|divisions?|run-?out|warp|flat|chamfer|wear|pits?)\b/g;
+
+function otherThings(clause: string, itemWords: string): string[] {
+  return [...clause.matchAll(OTHER_THINGS)].map(([word]) => word).filter((word) => !itemWords.includes(word));
+}
+
+const LIMIT_WORDS =
+  /\b(?:(?:no|not|nor) (?:over|under|more|less|[a-z]+er) ?(?:than)?|at (?:the )?(?:most|least|outside)|less than|more than|(?!long|deep|thick)[a-z]+er than|over|under|above|below|exceeds?|exceeding|beyond|max(?:imum)?|min(?:imum)?|limits?|up to|the (?:least|most)|or (?:less|more))\b/;
+
+function fits(mentions: readonly Mention[], index: number, value: StatedValue): boolean {
+  const mention = mentions[index];
+  if (mention === undefined) return true;
+  const {amount} = mention;
+  switch (value.kind) {
+    case 'torque':
+      if ([value.amount, ...value.passes].some((one) => amountsAgree(amount, one))) return true;
+      return value.passes.length === 0 && leadsUp(mentions, index);
+    case 'volume':
+      return wholeIsNamed(mentions, value.amount);
+    case 'limits':
+      return amount.form === 'single' ? isEnd(amount, value.amount) : amountsAgree(amount, value.amount);
+    default:
+      return amountsAgree(amount, value.amount);
+  }
+}
+
+/** A lower torque with a higher one further on is a pass on the way; one in brackets only repeats. */
+function leadsUp(mentions: readonly Mention[], index: number): boolean {
+  const mention = mentions[index];
+  if (mention === undefined) return false;
+  return mentions
+    .slice(index + 1)
+    .some(
+      (later) =>
+        !later.repeats &&
+        dimensionOf(later.amount) === dimensionOf(mention.amount) &&
+        limitsOf(later.amount).high > limitsOf(mention.amount).high,
+    );
+}
+
+/** `the first 2 qt …, 7 qt in all`: a part of the whole that another number names, or what is kept ready. */
+function wholeIsNamed(mentions: readonly Mention[], whole: Amount): boolean {
+  return mentions.some(({amount}) => amountsAgree(amount, whole));
+}
+
+/** `no more than 0.0035 in`: names one end of the limits. */
+function isEnd(amount: Extract<Amount, {form: 'single'}>, limits: Amount): boolean {
+  const ends = [lowOf(limits), highOf(limits)];
+  return ends.some((end) => end !== undefined && (agrees(amount.value, end) || si(end) === si(amount.value)));
+}

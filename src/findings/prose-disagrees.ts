@@ -1,0 +1,82 @@
+/** A number in a step's prose is not the one that its tag stands for. */
+import {type StepRef, whereIn} from '../build/program.js';
+import {unitOf} from '../quantity/convert.js';
+import {formatAmount, formatBoth, formatQuantity} from '../quantity/format.js';
+import type {Amount} from '../quantity/model.js';
+import type {Specification} from '../spec/model.js';
+import type {Fix} from '../text/edit.js';
+import type {Context, FindingKind} from './model.js';
+import {type Disagreement, disagreements} from './prose-agreement.js';
+import {type Mention, numbersIn} from './prose-numbers.js';
+import {valuesOf} from './stated-values.js';
+import {inFile, type Prose, proseOf} from './step-prose.js';
+
+export const proseDisagrees: FindingKind = {
+  name: 'prose-disagrees',
+  group: 'reading',
+  severity: 'error',
+  summary: 'A number in the prose of a step is not the one of its tag',
+  why: 'The apprentice reads the prose and the sheet prints the tag: with two numbers in one step, one of them gets used.',
+  source: 'common practice, no source',
+  example: {
+    engine: `
+parts:
+  block: {given: true}
+  main-caps: {}
+fasteners:
+  main-cap-bolts: {holds: [main-caps], torque: 85 lbf·ft, threads: dry, lock: {value: none, because: stretch holds them}}
+`,
+    wrong: `
+1. Set the caps in place. \`install: main-caps\`
+2. Bring the bolts up to 80 lbf·ft. \`torque: main-cap-bolts to 85 lbf·ft\`
+`,
+    right: `
+1. Set the caps in place. \`install: main-caps\`
+2. Bring the bolts up to 85 lbf·ft. \`torque: main-cap-bolts to 85 lbf·ft\`
+`,
+  },
+  step: judge,
+};
+
+function judge(step: StepRef, {book, report}: Context): void {
+  const values = valuesOf(step.step, book.spec);
+  if (values.length === 0) return;
+  const prose = proseOf(step);
+  for (const found of disagreements(numbersIn(prose.text), values)) {
+    const {mention, value} = found;
+    const where = whereIn(step, inFile(prose, mention.span));
+    const fix = fixOf(found, where.file, prose);
+    report({
+      where,
+      message: messageOf(found, book.spec),
+      item: value.item.id,
+      related: [
+        {where: whereIn(step, value.tag.span), says: 'the tag'},
+        ...(value.specified ? [{where: value.specified, says: `${value.item.id} is specified here`}] : []),
+      ],
+      ...(fix && {fix}),
+    });
+  }
+}
+
+function messageOf({mention, value}: Disagreement, {shop}: Specification): string {
+  const {item, amount, specified} = value;
+  const by = specified ? 'the specification' : 'the tag';
+  const due = formatBoth(amount, shop.units);
+  const passes = value.passes.length > 0 ? ` in passes of ${value.passes.map(formatAmount).join(', ')}` : '';
+  return `${item.id}: the prose says ${formatBoth(mention.amount, shop.units)}, ${by} ${due}${passes}`;
+}
+
+/** The value of the tag in place of the number, where the one can stand for the other. */
+function fixOf({mention, value}: Disagreement, file: string, prose: Prose): Fix | undefined {
+  if (mention.borrowed || value.passes.length > 0 || mention.amount.form !== value.amount.form)
+    return undefined;
+  const text = written(value.amount, mention);
+  return {title: `Write ${text}`, file, edits: [{span: inFile(prose, mention.span), text}]};
+}
+
+function written(amount: Amount, {worded}: Mention): string {
+  if (amount.form !== 'range' || !worded || unitOf(amount).symbol !== amount.low.unit.symbol)
+    return formatAmount(amount);
+  return `${formatQuantity(amount.low)} and ${formatQuantity(amount.high)}`;
+}

@@ -1,0 +1,120 @@
+/** A step's prose commands an action, and no tag of the step says so: nothing can then be checked of it. */
+import {type Node, type StepRef, whereIn} from '../build/program.js';
+import {tagSpec, type Verb} from '../procedure/verbs.js';
+import type {Item, Specification} from '../spec/model.js';
+import type {Fix} from '../text/edit.js';
+import {type Command, commandsIn} from './commands.js';
+import type {Context, FindingKind} from './model.js';
+import {inFile, type Prose, paragraphEnd, proseOf} from './step-prose.js';
+
+export const untaggedAction: FindingKind = {
+  name: 'untagged-action',
+  group: 'reading',
+  severity: 'warning',
+  summary: 'The prose of a step commands an action that no tag of the step says',
+  why: 'What stands in the prose alone gets no tick box, and nobody notices when a later edit drops it. A parent step speaks for its sub-steps and they for it; conditions (`if it is worn, …`) are for an `if:` tag.',
+  source: 'common practice, no source',
+  example: {
+    engine: `
+parts:
+  block: {given: true}
+  camshaft: {closes: [camshaft-bores]}
+surfaces:
+  camshaft-bores: {on: block, assembly: lubed, lubricants: [assembly-lube]}
+`,
+    wrong: `
+1. Wipe out the camshaft bores. \`clean: camshaft-bores\`
+2. Lube the camshaft bores with assembly lube.
+3. Slide the camshaft in. \`install: camshaft\`
+`,
+    right: `
+1. Wipe out the camshaft bores. \`clean: camshaft-bores\`
+2. Lube the camshaft bores with assembly lube. \`lube: camshaft-bores\`
+3. Slide the camshaft in. \`install: camshaft\`
+`,
+  },
+  book(context) {
+    for (const {nodes} of context.program.parts) for (const node of nodes) judge(node, [], context);
+  },
+};
+
+/** `above` are the verbs of the steps that this one is below. */
+function judge(node: Node, above: readonly Verb[], context: Context): void {
+  const own = node.step.step.tags.map(({verb}) => verb);
+  const said = new Set([...above, ...own, ...node.below.flatMap(verbsOf)]);
+  report(node.step, said, context);
+  for (const below of node.below) judge(below, [...above, ...own], context);
+}
+
+function verbsOf({step, below}: Node): Verb[] {
+  return [...step.step.tags.map(({verb}) => verb), ...below.flatMap(verbsOf)];
+}
+
+function report(step: StepRef, said: ReadonlySet<Verb>, context: Context): void {
+  const prose = proseOf(step);
+  const open = commandsIn(prose.text).filter(({fits}) => !fits.some((verb) => said.has(verb)));
+  if (open.length === 0 || hasBrokenTag(step)) return;
+  const verbs = new Set<Verb>();
+  for (const command of open) {
+    if (verbs.has(command.verb)) continue;
+    verbs.add(command.verb);
+    const item = itemNamed(prose, command, context.book.spec);
+    const fix = item && fixOf(step, prose, command, item);
+    context.report({
+      where: whereIn(step, inFile(prose, command.span)),
+      message: `${item ? `${item.id}: ` : ''}${saying(step, prose, command)}`,
+      step,
+      ...(item && {item: item.id}),
+      ...(fix && {fix}),
+    });
+  }
+}
+
+function saying({step}: StepRef, {text}: Prose, {clause, verb}: Command): string {
+  const words = text.slice(clause.start, clause.end).replace(/\s+/g, ' ');
+  const shown = words.length > 48 ? `${words.slice(0, 47).trimEnd()}…` : words;
+  return `step ${step.number} says "${shown}", and no tag of it says \`${verb}\``;
+}
+
+/** A tag that could not be read is a finding of its own, and may be the one that is missed here. */
+function hasBrokenTag({procedure, step}: StepRef): boolean {
+  return procedure.problems.some(
+    ({name, where: {span}}) =>
+      (name === 'tag-form' || name === 'unknown-verb') &&
+      step.span.start <= span.start &&
+      span.end <= step.span.end,
+  );
+}
+
+/** The one item of a fitting kind that the clause names, by its name or its id in words. */
+function itemNamed({text}: Prose, {clause, verb}: Command, spec: Specification): Item | undefined {
+  const {targets} = tagSpec(verb);
+  if (typeof targets === 'string') return undefined;
+  const words = ` ${text
+    .slice(clause.start, clause.end)
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, ' ')} `;
+  const named = [...spec.items.values()].flatMap((item) => {
+    const name = targets.includes(item.kind) ? nameIn(words, item) : undefined;
+    return name === undefined ? [] : [{item, name}];
+  });
+  const longest = named.filter(
+    ({name}) => !named.some((other) => other.name !== name && other.name.includes(name)),
+  );
+  return longest.length === 1 ? longest[0]?.item : undefined;
+}
+
+function nameIn(words: string, {id, name}: Item): string | undefined {
+  const forms = [name.toLowerCase().replace(/[^a-z0-9]+/g, ' '), id.replaceAll('-', ' ')];
+  return forms.find((form) => words.includes(` ${form} `));
+}
+
+function fixOf(step: StepRef, prose: Prose, {verb, clause}: Command, {id}: Item): Fix {
+  const end = paragraphEnd(step, prose, clause.end);
+  const tag = `\`${verb}: ${id}\``;
+  return {
+    title: `Add ${tag} to step ${step.step.number}`,
+    file: step.procedure.source.file,
+    edits: [{span: {start: end, end}, text: ` ${tag}`}],
+  };
+}
