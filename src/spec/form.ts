@@ -17,16 +17,18 @@ const MISFITS_SHOWN = 200;
 
 /** Every misfit of the tree, in no order. */
 export function formProblems(from: Source, tree: Node, shape: z.ZodType): Problem[] {
-  const result = shape.safeParse(plainValue(tree));
+  const plain = plainValue(tree);
+  const result = shape.safeParse(plain);
   const issues = result.success ? [] : result.error.issues;
   return issues
     .slice(0, MISFITS_SHOWN)
-    .flatMap((issue) => problemsOf({from, tree, shape}, issue, issue.path));
+    .flatMap((issue) => problemsOf({from, tree, plain, shape}, issue, issue.path));
 }
 
 interface Context {
   readonly from: Source;
   readonly tree: Node;
+  readonly plain: unknown;
   readonly shape: z.ZodType;
 }
 
@@ -131,7 +133,7 @@ function hintFor(value: Node, dues: readonly string[], issues: readonly Issue[])
 }
 
 function unknownKey(context: Context, path: Path, key: string): Problem {
-  const known = keysAt(context.shape, path);
+  const known = keysAt(context.shape, path, context.plain);
   const near = nearest(key, known);
   const where = placeAt(context.tree, [...path, key]).key ?? valueWhere(context, path);
   const says =

@@ -96,11 +96,18 @@ function tokensWithin(from: Source, depth: number): {tokens: CST.Token[]; tooDee
   const tokens: CST.Token[] = [];
   for (const lexeme of new Lexer().lex(from.text)) {
     tokens.push(...parser.next(lexeme));
-    // The document itself and the scalar at the bottom stand on the stack too.
-    if (parser.stack.length > depth + 2) return {tokens: [], tooDeepAt: parser.offset};
+    // The document and a scalar stand on the stack too, so that a stack this short needs no counting.
+    if (parser.stack.length > depth && levelsOn(parser.stack) > depth)
+      return {tokens: [], tooDeepAt: parser.offset};
   }
   tokens.push(...parser.end());
   return {tokens};
+}
+
+const COLLECTIONS: ReadonlySet<CST.Token['type']> = new Set(['block-map', 'block-seq', 'flow-collection']);
+
+function levelsOn(stack: readonly CST.Token[]): number {
+  return stack.filter((token) => COLLECTIONS.has(token.type)).length;
 }
 
 function nodeOf(reader: Reader, node: ParsedNode): Node {

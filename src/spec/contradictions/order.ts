@@ -114,7 +114,8 @@ function isOn(item: Item | undefined, part: Part): boolean {
 /** Layout and order must name every fastener, of the whole group or of one place, once. */
 function tighteningFaults(fastener: Fastener): Problem[] {
   const {layout, order, id, where} = fastener;
-  const numbers = [fastener.count, fastener.count / placesOf(fastener).length].filter(Number.isInteger);
+  const each = fastener.count / placesOf(fastener).length;
+  const numbers = [...new Set([fastener.count, each])].filter(Number.isInteger);
   const problems: Problem[] = [];
   if (layout.length > 0 && !numbers.includes(layout.length)) {
     const says = `the layout of ${id} shows ${layout.length} where there are ${numbers.join(', or a place has ')}`;

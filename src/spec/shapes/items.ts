@@ -29,11 +29,8 @@ const places = {
   at: z.array(place).describe('Names of its places, in order, where there are several of it.').optional(),
 };
 
-const sizes = z.record(z.union([name, z.string().regex(/^\d+$/)]), statedAmount());
-
-function statedAmount() {
-  return z.union([amount, z.strictObject({value: amount, source, note, because})]);
-}
+const size = amount.describe('The size in this place.');
+const sizes = z.record(name, z.union([size, z.strictObject({value: size, source, note, because})]));
 
 function list(says: string) {
   return names.describe(says).optional();
