@@ -11,7 +11,7 @@ import {check} from './findings/check.js';
 import type {Finding} from './findings/model.js';
 import {today} from './host/clock.js';
 import {failureText} from './host/failure.js';
-import {loadBook} from './host/load.js';
+import {type LoadedBook, loadBook} from './host/load.js';
 import {truePath} from './host/names.js';
 import {findingAddress} from './host/package.js';
 import {placeOf, textsOf} from './host/places.js';
@@ -20,10 +20,10 @@ import {type Source, source} from './text/source.js';
 
 export interface WitnessMarkOptions {
   /**
-   * The folder of the book, relative to the file's working folder, or the book as `loadBook` gives it. A folder is
-   * read anew for every file; a loaded book is read once.
+   * The folder of the book, relative to the file's working folder; or a book as `loadBook` gives it; or one made
+   * from texts, whose file names count from the file's working folder. A folder is read anew for every file.
    */
-  readonly book: string | Book;
+  readonly book: string | LoadedBook | Book;
 }
 
 /** The origin of the messages. */
@@ -33,8 +33,8 @@ export const MESSAGE_SOURCE = 'witness-mark';
 export const witnessMark: Plugin<[WitnessMarkOptions], Root> = (options) => async (_tree, file) => {
   const text = String(file);
   if (text === '') return;
-  const book = await bookOf(options, file);
-  const listed = await procedureOf(file, book);
+  const {book, cwd} = await bookOf(options, file);
+  const listed = await procedureOf(file, book, cwd);
   if (listed === undefined) return;
   const now = withText(book, source(listed, text));
   const texts = textsOf(now);
@@ -43,15 +43,17 @@ export const witnessMark: Plugin<[WitnessMarkOptions], Root> = (options) => asyn
   }
 };
 
-async function bookOf({book}: WitnessMarkOptions, file: VFile): Promise<Book> {
-  if (typeof book !== 'string') return book;
-  const loaded = await loadBook(resolve(file.cwd, book), file.cwd);
+type Named = Pick<LoadedBook, 'book' | 'cwd'>;
+
+async function bookOf({book}: WitnessMarkOptions, file: VFile): Promise<Named> {
+  if (typeof book !== 'string') return 'spec' in book ? {book, cwd: file.cwd} : book;
+  const loaded = await loadBook(book, file.cwd);
   if (!loaded.ok) file.fail(failureText(loaded), {source: MESSAGE_SOURCE, ruleId: 'could-not-run'});
-  return loaded.book;
+  return loaded;
 }
 
 /** The name under which the book knows the file. */
-async function procedureOf(file: VFile, book: Book): Promise<string | undefined> {
+async function procedureOf(file: VFile, book: Book, cwd: string): Promise<string | undefined> {
   if (file.path === undefined) {
     file.info('The text has no path, so no procedure of the book can be told from it', {
       source: MESSAGE_SOURCE,
@@ -63,7 +65,7 @@ async function procedureOf(file: VFile, book: Book): Promise<string | undefined>
   for (const {
     source: {file: name},
   } of book.procedures) {
-    if ((await canonical(file.cwd, name)) === wanted) return name;
+    if ((await canonical(cwd, name)) === wanted) return name;
   }
   return undefined;
 }
