@@ -115,7 +115,7 @@ describe('in part', () => {
     const folder = await temporaryFolder(TWO);
     expect(wmark(folder, 'check', 'book').code).toBe(1);
     const first = wmark(folder, 'check', 'book/first.md');
-    expect(first.out).toContain('book/first.md:8:19: error: ');
+    expect(first.out).toContain('book/first.md:8:20: error: ');
     expect(first.code).toBe(1);
     const plug = wmark(folder, 'check', 'book/plug.md');
     expect(plug.out).not.toContain('first.md');
