@@ -48,7 +48,10 @@ export function mapped<T, U>(worked: Worked<T>, tell: (result: T) => U): Worked<
   return worked.ok ? {...worked, result: tell(worked.result)} : worked;
 }
 
-/** The refusal of the first quantity that is not of the dimension due, not finite, or not above nought where it must be. */
+/**
+ * The refusal of the first quantity that is not of the dimension due, not finite, or not above nought where it must
+ * be.
+ */
 export function notOf(
   dimension: Dimension,
   quantities: Readonly<Record<string, Quantity | undefined>>,

@@ -1,0 +1,131 @@
+/** Heating the outer or cooling the inner part until an interference fit goes together by hand. */
+import {si} from '../quantity/convert.js';
+import {formatQuantity} from '../quantity/format.js';
+import type {Quantity} from '../quantity/model.js';
+import {coldOfSteel} from './cold-steel.js';
+import {coefficientText, EXPANSION_SOURCE, type Material} from './expansion.js';
+import {fromSi} from './result.js';
+import {ESTIMATE, notOf, type Refused, refused, type Worked} from './worked.js';
+
+export interface ShrinkInputs {
+  /** Of the fit. */
+  readonly diameter: Quantity;
+  /** The most that the fit can have. */
+  readonly interference: Quantity;
+  /** Room to slide it together before it seizes. */
+  readonly clearance: Quantity;
+  /** Of the part that is heated or cooled. */
+  readonly material: Material;
+  /** Of the other part and of the shop. */
+  readonly room: Quantity;
+}
+
+export interface Shrink {
+  /** What the part must be brought to. */
+  readonly temperature: Quantity;
+  /** How far that is from the room, in kelvin. */
+  readonly kelvin: number;
+  /** By how much the diameter changes. */
+  readonly change: Quantity;
+}
+
+/**
+ * The temperature to heat the outer part to, from a room of −40 to 50 °C: lengths, the diameter over 0. Valid to 300
+ * °C, beyond which hardened parts soften (common practice, from memory); the coefficient grows with heat, so the
+ * answer is on the safe side. Source: formula, Machinery's Handbook, shrink fits (from memory); coefficients,
+ * Callister, Table B.6.
+ */
+export function heatToAssemble(given: ShrinkInputs): Worked<Shrink> {
+  const refusal = unfit(given);
+  if (refusal) return refusal;
+  const {diameter, material, room} = given;
+  const kelvin = needed(given) / (material.perKelvin * si(diameter));
+  if (si(room) + kelvin > HOTTEST)
+    return refused(
+      `the part would need ${formatQuantity(pointAt(si(room) + kelvin, room))}, over 300 °C`,
+      'cool the inner part as well, or press it',
+    );
+  return worked(given, kelvin, 'ΔT = (interference + clearance) / (α · D)', `${HOT} ${ESTIMATE}`);
+}
+
+const HOTTEST = 573.15;
+const HOT = 'Heat evenly, and no hotter than the part, its seals and its temper bear: ask its maker.';
+
+/**
+ * The temperature to cool the inner part to. Of steel the coefficient falls in the cold, and is taken from a table
+ * down to −340 °F; of other materials it is held constant, and refused below −80 °C. Inputs as for heating. Source:
+ * A. Kaw, Numerical Methods, trunnion problem (a constant coefficient over-predicts the contraction); coefficients,
+ * Callister, Table B.6.
+ */
+export function coolToAssemble(given: ShrinkInputs): Worked<Shrink> {
+  const refusal = unfit(given);
+  if (refusal) return refusal;
+  const {diameter, material, room} = given;
+  const strain = needed(given) / si(diameter);
+  const end = material.steel
+    ? coldOfSteel(strain, si(room), material)
+    : si(room) - strain / material.perKelvin;
+  if (end === undefined || end < (material.steel ? 0 : COLDEST)) {
+    const reach = material.steel ? '−340 °F' : '−80 °C, below which its coefficient is not known here';
+    return refused(`the part would have to go below ${reach}`, 'heat the outer part as well');
+  }
+  const formula = material.steel
+    ? 'interference + clearance = D · ∫α dT'
+    : 'ΔT = (interference + clearance) / (α · D)';
+  return worked(given, end - si(room), formula, `${COLD} ${ESTIMATE}`);
+}
+
+/** About what dry ice reaches. */
+const COLDEST = 193.15;
+const COLD =
+  'Cold burns and steals the air: gloves, face shield and an open door. Dry the part, frost takes up the clearance.';
+
+function unfit({diameter, interference, clearance, room}: ShrinkInputs): Refused | undefined {
+  const lengths = {'the interference': interference, 'the clearance': clearance};
+  const refusal =
+    notOf('length', {'the diameter': diameter}) ??
+    notOf('length', lengths, 'not-negative') ??
+    notOf('temperature', {'the room': room}, 'any');
+  if (refusal) return refusal;
+  if (si(room) < 233.15 || si(room) > 323.15)
+    return refused(
+      `a room of ${formatQuantity(room)} is outside −40 °C to 50 °C`,
+      'give the temperature of the shop',
+    );
+  if (needed({interference, clearance}) > 0) return undefined;
+  return refused('nothing has to change for this fit', 'give its interference, or the clearance wanted');
+}
+
+/** In metres. */
+function needed({interference, clearance}: Pick<ShrinkInputs, 'interference' | 'clearance'>): number {
+  return si(interference) + si(clearance);
+}
+
+function worked(given: ShrinkInputs, kelvin: number, formula: string, advisory: string): Worked<Shrink> {
+  const {diameter, interference, clearance, material, room} = given;
+  const change = fromSi(needed(given), diameter.unit, 1e-4);
+  const at = (by: number) => pointAt(si(room) + by, room);
+  // Coefficients in print differ by 5 to 10 %: the band is what a tenth either way makes of it.
+  const [less, more] = [at(kelvin / 1.1), at(kelvin / 0.9)];
+  const [low, high] = kelvin > 0 ? [less, more] : [more, less];
+  return {
+    ok: true,
+    result: {temperature: at(kelvin), kelvin, change},
+    formula,
+    inputs: [
+      {name: 'diameter, D', value: diameter},
+      {name: 'interference', value: interference},
+      {name: 'clearance to assemble', value: clearance},
+      {name: 'α', value: coefficientText(material)},
+      {name: 'room', value: room},
+    ],
+    band: {name: 'with α a tenth more or less', value: {form: 'range', low, high}},
+    source: `${EXPANSION_SOURCE}${material.steel && kelvin < 0 ? '; steel in the cold: A. Kaw, Numerical Methods, trunnion problem' : ''}`,
+    advisory,
+  };
+}
+
+/** A point of temperature, in the room's unit, to a whole degree. */
+function pointAt(kelvin: number, room: Quantity): Quantity {
+  return fromSi(kelvin, room.unit, 1);
+}
