@@ -5,7 +5,7 @@ import {nearest} from '../text/nearest.js';
 import type {Span} from '../text/source.js';
 import type {ClauseValue} from './model.js';
 import type {Written} from './tag-clauses.js';
-import {formFault, type Read, replacing, type TagFault} from './tag-fault.js';
+import {formFault, type Read, replacing, shown, type TagFault} from './tag-fault.js';
 import {entries, idFault, isId} from './tag-targets.js';
 import {cut, folded, spanOver, type TagText, type Token} from './tag-tokens.js';
 import type {ClauseSpec} from './verbs.js';
@@ -84,7 +84,7 @@ function mistypedClause({type, text, span}: Token): TagFault[] {
   const near = nearest(text.toLowerCase(), ['with', 'using', 'within', 'because']);
   if (near === undefined) return [];
   const fix = replacing(span, near, `Write ${near}`);
-  return [formFault(span, `${text} opens no clause`, {hint: `did you mean ${near}?`, fix})];
+  return [formFault(span, `${shown(text)} opens no clause`, {hint: `did you mean ${near}?`, fix})];
 }
 
 function readOne(

@@ -6,6 +6,7 @@ import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Source, Span} from '../text/source.js';
 import type {Front} from './model.js';
+import {shown} from './tag-fault.js';
 
 /** Front matter is a handful of lines; more than this is somebody trying. */
 const CAPS: YamlCaps = {size: 64 * 1024, depth: 64};
@@ -119,7 +120,7 @@ const KEYS = shape.keyof().options;
 function unknownKey(at: At, key: string): Problem {
   const where = entryOf(at.tree, key)?.keyWhere ?? {file: at.file, span: at.opening};
   const near = nearest(key.toLowerCase(), KEYS);
-  const says = `${key} is no key of the front matter`;
+  const says = `${shown(key)} is no key of the front matter`;
   if (near === undefined) return {name: 'front-matter', where, says, hint: `the keys are ${KEYS.join(', ')}`};
   const fix = {title: `Write ${near}`, file: at.file, edits: [{span: where.span, text: near}]};
   return {name: 'front-matter', where, says, hint: `did you mean ${near}?`, fix};
@@ -128,7 +129,8 @@ function unknownKey(at: At, key: string): Problem {
 function wrongValue(key: Key, value: Node, hint: string): Problem {
   const {where} = value;
   const text = textOf(value);
-  const says = text === undefined ? `${key} says nothing that it takes` : `${key} does not take ${text}`;
+  const says =
+    text === undefined ? `${key} says nothing that it takes` : `${key} does not take ${shown(text)}`;
   const day = key === 'date' && text !== undefined ? dayOf(text) : undefined;
   if (day === undefined) return {name: 'front-matter', where, says, hint};
   const fix = {title: `Write ${day}`, file: where.file, edits: [{span: where.span, text: day}]};

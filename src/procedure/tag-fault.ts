@@ -23,6 +23,12 @@ export function formFault(span: Span, says: string, more: Pick<TagFault, 'hint' 
   return {name: 'tag-form', span, says, ...more};
 }
 
+/** A piece of the author's text as a message quotes it: on one line, and not for ever. */
+export function shown(text: string): string {
+  const line = text.replace(/\s+/g, ' ');
+  return `"${line.length > 40 ? `${line.slice(0, 39)}…` : line}"`;
+}
+
 /** One edit as a fix. */
 export function replacing(span: Span, text: string, title: string): NonNullable<TagFault['fix']> {
   return {title, edits: [{span, text}]};

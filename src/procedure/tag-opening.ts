@@ -1,7 +1,7 @@
 /** Tells tags from ordinary code spans by the way they open: a word and a colon. */
 import {nearest} from '../text/nearest.js';
 import type {Span} from '../text/source.js';
-import {formFault, replacing, type TagFault} from './tag-fault.js';
+import {formFault, replacing, shown, type TagFault} from './tag-fault.js';
 import {cut, type TagText} from './tag-tokens.js';
 import {CLAUSE_WORDS, isVerb, VERBS, type Verb} from './verbs.js';
 
@@ -68,7 +68,7 @@ function unknown(word: string, span: Span, rest: string): Opening {
   const found = spaced || word.length > 2 ? nearest(word.toLowerCase(), VERBS) : undefined;
   const near = found !== undefined && isVerb(found) ? found : undefined;
   if (near === undefined && !spaced) return {type: 'code'};
-  const says = `${word} is no verb`;
+  const says = `${shown(word)} is no verb`;
   if (near === undefined) {
     return {type: 'unknown', fault: {name: 'unknown-verb', span, says, hint: `the verbs are ${listed()}`}};
   }

@@ -2,7 +2,7 @@
 import {nearest} from '../text/nearest.js';
 import type {Span} from '../text/source.js';
 import type {Target} from './model.js';
-import {formFault, type Read, replacing, type TagFault} from './tag-fault.js';
+import {formFault, type Read, replacing, shown, type TagFault} from './tag-fault.js';
 import {cut, folded, spanOver, type TagText, type Token} from './tag-tokens.js';
 import {CLAUSE_WORDS, tagSpec, type Verb} from './verbs.js';
 
@@ -17,7 +17,7 @@ export function idFault(span: Span, text: string): TagFault {
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-|-$/g, '');
-  const says = `${text} is not a name in small letters, figures and hyphens`;
+  const says = `${shown(text)} is not a name in small letters, figures and hyphens`;
   if (!isId(near)) return formFault(span, says);
   return formFault(span, says, {hint: `write ${near}`, fix: replacing(span, near, `Write ${near}`)});
 }
@@ -119,10 +119,10 @@ function strayFaults(tag: TagText, stray: readonly Token[]): TagFault[] {
   if (near !== undefined && stray.length > 1) {
     const hint = `did you mean ${near}?`;
     const fix = replacing(first.span, near, `Write ${near}`);
-    return [formFault(first.span, `${first.text} opens no clause`, {hint, fix})];
+    return [formFault(first.span, `${shown(first.text)} opens no clause`, {hint, fix})];
   }
   const hint = 'put a comma between two names, and a hyphen within one';
-  return [formFault(span, `${cut(tag, span)} stands where a comma or a clause is due`, {hint})];
+  return [formFault(span, `${shown(cut(tag, span))} stands where a comma or a clause is due`, {hint})];
 }
 
 function hintFor(verb: Verb): string {

@@ -8,7 +8,7 @@ import type {Span} from '../text/source.js';
 import {readValue, unitOf} from './clause-values.js';
 import type {Clause, ClauseValue, Tag} from './model.js';
 import {splitClauses, type Written} from './tag-clauses.js';
-import {formFault, problemOf, type Read, type TagFault} from './tag-fault.js';
+import {formFault, problemOf, type Read, shown, type TagFault} from './tag-fault.js';
 import {openingOf} from './tag-opening.js';
 import {readTargets} from './tag-targets.js';
 import {cut, onOneLine, type TagText, tokenize, trimmed} from './tag-tokens.js';
@@ -105,7 +105,7 @@ function shapeFault(reading: Reading, {word, fault}: ShapeFault): TagFault[] {
     return clause ? [] : [formFault(verbSpan, `\`${verb}\` says nothing without \`${word}\``, hint)];
   }
   return clause
-    ? [formFault(clause.valueSpan, `\`${word}\` takes no ${cut(line, clause.valueSpan)}`, hint)]
+    ? [formFault(clause.valueSpan, `\`${word}\` takes no ${shown(cut(line, clause.valueSpan))}`, hint)]
     : [];
 }
 

@@ -80,12 +80,12 @@ describe('front matter that is wrong', () => {
     [
       'a mistyped key',
       head(...RIGHT, 'auther: me'),
-      ['front-matter: auther is no key of the front matter <auther>'],
+      ['front-matter: "auther" is no key of the front matter <auther>'],
     ],
     [
       'a strange key',
       head(...RIGHT, 'colour: red'),
-      ['front-matter: colour is no key of the front matter <colour>'],
+      ['front-matter: "colour" is no key of the front matter <colour>'],
     ],
     [
       'an empty value',
@@ -100,17 +100,17 @@ describe('front matter that is wrong', () => {
     [
       'a day that is none',
       head('title: T', 'revision: A', 'date: 2026-02-29'),
-      ['front-matter: date does not take 2026-02-29 <2026-02-29>'],
+      ['front-matter: date does not take "2026-02-29" <2026-02-29>'],
     ],
     [
       'another order',
       head('title: T', 'revision: A', 'date: 28/02/2026'),
-      ['front-matter: date does not take 28/02/2026 <28/02/2026>'],
+      ['front-matter: date does not take "28/02/2026" <28/02/2026>'],
     ],
     [
       'a time of day',
       head('title: T', 'revision: A', 'date: 2026-02-28T10:00'),
-      ['front-matter: date does not take 2026-02-28T10:00 <2026-02-28T10:00>'],
+      ['front-matter: date does not take "2026-02-28T10:00" <2026-02-28T10:00>'],
     ],
     ['no keys', head('just words'), ['front-matter: the front matter is no list of keys and values <--->']],
     [
