@@ -9,6 +9,7 @@ import {tagSpec} from '../procedure/verbs.js';
 import {placesOf} from '../spec/items.js';
 import {isLockKind} from '../spec/locks.js';
 import type {Item, ItemKind, Specification} from '../spec/model.js';
+import {KIND_SAYS} from '../spec/sections.js';
 import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Span, Where} from '../text/source.js';
@@ -112,14 +113,18 @@ class ProgramReader {
     });
   }
 
-  /** Ids in `with`, `using` and `by` must be items too. */
+  /** Ids in `with`, `using` and `by` must be items too, of a kind that can stand there. */
   #checkNamed(step: StepRef, tag: Tag): void {
-    for (const clause of tag.clauses) {
-      if (clause.value.type !== 'ids') continue;
-      for (const {id, span} of clause.value.ids) {
+    for (const {word, value} of tag.clauses) {
+      const spec = tagSpec(tag.verb).clauses[word];
+      if (value.type !== 'ids' || spec?.type !== 'ids') continue;
+      const kinds = spec.kinds.filter((kind) => kind !== 'lock-kind');
+      for (const {id, span} of value.ids) {
         // A kind of lock may be named where a material is: it is a word of the trade, not an item.
-        if (this.#spec.items.has(id) || isLockKind(id)) continue;
-        this.#unknown(step, id, span, undefined);
+        if (spec.kinds.includes('lock-kind') && isLockKind(id)) continue;
+        const item = this.#spec.items.get(id);
+        if (item === undefined) this.#unknown(step, id, span, kinds, word === 'using');
+        else if (!kinds.includes(item.kind)) this.#wrongKind(step, span, item, kinds, `\`${word}\``);
       }
     }
   }
@@ -131,32 +136,34 @@ class ProgramReader {
       return undefined;
     }
     if (kinds.includes(item.kind)) return item;
-    this.problems.push({
-      name: 'wrong-kind',
-      where: whereIn(step, target.span),
-      says: `${target.id} is a ${item.kind}, and \`${verb}\` takes a ${listed(kinds)}`,
-      item: target.id,
-      related: [{where: item.where, says: `${target.id} is specified here`}],
-    });
+    this.#wrongKind(step, target.span, item, kinds, `\`${verb}\``);
     return undefined;
   }
 
-  #unknown(step: StepRef, id: string, span: Span, kinds: readonly ItemKind[] | undefined): void {
-    const fit = [...this.#spec.items.values()].filter((item) => kinds?.includes(item.kind) ?? true);
+  #wrongKind(step: StepRef, span: Span, item: Item, kinds: readonly ItemKind[], taker: string): void {
+    this.problems.push({
+      name: 'wrong-kind',
+      where: whereIn(step, span),
+      says: `${item.id} is ${KIND_SAYS[item.kind]}, and ${taker} takes ${listed(kinds.map((kind) => KIND_SAYS[kind]))}`,
+      item: item.id,
+      related: [{where: item.where, says: `${item.id} is specified here`}],
+    });
+  }
+
+  #unknown(step: StepRef, id: string, span: Span, kinds: readonly ItemKind[], isTool = false): void {
+    const fit = [...this.#spec.items.values()].filter((item) => kinds.includes(item.kind));
     const near = nearest(
       id,
       fit.map((item) => item.id),
     );
     const where = whereIn(step, span);
+    const add = isTool ? 'add it to shop.yaml' : 'add it to engine.yaml or shop.yaml';
     this.problems.push({
-      name: 'unknown-item',
+      name: isTool ? 'tool-not-in-shop' : 'unknown-item',
       where,
-      says: `${id} is not in the specification`,
+      says: isTool ? `${id} is not a tool of the shop` : `${id} is not in the specification`,
       item: id,
-      hint:
-        near === undefined
-          ? 'add it to engine.yaml or shop.yaml, or correct the id'
-          : `did you mean ${near}?`,
+      hint: near === undefined ? `${add}, or correct the id` : `did you mean ${near}?`,
       ...(near !== undefined && {
         fix: {title: `Write ${near}`, file: where.file, edits: [{span, text: near}]},
       }),

@@ -103,7 +103,7 @@ const into: Rule = {verb: 'install', where: INTO};
 const curing: Rule = {verb: 'cure', where: words('cure|set|harden|stand')};
 const notCuring: Rule = {
   verb: 'none',
-  where: words('engine|motor|idle|idling|run|cool|soak|drain|flash|tacky|warm|slack'),
+  where: words('engine|motor|idle|idling|run|cool|soak|drain|flash|tacky|warm up|slack'),
 };
 const fasteners: Rule = {verb: 'torque', where: words(FASTENERS)};
 const toTorque: Rule = {verb: 'torque', where: new RegExp(TORQUE)};
@@ -263,7 +263,12 @@ const LEXICON: ReadonlyMap<string, Entry> = new Map([
   ...plain('let allow', notCuring, curing),
   ...plain('give', {verb: 'cure', where: new RegExp(TIME)}),
 
-  ...mixed('fill charge', {verb: 'none', where: new RegExp(`^out\\b|\\b(?:${SHEETS})\\b`)}, 'fill'),
+  ...mixed(
+    'fill charge',
+    {verb: 'none', where: new RegExp(`^out\\b|\\b(?:${SHEETS})\\b`)},
+    {verb: 'seal', where: words(`pits?|grooves?|gaps?|seams?|${SEALERS}`)},
+    'fill',
+  ),
   ...plain('pour', 'fill'),
   ...mixed('top', {verb: 'fill', where: /\bup\b/}),
   ...plain('add', {verb: 'fill', where: words(`${LUBES}|coolant|water|fluid|antifreeze|${VOLUMES}`)}),

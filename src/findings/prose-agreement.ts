@@ -43,12 +43,13 @@ const ABOUT: {readonly [kind in ValueKind]: About} = {
     !/\b(?:within|square|wheel|clock|[ab]?tdc|between|apart|journal|crank\w*|handle)\b/.test(clause),
   // Nothing else takes hours in a step that leaves a joint alone, save what is named here.
   time: ({clause, after}) =>
-    !/\b(?:skins?|tack|tacky|flash(?:es)?|idle|run|soaks?|drains?|warm(?:ed)?|within|mix(?:ed)?|pot|open time|touch|stir|stirred)\b/.test(
+    !/\b(?:skins?|tack|tacky|flash(?:es)?|idle|run|soaks?|drains?|warm(?:ed)? (?:it|the|them|up|to)|within|mix(?:ed)?|pot|open time|touch|stir|stirred)\b/.test(
       clause,
     ) && !/^\s*(?:timer|clock)\b/.test(after),
   volume: ({after}) => !/^\s*(?:can|jug|bottle|measure|tin|drum)s?\b/.test(after),
-  limits: (mention, {item}) =>
-    (mention.amount.form === 'range' || LIMIT_WORDS.test(mention.clause)) &&
+  limits: (mention, {item, amount}) =>
+    (mention.amount.form === 'range' ||
+      (LIMIT_WORDS.test(mention.clause) && isNear(mention.amount, amount))) &&
     !/^\s*(?:long|wide|deep|thick|high|down|from|below|above|away|apart|off|into|of (?:bead|strip|wire|thread))\b/.test(
       mention.after,
     ) &&
@@ -66,8 +67,17 @@ function otherThings(clause: string, itemWords: string): string[] {
   return [...clause.matchAll(OTHER_THINGS)].map(([word]) => word).filter((word) => !itemWords.includes(word));
 }
 
-const LIMIT_WORDS =
-  /\b(?:(?:no|not|nor) (?:over|under|more|less|[a-z]+er) ?(?:than)?|at (?:the )?(?:most|least|outside)|less than|more than|(?!long|deep|thick)[a-z]+er than|over|under|above|below|exceeds?|exceeding|beyond|max(?:imum)?|min(?:imum)?|limits?|up to|the (?:least|most)|or (?:less|more))\b/;
+const LIMIT_WORDS = new RegExp(
+  `\\b(?:${[
+    '(?:no|not|nor) (?:over|under|above|below|more|less|past|[a-z]+er)',
+    'at (?:the )?(?:very )?(?:most|least|outside|best|worst)',
+    '(?!long|deep|thick)[a-z]+er than',
+    '(?!long|deep|thick)[a-z]+est',
+    'less than|more than|over|under|above|below|beyond|past',
+    'exceeds?|exceeding|max(?:imum)?|min(?:imum)?|limits?|up to',
+    'the (?:least|most)|or (?:less|more)',
+  ].join('|')})\\b`,
+);
 
 function fits(mentions: readonly Mention[], index: number, value: StatedValue): boolean {
   const mention = mentions[index];
@@ -109,4 +119,11 @@ function wholeIsNamed(mentions: readonly Mention[], whole: Amount): boolean {
 function isEnd(amount: Extract<Amount, {form: 'single'}>, limits: Amount): boolean {
   const ends = [lowOf(limits), highOf(limits)];
   return ends.some((end) => end !== undefined && (agrees(amount.value, end) || si(end) === si(amount.value)));
+}
+
+/** Twenty times a limit is a length of something else; ten times may be a slip of the decimal point. */
+function isNear(amount: Amount, limits: Amount): boolean {
+  const {high} = limitsOf(amount);
+  const ends = [lowOf(limits), highOf(limits)].flatMap((end) => (end === undefined ? [] : [si(end)]));
+  return ends.some((end) => end === 0 || (high <= end * 20 && high >= end / 20));
 }

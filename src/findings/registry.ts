@@ -1,13 +1,19 @@
 /** Every kind of finding, in the order in which the documentation lists them. A test holds it against the folder. */
 import {alterFirst} from './alter-first.js';
 import {barredMaterial} from './barred-material.js';
+import {barredTool} from './barred-tool.js';
+import {calibrationDue} from './calibration-due.js';
+import {cautionLate} from './caution-late.js';
+import {cautionMissing} from './caution-missing.js';
 import {clauseNotTaken} from './clause-not-taken.js';
 import {cleanFirst} from './clean-first.js';
 import {cureShort} from './cure-short.js';
 import {endlessRepeat} from './endless-repeat.js';
 import {fileUnreadable} from './file-unreadable.js';
 import {frontMatter} from './front-matter.js';
+import {holdBySamePerson} from './hold-by-same-person.js';
 import {inspectFirst} from './inspect-first.js';
+import {installManner} from './install-manner.js';
 import {installOrder} from './install-order.js';
 import {leftFilledOpen} from './left-filled-open.js';
 import {leftOut} from './left-out.js';
@@ -39,6 +45,8 @@ import {stripTurned} from './strip-turned.js';
 import {tagForm} from './tag-form.js';
 import {tagOutsideStep} from './tag-outside-step.js';
 import {threadCondition} from './thread-condition.js';
+import {toolNotInShop} from './tool-not-in-shop.js';
+import {twoActions} from './two-actions.js';
 import {unitMissing} from './unit-missing.js';
 import {unitWrongKind} from './unit-wrong-kind.js';
 import {unknownItem} from './unknown-item.js';
@@ -46,6 +54,9 @@ import {unknownVerb} from './unknown-verb.js';
 import {unmeasuredBranch} from './unmeasured-branch.js';
 import {unreachableStep} from './unreachable-step.js';
 import {untaggedAction} from './untagged-action.js';
+import {valueDisagrees} from './value-disagrees.js';
+import {waiverStale} from './waiver-stale.js';
+import {waiverWithoutReason} from './waiver-without-reason.js';
 import {witnessedEarly} from './witnessed-early.js';
 import {wrongKind} from './wrong-kind.js';
 
@@ -65,6 +76,7 @@ export const FINDINGS: readonly FindingKind[] = [
   specSilent,
   fileUnreadable,
   untaggedAction,
+  valueDisagrees,
   proseDisagrees,
   alterFirst,
   barredMaterial,
@@ -98,4 +110,14 @@ export const FINDINGS: readonly FindingKind[] = [
   unmeasuredBranch,
   endlessRepeat,
   unreachableStep,
+  barredTool,
+  installManner,
+  toolNotInShop,
+  calibrationDue,
+  cautionMissing,
+  cautionLate,
+  twoActions,
+  holdBySamePerson,
+  waiverWithoutReason,
+  waiverStale,
 ];

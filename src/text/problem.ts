@@ -18,6 +18,7 @@ export type ProblemName =
   | 'unit-wrong-kind'
   | 'spec-form'
   | 'source-missing'
+  | 'tool-not-in-shop'
   | 'spec-contradiction'
   | 'spec-silent'
   | 'file-unreadable';

@@ -1,0 +1,62 @@
+/** A tool used where the specification bars it. */
+import {type Action, whereIn} from '../build/program.js';
+import {clauseOf} from '../procedure/values.js';
+import {barOn} from './bars.js';
+import type {Context, FindingKind} from './model.js';
+import {about, itemAt} from './phrase.js';
+
+export const barredTool: FindingKind = {
+  name: 'barred-tool',
+  group: 'materials and tools',
+  severity: 'error',
+  summary: 'A tool is used where the specification bars it',
+  why: 'A steel hammer on the end of a shaft raises a burr that ruins the first bearing it passes.',
+  source: 'common practice, no source',
+  example: {
+    engine: `
+parts:
+  block: {given: true}
+  camshaft: {}
+barred:
+  - {what: [steel-hammer], on: [camshaft], because: it burrs the end and chips the lobes}
+`,
+    wrong: `
+1. Tap the camshaft home. \`install: camshaft using steel-hammer\`
+`,
+    right: `
+1. Tap the camshaft home. \`install: camshaft using soft-mallet\`
+`,
+  },
+  before: {
+    clean: judge,
+    inspect: judge,
+    measure: judge,
+    lay: judge,
+    lube: judge,
+    seal: judge,
+    alter: judge,
+    renew: judge,
+    install: judge,
+    remove: judge,
+    torque: judge,
+    loosen: judge,
+    lock: judge,
+    turn: judge,
+    fill: judge,
+    check: judge,
+  },
+};
+
+function judge({item, places, tag, step}: Action, {book, report}: Context): void {
+  const value = clauseOf(tag, 'using')?.value;
+  for (const {id, span} of value?.type === 'ids' ? value.ids : []) {
+    const bar = barOn(book.spec, id, item);
+    if (bar === undefined) continue;
+    report({
+      where: whereIn(step, span),
+      message: `${itemAt(item, places)} is worked on with ${id}, which is barred there: ${bar.because}`,
+      ...about(item, places),
+      related: [{where: bar.where, says: `${id} is barred here`}],
+    });
+  }
+}

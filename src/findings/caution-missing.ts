@@ -1,0 +1,47 @@
+/** A step uses what may hurt somebody, and no caution of the procedure warns of it. */
+import {meetings, warnings} from './hazards.js';
+import type {FindingKind} from './model.js';
+import {tagWhere} from './phrase.js';
+
+export const cautionMissing: FindingKind = {
+  name: 'caution-missing',
+  group: 'people',
+  severity: 'error',
+  summary: 'A step uses what may hurt somebody, and no caution warns of it',
+  why: 'The sheet is all that the apprentice has in hand; a hazard known in the office protects nobody at the bench.',
+  source: 'ANSI Z535.6-2011: hazards are stated where the procedure meets them',
+  example: {
+    engine: `
+parts:
+  block: {given: true}
+  main-shells: {alterations: [grind-off-lip]}
+alterations:
+  grind-off-lip: {of: [main-shells], does: grind the locating lip flush, hazards: [eyes]}
+`,
+    wrong: `
+1. Grind the locating lip flush. \`alter: main-shells by grind-off-lip\`
+2. Press the shells in. \`install: main-shells\`
+`,
+    right: `
+> **Warning:** Grit flies from the wheel. Goggles on before you switch it on. \`hazard: eyes\`
+
+1. Grind the locating lip flush. \`alter: main-shells by grind-off-lip\`
+2. Press the shells in. \`install: main-shells\`
+`,
+  },
+  book({program, book, report}) {
+    for (const {procedure, nodes} of program.parts) {
+      const warned = new Set(warnings(procedure).map(({word}) => word));
+      for (const {hazard, item, action, step} of meetings(nodes, book.spec)) {
+        if (warned.has(hazard.value)) continue;
+        report({
+          where: tagWhere(action),
+          message: `${item.id} brings the hazard ${hazard.value} at step ${step.step.number}, and no caution before it warns of that`,
+          item: item.id,
+          step,
+          related: [{where: hazard.where, says: `${hazard.value} is a hazard of ${item.id}`}],
+        });
+      }
+    }
+  },
+};
