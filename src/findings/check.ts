@@ -43,6 +43,7 @@ function fromReading(book: Book, run: Ledger, kinds: readonly FindingKind[]): Ra
     ...book.spec.problems,
     ...book.procedures.flatMap((procedure) => procedure.problems),
     ...run.program.problems,
+    ...(book.job?.problems ?? []),
   ];
   return problems.flatMap((problem) => {
     const kind = byName.get(problem.name);

@@ -74,6 +74,9 @@ export interface Example {
   /** Where the mistake is in the specification: the engine.yaml (or shop.yaml) put right. */
   readonly rightEngine?: string;
   readonly rightShop?: string;
+  /** For findings about one engine on the stand: its job. */
+  readonly job?: string;
+  readonly rightJob?: string;
 }
 
 /** One kind of finding: one file. */

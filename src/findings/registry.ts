@@ -29,11 +29,13 @@ import {loadedBeforeCure} from './loaded-before-cure.js';
 import {lockBeforeTorque} from './lock-before-torque.js';
 import {lockWrongKind} from './lock-wrong-kind.js';
 import {lubeFirst} from './lube-first.js';
+import {markMismatch} from './mark-mismatch.js';
 import {measuredSlack} from './measured-slack.js';
 import {measuredTooLate} from './measured-too-late.js';
 import type {FindingKind} from './model.js';
 import {passesNotRising} from './passes-not-rising.js';
 import {proseDisagrees} from './prose-disagrees.js';
+import {reworkMissing} from './rework-missing.js';
 import {singleUseReused} from './single-use-reused.js';
 import {sourceMissing} from './source-missing.js';
 import {specContradiction} from './spec-contradiction.js';
@@ -42,11 +44,13 @@ import {specSilent} from './spec-silent.js';
 import {stripLeftIn} from './strip-left-in.js';
 import {stripNotDry} from './strip-not-dry.js';
 import {stripTurned} from './strip-turned.js';
+import {substituteUnaltered} from './substitute-unaltered.js';
 import {tagForm} from './tag-form.js';
 import {tagOutsideStep} from './tag-outside-step.js';
 import {threadCondition} from './thread-condition.js';
 import {toolNotInShop} from './tool-not-in-shop.js';
 import {twoActions} from './two-actions.js';
+import {undersizeMismatch} from './undersize-mismatch.js';
 import {unitMissing} from './unit-missing.js';
 import {unitWrongKind} from './unit-wrong-kind.js';
 import {unknownItem} from './unknown-item.js';
@@ -120,4 +124,8 @@ export const FINDINGS: readonly FindingKind[] = [
   holdBySamePerson,
   waiverWithoutReason,
   waiverStale,
+  markMismatch,
+  undersizeMismatch,
+  substituteUnaltered,
+  reworkMissing,
 ];

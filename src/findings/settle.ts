@@ -137,6 +137,7 @@ function once(raised: readonly Raised[]): Raised[] {
 function sourcesOf(book: Book): Map<string, Source> {
   const all = new Map(book.spec.files);
   for (const {source} of book.procedures) all.set(source.file, source);
+  if (book.job !== undefined) all.set(book.job.source.file, book.job.source);
   return all;
 }
 

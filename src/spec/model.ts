@@ -79,6 +79,16 @@ export interface Part extends ItemBase {
   readonly seatsIn?: Located<string>;
   readonly hazards: readonly Located<string>[];
   readonly quantity: number;
+  /** Parts of other engines that a job may fit in its place, by the name that jobs use. */
+  readonly substitutes: ReadonlyMap<string, Substitute>;
+}
+
+/** A part of another engine, and what it needs before it fits this one. */
+export interface Substitute {
+  readonly name: string;
+  readonly alterations: readonly Located<string>[];
+  readonly note?: string;
+  readonly where: Where;
 }
 
 export type SurfaceState = 'clean' | 'dry' | 'lubed';
@@ -93,6 +103,8 @@ export interface Surface extends ItemBase {
   readonly lubricants: readonly Located<string>[];
   /** Nominal size by place (or under '' for all places). */
   readonly sizes: ReadonlyMap<string, Specified<Amount>>;
+  /** Undersizes to which it may be ground; empty where the specification names none. */
+  readonly grinds: readonly Located<Amount>[];
   /** How the sizes go along `at`; a spec that says otherwise contradicts itself. */
   readonly order?: Located<'rising' | 'falling'>;
 }
@@ -148,6 +160,8 @@ export interface Fit extends ItemBase {
   readonly by: 'strip' | 'gauge';
   /** Tools or gauging strips of which one reads it. */
   readonly using: readonly Located<string>[];
+  /** The procedures must say what to do when a reading is out of its limits. */
+  readonly rework: boolean;
   /** When it is measured: parts in, fasteners at their final torque. Undefined: the specification is silent. */
   readonly when?: {
     readonly installed: readonly Located<string>[];
@@ -169,6 +183,8 @@ export interface Check extends ItemBase {
   readonly limits?: Specified<Amount>;
   /** What is expected where it is not a number: "turns freely by hand". */
   readonly expect?: string;
+  /** The procedures must say what to do when it fails. */
+  readonly rework: boolean;
   readonly using: readonly Located<string>[];
   readonly hazards: readonly Located<string>[];
 }

@@ -15,7 +15,7 @@ import {
   whole,
   words,
 } from './fields.js';
-import type {Fit, Item, ItemKind, ItemOf} from './model.js';
+import type {Fit, Item, ItemKind, ItemOf, Part} from './model.js';
 import {base, namesOr} from './read-base.js';
 import {fastener} from './read-fastener.js';
 import {surface} from './read-surface.js';
@@ -45,6 +45,7 @@ const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
     }),
     hazards: words(reader, 'hazards'),
     quantity: whole(reader, 'quantity'),
+    substitutes: substitutes(reader),
   }),
   surface,
   joint: (reader) => ({
@@ -65,6 +66,7 @@ const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
       when: when(reader),
     }),
     by: choice(reader, 'by', ['strip', 'gauge']) ?? 'gauge',
+    rework: flag(reader, 'rework'),
     using: references(reader, 'using', ['tool', 'consumable']),
   }),
   mark: (reader) => ({
@@ -79,6 +81,7 @@ const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
       limits: specified(reader, 'limits', amount(reader)),
       expect: text(reader, 'expect'),
     }),
+    rework: flag(reader, 'rework'),
     using: references(reader, 'using', ['tool', 'consumable']),
     hazards: words(reader, 'hazards'),
   }),
@@ -146,6 +149,22 @@ const CAN_BE_ASKED = [
 ] as const;
 
 const USES = ['lubricant', 'sealant', 'gasket', 'cleaner', 'lock', 'strip', 'fluid', 'other'] as const;
+
+/** Parts of other engines that may stand in for this one. */
+function substitutes(reader: ItemReader): Part['substitutes'] {
+  const field = reader.raw.fields.get('substitutes');
+  if (field?.value.type !== 'map') return new Map();
+  return new Map(
+    field.value.entries.map(({key, keyWhere, value}) => {
+      const entries = value.type === 'map' ? value.entries : [];
+      const fields = new Map(entries.map((entry) => [entry.key, entry]));
+      const inner: ItemReader = {...reader, raw: {...reader.raw, fields}};
+      const name = text(inner, 'name') ?? key.replaceAll('-', ' ');
+      const alterations = references(inner, 'alterations', ['alteration']);
+      return [key, {name, alterations, ...defined({note: text(inner, 'note')}), where: keyWhere}];
+    }),
+  );
+}
 
 /** When a fit is measured; undefined where the specification is silent. */
 function when(reader: ItemReader): Fit['when'] {

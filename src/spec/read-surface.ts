@@ -10,6 +10,7 @@ import {
   located,
   reference,
   references,
+  scalarsOf,
   specified,
   specifiedField,
 } from './fields.js';
@@ -31,6 +32,7 @@ export function surface(reader: ItemReader): Surface {
     }),
     lubricants: references(reader, 'lubricants', ['consumable']),
     sizes: sizes(reader, common.at),
+    grinds: grinds(reader),
     ...(order && direction && {order: {value: direction, where: order.where}}),
   };
 }
@@ -48,6 +50,16 @@ function sizes(reader: ItemReader, places: readonly string[]): ReadonlyMap<strin
     if (size) found.set(entry.key, size);
   }
   return found;
+}
+
+function grinds(reader: ItemReader): Surface['grinds'] {
+  const list = reader.raw.fields.get('grinds')?.value;
+  if (list === undefined) return [];
+  const read = amount(reader, 'length');
+  return scalarsOf(list).flatMap((node) => {
+    const value = read(node);
+    return value === undefined ? [] : [{value, where: node.where}];
+  });
 }
 
 function unknownPlace(reader: ItemReader, {key, keyWhere}: Entry, places: readonly string[]): Problem {

@@ -1,9 +1,8 @@
 /** Common practice of the trade, case by case: the mistake is found and named, and the same book put right is silent. */
 import {describe, expect, it} from 'vitest';
 import {check} from '../../src/findings/check.js';
-import {FINDINGS} from '../../src/findings/registry.js';
 import {exampleBook} from '../help/example.js';
-import {PENDING, TRADE_CASES} from './trade-cases.js';
+import {TRADE_CASES} from './trade-cases.js';
 
 describe.each(TRADE_CASES)('$fact', (one) => {
   it(`is found as ${one.finding} on ${one.item}`, () => {
@@ -16,12 +15,5 @@ describe.each(TRADE_CASES)('$fact', (one) => {
   it('is silent when put right', () => {
     const {findings} = check(exampleBook(one, 'right'));
     expect(findings.map(({name, message}) => `${name}: ${message}`)).toEqual([]);
-  });
-});
-
-describe('pending', () => {
-  it.each(PENDING)('$fact waits for $finding', ({finding}) => {
-    // As soon as the finding exists, its case must move into the table above.
-    expect(FINDINGS.map(({name}) => name)).not.toContain(finding);
   });
 });

@@ -13,9 +13,26 @@ export interface TradeCase {
   readonly right: string;
   /** Where the mistake is in the specification itself. */
   readonly rightEngine?: string;
+  readonly job?: string;
+  readonly rightJob?: string;
 }
 
 const BLOCK = 'parts:\n  block: {given: true}\n';
+
+const SHELLS = `${BLOCK}  crankshaft: {given: true}
+  main-shells: {}
+surfaces:
+  main-journals: {on: crankshaft, assembly: clean, grinds: [0.010 in, 0.020 in]}
+  shell-faces: {on: main-shells, assembly: clean}
+fits:
+  main-clearance: {between: [main-journals, shell-faces], limits: 0.0015–0.0030 in, using: [feeler-gauges], when: {installed: [main-shells], tight: []}}
+`;
+
+const SHELL_STEPS = `
+1. Wipe journals and shells. \`clean: main-journals, shell-faces\`
+2. Press the shells in. \`install: main-shells\`
+3. Read the clearance. \`measure: main-clearance\`
+`;
 
 export const TRADE_CASES: readonly TradeCase[] = [
   {
@@ -313,16 +330,27 @@ checks:
 3. Lower the crankshaft in. \`install: crankshaft\`
 `,
   },
-];
-
-/** Cases that need a finding which is not built yet. */
-export const PENDING: readonly {readonly fact: string; readonly finding: string}[] = [
   {
     fact: 'shells for a crankshaft ground 0.010 in under are not the 0.010 in undersize',
     finding: 'undersize-mismatch',
+    item: 'main-shells',
+    engine: SHELLS,
+    wrong: SHELL_STEPS,
+    right: SHELL_STEPS,
+    job: 'grinds: {main-journals: 0.010 in}\nfitted: {main-shells: {undersize: 0.020 in}}\n',
+    rightJob: 'grinds: {main-journals: 0.010 in}\nfitted: {main-shells: {undersize: 0.010 in}}\n',
   },
   {
     fact: 'the engine number does not match the number on the hull plate',
     finding: 'mark-mismatch',
+    item: 'engine-number',
+    engine: `marks:
+  engine-number: {stamped: front left of the block, matches: hull-plate-number}
+  hull-plate-number: {stamped: plate on the engine bearer}
+`,
+    wrong: '\n1. Write both numbers down. `record: engine-number, hull-plate-number`\n',
+    right: '\n1. Write both numbers down. `record: engine-number, hull-plate-number`\n',
+    job: 'marks: {engine-number: OF-0412, hull-plate-number: OF-0421}\n',
+    rightJob: 'marks: {engine-number: OF-0412, hull-plate-number: OF-0412}\n',
   },
 ];

@@ -2,6 +2,7 @@
 import type {Book} from '../../src/build/book.js';
 import type {Example} from '../../src/findings/model.js';
 import {readProcedure} from '../../src/procedure/read.js';
+import {readJob} from '../../src/spec/job.js';
 import {readSpecification} from '../../src/spec/resolve.js';
 import {source} from '../../src/text/source.js';
 
@@ -35,6 +36,8 @@ date: 2026-03-01
 
 `;
 
+const JOB = 'job: {number: 1, engine: example}\n';
+
 /** The example's book, wrong or right. */
 export function exampleBook(example: Example, side: 'wrong' | 'right'): Book {
   const right = side === 'right';
@@ -42,6 +45,7 @@ export function exampleBook(example: Example, side: 'wrong' | 'right'): Book {
     shop: (right ? example.rightShop : undefined) ?? example.shop ?? EXAMPLE_SHOP,
     engine: (right ? example.rightEngine : undefined) ?? example.engine,
     procedures: {'procedure.md': right ? example.right : example.wrong},
+    job: (right ? example.rightJob : undefined) ?? example.job,
   });
 }
 
@@ -50,6 +54,8 @@ export function book(texts: {
   readonly shop?: string;
   readonly engine: string;
   readonly procedures: Readonly<Record<string, string>>;
+  /** What a job says below its head. */
+  readonly job?: string | undefined;
 }): Book {
   const head = `engine: {id: example, name: Example engine}\nsource: house\nbuild: [${Object.keys(texts.procedures).join(', ')}]\n`;
   const spec = readSpecification({
@@ -60,5 +66,6 @@ export function book(texts: {
   const procedures = Object.entries(texts.procedures).map(([file, text]) =>
     readProcedure(source(file, text.startsWith('---') ? text : FRONT + text.replace(/^\n/, ''))),
   );
-  return {spec, procedures, problems: []};
+  const job = texts.job === undefined ? undefined : readJob(source('jobs/1.yaml', JOB + texts.job), spec);
+  return {spec, procedures, problems: [], ...(job && {job})};
 }

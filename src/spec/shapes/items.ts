@@ -49,6 +49,17 @@ export const ITEM_SHAPES = {
     size: statedOrUnknown(amount, 'Nominal size, where it must match the surface that it seats in.'),
     'seats-in': name.describe('The surface that it seats in.').optional(),
     ...PRACTICE_FIELDS.part,
+    substitutes: z
+      .record(
+        name,
+        z.strictObject({
+          name: text.describe('As a person would say it.').optional(),
+          alterations: list('Alterations that it needs before it fits this engine.'),
+          note,
+        }),
+      )
+      .describe('Parts of other engines that a job may fit in its place, by a name of your own.')
+      .optional(),
   }),
   surface: z.strictObject({
     ...common,
@@ -58,6 +69,7 @@ export const ITEM_SHAPES = {
     size: statedOrUnknown(amount, 'Nominal size in every place.'),
     sizes: sizes.describe('Nominal size by place.').optional(),
     order: z.enum(['rising', 'falling']).describe('How the sizes go along `at`.').optional(),
+    grinds: z.array(amount).describe('Undersizes to which it may be ground: 0.010 in, 0.020 in.').optional(),
   }),
   joint: z.strictObject({
     ...common,

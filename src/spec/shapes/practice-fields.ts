@@ -52,6 +52,7 @@ export const PRACTICE_FIELDS = {
     limits: statedOrUnknown(amount, 'Limits with their unit: 0.0015–0.0035 in; or unknown.'),
     by: stated(z.enum(['strip', 'gauge']), 'Read with a gauging strip, or by a gauge (the default).'),
     using: stated(names, 'Tools or gauging strips of which one reads it.'),
+    rework: stated(flag, 'The procedures must say what to do when a reading is out (an `if:` branch).'),
   },
   mark: {
     stamped: stated(text, 'Where on the engine it is stamped.'),
@@ -60,6 +61,7 @@ export const PRACTICE_FIELDS = {
     limits: statedOrUnknown(amount, 'Limits with their unit, where the check gives a number.'),
     expect: stated(text, 'What is expected where it is not a number: turns freely by hand.'),
     using: stated(names, 'Tools or consumables that it is made with.'),
+    rework: stated(flag, 'The procedures must say what to do when it fails (an `if:` branch).'),
     hazards: stated(names, 'What may hurt somebody, in single words.'),
   },
   'hold-point': {

@@ -1,0 +1,62 @@
+/** A reading may come out of its limits, and the procedures do not say what then. */
+import {actionsOf, type Node, whereIn} from '../build/program.js';
+import {itemsOfKind} from '../spec/items.js';
+import {LOOP_ENGINE, LOOP_RIGHT} from './loop-example.js';
+import type {Context, FindingKind} from './model.js';
+import {specified, tagWhere} from './phrase.js';
+
+export const reworkMissing: FindingKind = {
+  name: 'rework-missing',
+  group: 'order',
+  severity: 'error',
+  summary: 'The specification asks what to do with a reading that is out, and no step says it',
+  why: 'With nothing written down, a reading that is out by a hair gets called in.',
+  source: 'common practice, no source',
+  example: {
+    engine: LOOP_ENGINE.replace('limits:', 'rework: true, limits:'),
+    wrong: `
+1. Lower the crankshaft in. \`install: crankshaft\`
+2. Read the end play. \`measure: end-play using feeler-gauges\`
+`,
+    right: LOOP_RIGHT,
+  },
+  book(context) {
+    const {book, program, report} = context;
+    const branches = [...branchesOf(program.parts.flatMap(({nodes}) => nodes))];
+    for (const {step, when, below} of branches) {
+      if (when === undefined || below.length > 0) continue;
+      report({
+        where: whereIn(step, when.tag.span),
+        message: `${when.item.id}: the branch has no steps under it`,
+        item: when.item.id,
+        step,
+      });
+    }
+    const answered = new Set(branches.map(({when}) => when?.item.id));
+    for (const item of [...itemsOfKind(book.spec, 'fit'), ...itemsOfKind(book.spec, 'check')]) {
+      if (!item.rework || answered.has(item.id)) continue;
+      const read = firstReading(item.id, context);
+      report({
+        where: read === undefined ? item.where : tagWhere(read),
+        message: `${item.id} may be out, and no step says what to do then`,
+        item: item.id,
+        ...(read && {step: read.step}),
+        related: [specified(item, `${item.id} is specified with rework`)],
+      });
+    }
+  },
+};
+
+function* branchesOf(nodes: readonly Node[]): Generator<Node> {
+  for (const node of nodes) {
+    if (node.when !== undefined) yield node;
+    yield* branchesOf(node.below);
+  }
+}
+
+function firstReading(id: string, {program}: Context) {
+  for (const action of actionsOf(program.parts.flatMap(({nodes}) => nodes))) {
+    if (action.item.id === id && (action.verb === 'measure' || action.verb === 'check')) return action;
+  }
+  return undefined;
+}

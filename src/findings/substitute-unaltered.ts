@@ -1,0 +1,59 @@
+/** A part of another engine goes in without the alteration that it needs before it fits this one. */
+import type {FindingKind} from './model.js';
+import {about, itemAt, storyOf, tagWhere} from './phrase.js';
+
+export const substituteUnaltered: FindingKind = {
+  name: 'substitute-unaltered',
+  group: 'job',
+  severity: 'error',
+  summary: 'A job fits a part of another engine without the alteration that it needs',
+  why: 'A bearing set of a related engine may differ by one locating lip. It goes in, stands off its saddle, and fails.',
+  source: 'common practice, no source',
+  example: {
+    engine: `
+parts:
+  block: {given: true}
+  main-shells: {substitutes: {twin-shells: {name: main shells of the twin, alterations: [grind-off-lip]}}}
+alterations:
+  grind-off-lip: {of: [main-shells], does: grind the locating lip flush}
+`,
+    wrong: `
+1. Press the shells into their saddles. \`install: main-shells\`
+`,
+    right: `
+1. Grind the lip off each shell. \`alter: main-shells by grind-off-lip\`
+2. Press the shells into their saddles. \`install: main-shells\`
+`,
+    job: `
+substitutes: {main-shells: twin-shells}
+`,
+  },
+  before: {
+    install(action, {book: {job}, state, reportIfItLasts}) {
+      const {item, places} = action;
+      const fitted = job?.substitutes.get(item.id);
+      if (item.kind !== 'part' || fitted === undefined) return;
+      const substitute = item.substitutes.get(fitted.value);
+      for (const {value, where} of substitute?.alterations ?? []) {
+        const bad = places.filter((place) => {
+          const fact = state.get('altered', item.id, place);
+          return !fact.holds || fact.detail?.ids?.includes(value) !== true;
+        });
+        if (bad.length === 0) continue;
+        reportIfItLasts(
+          {
+            where: tagWhere(action),
+            message: `${itemAt(item, bad)} is ${fitted.value} on this job, and goes in without ${value}`,
+            ...about(item, bad),
+            story: storyOf(bad.map((place) => state.get('altered', item.id, place))),
+            related: [
+              {where: fitted.where, says: `the job fits ${fitted.value}`},
+              {where, says: `${fitted.value} needs ${value}`},
+            ],
+          },
+          bad,
+        );
+      }
+    },
+  },
+};
