@@ -1,0 +1,41 @@
+/** Short ways to make inputs and to get at results; each stops the test with the reason where there is none. */
+import {si} from '../../src/quantity/convert.js';
+import type {Amount, Quantity} from '../../src/quantity/model.js';
+import {readAmount} from '../../src/quantity/parse.js';
+import {type UnitSymbol, unit} from '../../src/quantity/units.js';
+import type {Refused, Worked, WorkedOut} from '../../src/trade/worked.js';
+
+/** The amount that a shop writes: `amount('1.500–1.502 in')`. */
+export function amount(text: string): Amount {
+  const reading = readAmount(text);
+  if (!reading.ok) throw new Error(`${text}: ${reading.fault.says}`);
+  return reading.amount;
+}
+
+/** A single one: `q('2.500 in')`. */
+export function q(text: string): Quantity {
+  const read = amount(text);
+  if (read.form !== 'single') throw new Error(`${text} is not a single value`);
+  return read.value;
+}
+
+export function out<T>(worked: Worked<T>): WorkedOut<T> {
+  if (!worked.ok) throw new Error(`${worked.says}; ${worked.hint}`);
+  return worked;
+}
+
+export function result<T>(worked: Worked<T>): T {
+  return out(worked).result;
+}
+
+export function refusal<T>(worked: Worked<T>): Refused {
+  if (worked.ok) throw new Error('worked out, where a refusal is due');
+  return worked;
+}
+
+/** The value in a unit, without the noise of conversion. */
+export function valueIn(quantity: Quantity | undefined, symbol: UnitSymbol): number {
+  if (quantity === undefined) throw new Error('no quantity');
+  const to = unit(symbol);
+  return Number(((si(quantity) - to.offset) / to.factor).toPrecision(10));
+}
