@@ -2,13 +2,12 @@
 import type {Book} from '../build/book.js';
 import type {Procedure, Step, Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
-import type {Specification} from '../spec/model.js';
-import {type Context, spaced, stepNumbers} from './context.js';
+import {type Context, spaced} from './context.js';
 import {clauseValue} from './facts.js';
 import {beforeOf} from './lists.js';
 import type {Head, Paper, Sheet, Waiver} from './model.js';
 import {reasonOf, sectionsOf} from './rows.js';
-import {isLess} from './value.js';
+import {survey} from './survey.js';
 import {ENGLISH, type Words} from './words.js';
 
 /** The parts of a book that its sheets are made of. */
@@ -29,7 +28,7 @@ const PRINTED_DIGITS = 10;
 
 /** The sheet of one procedure, which need not be one of the book's own. */
 export function compileSheet(book: SheetBook, procedure: Procedure, options: SheetOptions): Sheet {
-  const context = contextOf(book, procedure, options);
+  const context = survey(procedure, book.spec, options.words ?? ENGLISH);
   return {
     paper: options.paper ?? book.spec.shop.paper,
     words: context.words,
@@ -37,17 +36,6 @@ export function compileSheet(book: SheetBook, procedure: Procedure, options: She
     before: beforeOf(procedure, context),
     sections: sectionsOf(procedure, context),
     waivers: waiversOf(procedure, context),
-  };
-}
-
-/** What the printed words and the book say throughout one procedure. */
-export function contextOf(book: SheetBook, procedure: Procedure, options: SheetOptions): Context {
-  return {
-    spec: book.spec,
-    words: options.words ?? ENGLISH,
-    stepNumbers: stepNumbers(procedure),
-    looped: loopedSteps(procedure),
-    steppedUp: steppedUp(procedure, book.spec),
   };
 }
 
@@ -91,35 +79,4 @@ function waiverOf(id: string, tag: Tag, step: Step, procedure: Procedure, contex
     reason: reasonOf(tag, context),
     ...(approvedBy === undefined ? {} : {approvedBy}),
   };
-}
-
-/** Steps from the target of a `repeat:` up to the step that goes back. */
-function loopedSteps(procedure: Procedure): Set<number> {
-  const indexes = new Map(
-    procedure.steps.flatMap((step) => (step.id === undefined ? [] : [[step.id, step.index]])),
-  );
-  const looped = new Set<number>();
-  for (const step of procedure.steps) {
-    for (const tag of step.tags.filter(({verb}) => verb === 'repeat')) {
-      for (const {id} of tag.targets) {
-        for (let at = indexes.get(id) ?? step.index; at < step.index; at++) looped.add(at);
-      }
-    }
-  }
-  return looped;
-}
-
-/** Fasteners that some step leaves below their specified torque. */
-function steppedUp(procedure: Procedure, spec: Specification): Set<string> {
-  const found = new Set<string>();
-  for (const tag of procedure.steps.flatMap((step) => step.tags)) {
-    const stated = tag.verb === 'torque' ? clauseOf(tag, 'to')?.value : undefined;
-    if (stated?.type !== 'amount') continue;
-    for (const {id} of tag.targets) {
-      const item = spec.items.get(id);
-      const final = item?.kind === 'fastener' ? item.torque?.value : undefined;
-      if (typeof final === 'object' && isLess(stated.amount, final)) found.add(id);
-    }
-  }
-  return found;
 }

@@ -1,5 +1,5 @@
 /** What the compiling of one sheet knows throughout, and the names it gives to items and places. */
-import type {Procedure, Step, Tag, Target} from '../procedure/model.js';
+import type {Step, Tag, Target} from '../procedure/model.js';
 import {isLockKind} from '../spec/locks.js';
 import type {Item, Specification} from '../spec/model.js';
 import type {Words} from './words.js';
@@ -11,8 +11,12 @@ export interface Context {
   readonly stepNumbers: ReadonlyMap<string, string>;
   /** Indexes of the steps that a `repeat:` can bring round again. */
   readonly looped: ReadonlySet<number>;
+  /** Index of the first step that names an item. */
+  readonly firstSteps: ReadonlyMap<string, number>;
   /** Fasteners that the procedure brings up itself, a step a pass. */
   readonly steppedUp: ReadonlySet<string>;
+  /** Fasteners for which the angle after the torque is a step of its own. */
+  readonly turnedApart: ReadonlySet<string>;
 }
 
 /** One target of a tag, with the item that it names, where there is such an item. */
@@ -27,15 +31,6 @@ export function usesOf(step: Step, context: Context): Use[] {
   return step.tags.flatMap((tag) =>
     tag.targets.map((target) => ({tag, target, item: context.spec.items.get(target.id)})),
   );
-}
-
-/** The numbers of the steps that name themselves. */
-export function stepNumbers(procedure: Procedure): Map<string, string> {
-  const numbers = new Map<string, string>();
-  for (const step of procedure.steps) {
-    if (step.id !== undefined && !numbers.has(step.id)) numbers.set(step.id, step.number);
-  }
-  return numbers;
 }
 
 /** The name of an item or kind of lock; an id that nothing answers to is printed with spaces, never dropped. */

@@ -1,5 +1,5 @@
 /** What each tag adds to the row of its step: facts, and the boxes, blanks and lines that go with its verb. */
-import type {Step} from '../procedure/model.js';
+import type {Step, Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Amount} from '../quantity/model.js';
@@ -33,7 +33,7 @@ const TICKED_BY_PLACE: ReadonlySet<Verb> = new Set([
 export function entriesOf(step: Step, context: Context): Entry[] {
   return usesOf(step, context)
     .filter((use) => !STEP_VERBS.has(use.tag.verb))
-    .map((use) => entryOf(use, step, context))
+    .map((use) => withNote(entryOf(use, step, context), use, step, context))
     .filter((entry) => entry.facts.length > 0 || entry.blanks !== undefined);
 }
 
@@ -49,6 +49,17 @@ function entryOf(use: Use, step: Step, context: Context): Entry {
     facts: blanks?.type === 'readings' ? withoutLimits(use, context) : factsOf(use, context),
     ...(blanks === undefined ? {} : {blanks}),
   };
+}
+
+/** What the shop has to say of an item, where the procedure first comes to it. */
+function withNote(entry: Entry, {item, tag}: Use, step: Step, {words, firstSteps}: Context): Entry {
+  const first = firstSteps.get(item?.id ?? '') === step.index && tagNaming(item?.id, step) === tag;
+  if (item?.note === undefined || !first) return entry;
+  return {...entry, facts: [...entry.facts, {label: words.note, text: item.note}]};
+}
+
+function tagNaming(id: string | undefined, step: Step): Tag | undefined {
+  return step.tags.find(({targets}) => targets.some((target) => target.id === id));
 }
 
 function withoutLimits(use: Use, context: Context) {

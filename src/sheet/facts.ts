@@ -6,14 +6,16 @@ import type {Clause} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import type {ClauseWord, Verb} from '../procedure/verbs.js';
 import type {Amount} from '../quantity/model.js';
+import type {Item, Specified} from '../spec/model.js';
 import {type Named, specifiedAmount, specifiedIds} from './clauses.js';
 import {type Context, fullName, nameOf, type Use} from './context.js';
 import type {Fact, Value} from './model.js';
+import {onlyTurns} from './passes.js';
 import {printed} from './value.js';
 
-/** The facts of a use value first, then what only the item can say. */
+/** The facts of a use, its value first, then what only the item can say. */
 export function factsOf(use: Use, context: Context): Fact[] {
-  const shown = PRINTED_ORDER.filter((word) => !(use.tag.verb === 'torque' && IN_BOXES.has(word)));
+  const shown = PRINTED_ORDER.filter((word) => !standsInBoxes(use, word, context));
   return [...shown.flatMap((word) => factOf(use, word, context)), ...itemFacts(use, context)];
 }
 
@@ -31,8 +33,11 @@ const PRINTED_ORDER: readonly ClauseWord[] = [
   'because',
 ];
 
-/** Passes and angle of a tightening stand at the head of its boxes. */
-const IN_BOXES: ReadonlySet<ClauseWord> = new Set(['in', 'turn']);
+/** Passes and angle of a tightening stand at the head of its boxes; a step that only turns on has no torque. */
+function standsInBoxes(use: Use, word: ClauseWord, context: Context): boolean {
+  if (use.tag.verb !== 'torque') return false;
+  return word === 'in' || word === 'turn' || (word === 'to' && onlyTurns(use, context));
+}
 
 function factOf(use: Use, word: ClauseWord, context: Context): Fact[] {
   const label = labelOf(use.tag.verb, word, context);
@@ -43,13 +48,29 @@ function factOf(use: Use, word: ClauseWord, context: Context): Fact[] {
   if (word !== 'with' && word !== 'using' && word !== 'by') return [];
   const ids = specifiedIds(use, word);
   if (ids.length === 0) return [];
-  return [{label, text: ids.map((id) => thing({id, rest: ''}, context)).join(context.words.or)}];
+  const text = ids.map((id) => thing({id, rest: ''}, context)).join(context.words.or);
+  return [{label, text, ...noteOf(use, word)}];
 }
 
-/** What the shop wrote beside the torque: "oiled threads". */
-function noteOf(use: Use, word: ClauseWord): {readonly note?: string} {
-  const note = word === 'to' && use.item?.kind === 'fastener' ? use.item.torque?.note : undefined;
+/** What the shop wrote beside the specified value: "oiled threads". */
+function noteOf({item, tag}: Use, word: ClauseWord): {readonly note?: string} {
+  const note = specifiedValue(item, tag.verb, word)?.note;
   return note === undefined ? {} : {note};
+}
+
+function specifiedValue(
+  item: Item | undefined,
+  verb: Verb,
+  word: ClauseWord,
+): Specified<unknown> | undefined {
+  if (item?.kind === 'fastener' && verb === 'torque') return word === 'to' ? item.torque : undefined;
+  if (item?.kind === 'fastener' && verb === 'lock') return word === 'with' ? item.lock : undefined;
+  if (item?.kind === 'joint' && verb === 'seal') return word === 'with' ? item.seal : undefined;
+  return item?.kind === 'fit' || item?.kind === 'check'
+    ? word === 'within'
+      ? item.limits
+      : undefined
+    : undefined;
 }
 
 /** The text of a clause as the sheet prints it. */

@@ -3,22 +3,21 @@ import type {Element} from 'hast';
 import {h} from 'hastscript';
 import {document} from './html-document.js';
 import {cells, standing, titleBlock} from './html-head.js';
-import {box, line} from './html-parts.js';
+import {box} from './html-parts.js';
 import {signs, waiverTable} from './html-signs.js';
 import type {Cover, CoverLine} from './model.js';
-import {fill, type Words} from './words.js';
+import type {Words} from './words.js';
 
 export function coverHtml(cover: Cover): string {
   const {words} = cover;
   return document({
     words,
     title: `${words.cover} · ${cover.engine}`,
+    paper: cover.paper,
     running: {
-      paper: cover.paper,
-      words,
-      topLeft: `${cover.shop} · ${words.cover}`,
-      topRight: `${cover.engine} · ${cover.fingerprint}`,
-      bottomLeft: `${words.engineNumber} ${cover.engineNumber ?? '____________'}`,
+      left: {name: cover.shop, rest: ` · ${words.cover}`},
+      right: {name: cover.engine, rest: ` · ${cover.fingerprint}`},
+      ...(cover.engineNumber === undefined ? {} : {engineNumber: cover.engineNumber}),
     },
     body: [
       header(cover),
@@ -49,69 +48,70 @@ function header(cover: Cover): Element {
 }
 
 function procedureTable(lines: readonly CoverLine[], words: Words): Element {
-  const titles = [
-    words.done,
-    words.number,
-    words.procedure,
-    words.revision,
-    words.steps,
-    words.holds,
-    words.sheetSigned,
+  const columns = [
+    column(words.done, 'done'),
+    column(words.sheetNumber, 'number'),
+    column(words.procedure, 'grow'),
+    column(words.revision),
+    column(words.steps),
+    column(words.holds),
+    column(words.sheetSigned, 'sign'),
   ];
-  return section(
-    'contents',
-    words.contents,
-    titles,
-    lines.map((one) => lineRow(one, words)),
-  );
+  return section({id: 'contents', title: words.contents, columns}, lines.map(lineRow));
 }
 
-function lineRow({number, title, revision, date, steps, holds, file}: CoverLine, words: Words): Element {
-  void words;
+function lineRow({number, title, revision, date, steps, holds, file}: CoverLine): Element {
   return h('tr', [
     h('td', box('small')),
     h('td', String(number)),
     h('th', {scope: 'row'}, h('a', {href: `${encodeURIComponent(file)}.html`}, title)),
-    h('td', [revision, h('span.also-line', date)]),
+    h('td', [revision, h('span.also-line.date', date)]),
     h('td', String(steps)),
     h('td', holds === 0 ? '–' : String(holds)),
-    h('td', line()),
+    h('td.sign'),
   ]);
 }
 
 function holdTable({holds, words}: Cover): Element {
-  const titles = [words.done, words.number, words.hold, words.sheetSigned];
+  const columns = [
+    column(words.done, 'done'),
+    column(words.sheetAndStep, 'number'),
+    column(words.hold, 'grow'),
+    column(words.sheetSigned, 'sign'),
+  ];
   const rows = holds.map(({procedure, step, name, by}) =>
     h('tr', [
       h('td', box('small')),
-      h('td', `${procedure} · ${step}`),
+      h('td.number', `${procedure} · ${step}`),
       h('th', {scope: 'row'}, by === undefined ? name : `${name} (${by})`),
-      h('td', line()),
+      h('td.sign'),
     ]),
   );
-  return section('holds', words.holds, titles, rows);
+  return section({id: 'holds', title: words.holds, columns}, rows);
 }
 
 function sourceTable({sources, words}: Cover): Element {
   const rows = sources.map(({title, date, note}) =>
-    h('tr', [h('th', {scope: 'row'}, title), h('td', date ?? '–'), h('td', note ?? '–')]),
+    h('tr', [h('th', {scope: 'row'}, title), h('td.date', date ?? '–'), h('td', note ?? '–')]),
   );
-  return section('sources', words.sources, [words.name, words.date, words.note], rows);
+  const columns = [column(words.name), column(words.date), column(words.note)];
+  return section({id: 'sources', title: words.sources, columns}, rows);
 }
 
-function section(id: string, title: string, titles: readonly string[], rows: readonly Element[]): Element {
+function column(title: string, className = 'any'): Element {
+  return h('th', {scope: 'col', className: [className]}, title);
+}
+
+interface Table {
+  readonly id: string;
+  readonly title: string;
+  readonly columns: readonly Element[];
+}
+
+function section({id, title, columns}: Table, rows: readonly Element[]): Element {
   return h('section', {ariaLabelledBy: [id]}, [
     h('h2', {id}, title),
-    h('table.list', [
-      h(
-        'thead',
-        h(
-          'tr',
-          titles.map((text) => h('th', {scope: 'col'}, text)),
-        ),
-      ),
-      h('tbody', [...rows]),
-    ]),
+    h('table.list', [h('thead', h('tr', [...columns])), h('tbody', [...rows])]),
   ]);
 }
 
@@ -119,7 +119,7 @@ function closing(words: Words): Element {
   return h('section.closing', {ariaLabelledBy: ['closing']}, [
     h('h2', {id: 'closing'}, words.buildClosing),
     h('p', words.buildClosingText),
-    h('p.complete', [box('large'), h('span', fill(words.closingBox, {}))]),
+    h('p.complete', [box('large'), h('span', words.closingBox)]),
     signs([words.builtBy, words.checkedBy], words),
   ]);
 }

@@ -2,6 +2,7 @@
 import type {Element, ElementContent, Nodes} from 'hast';
 import {toHtml} from 'hast-util-to-html';
 import {h} from 'hastscript';
+import type {Paper} from './model.js';
 import {pageStyle, type Running} from './page.js';
 import {STYLE} from './style.js';
 import type {Words} from './words.js';
@@ -9,6 +10,7 @@ import type {Words} from './words.js';
 export interface Page {
   readonly words: Words;
   readonly title: string;
+  readonly paper: Paper;
   readonly running: Running;
   readonly body: readonly ElementContent[];
 }
@@ -17,7 +19,7 @@ export interface Page {
 const POLICY =
   "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
 
-export function document({words, title, running, body}: Page): string {
+export function document({words, title, paper, running, body}: Page): string {
   const html = h('html', {lang: words.language}, [
     h('head', [
       h('meta', {charSet: 'utf-8'}),
@@ -25,7 +27,7 @@ export function document({words, title, running, body}: Page): string {
       h('meta', {name: 'viewport', content: 'width=device-width, initial-scale=1'}),
       h('meta', {name: 'referrer', content: 'no-referrer'}),
       h('title', title),
-      h('style', pageStyle(running) + STYLE),
+      h('style', pageStyle(running, paper, words) + STYLE),
     ]),
     h('body', [...body]),
   ]);

@@ -5,7 +5,7 @@ import type {Drawing} from './model.js';
 import {fill, type Words} from './words.js';
 
 /** Millimetres on paper. */
-const LONGEST = 58;
+const LONGEST = 54;
 const MARGIN = 5;
 const LARGEST_MARK = 4;
 const SMALLEST_MARK = 1.6;

@@ -9,9 +9,12 @@ import type {Words} from './words.js';
 /** More readings than this go below the step, in two columns. */
 const BESIDE = 6;
 
+/** With a second reading beside it, a longer name of a place than this would leave no room. */
+const LONGEST_LABEL = 9;
+
 /** Whether an entry needs the width of the step, below it. */
 export function isWide({blanks}: Entry): boolean {
-  if (blanks?.type === 'readings') return blanks.labels.length > BESIDE;
+  if (blanks?.type === 'readings') return !fitsBeside(blanks);
   return blanks?.type === 'tightening' && (blanks.positions.length > 1 || blanks.drawing !== undefined);
 }
 
@@ -50,6 +53,10 @@ function blanksNode(blanks: Blanks, words: Words): Element {
     case 'tightening':
       return tighteningNode(blanks, words);
   }
+}
+
+function fitsBeside({labels, again}: Readings): boolean {
+  return labels.length <= BESIDE && !(again && labels.some((label) => label.length > LONGEST_LABEL));
 }
 
 type Readings = Extract<Blanks, {readonly type: 'readings'}>;

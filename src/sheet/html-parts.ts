@@ -23,6 +23,18 @@ export function blank(): Element {
 
 /** The value in the shop's units, and in the other system in brackets after it. */
 export function valueNodes({text, also}: Value): ElementContent[] {
-  const first: ElementContent = {type: 'text', value: text};
+  const first = also === undefined ? plain(text) : whole(text);
   return also === undefined ? [first] : [first, {type: 'text', value: ' '}, h('span.also', `(${also})`)];
+}
+
+/** Longer texts may break where they like: a value is never so long. */
+const LONGEST_WHOLE = 24;
+
+/** A value that no line break parts from its unit. */
+export function whole(text: string): ElementContent {
+  return text.length <= LONGEST_WHOLE ? h('span.whole', text) : plain(text);
+}
+
+function plain(value: string): ElementContent {
+  return {type: 'text', value};
 }

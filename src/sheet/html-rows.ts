@@ -12,9 +12,10 @@ import type {Words} from './words.js';
 /** The `at`th section. What stands between two steps parts its table in two. */
 export function stepSection(section: SheetSection, at: number, words: Words): Element {
   const id = `section-${at + 1}`;
-  const title = section.title === '' ? words.steps : section.title;
   const groups = grouped(section.content);
   const lastRows = groups.findLastIndex((group) => group.rows.length > 0);
+  const untitled = lastRows < 0 ? words.opening : words.steps;
+  const title = section.title === '' ? untitled : section.title;
   return h('section', {ariaLabelledBy: [id]}, [
     h(`h${Math.min(section.level, 6)}`, {id}, title),
     ...groups.flatMap(({blocks, rows}, index) => [

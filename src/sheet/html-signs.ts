@@ -37,7 +37,8 @@ export function waiverTable(
   waivers: readonly (Waiver & {readonly procedure?: number})[],
   words: Words,
 ): Element {
-  const titles = [words.number, words.finding, words.reason, words.approvedBy];
+  const ofBook = waivers.some(({procedure}) => procedure !== undefined);
+  const titles = [ofBook ? words.sheetAndStep : words.number, words.finding, words.reason, words.approvedBy];
   return h('section', {ariaLabelledBy: ['waivers']}, [
     h('h2', {id: 'waivers'}, words.waivers),
     h('table.list', [
@@ -52,7 +53,7 @@ export function waiverTable(
         'tbody',
         waivers.map(({procedure, step, finding, reason, approvedBy}) =>
           h('tr', [
-            h('th', {scope: 'row'}, procedure === undefined ? step : `${procedure} · ${step}`),
+            h('th.number', {scope: 'row'}, procedure === undefined ? step : `${procedure} · ${step}`),
             h('td', finding),
             h('td', reason),
             h('td', approvedBy ?? line()),

@@ -6,7 +6,7 @@ import {cells, standing, titleBlock} from './html-head.js';
 import {beforeSection} from './html-lists.js';
 import {stepSection} from './html-rows.js';
 import {closing, waiverTable} from './html-signs.js';
-import type {Sheet} from './model.js';
+import type {Sheet, SheetSection} from './model.js';
 import {fill} from './words.js';
 
 export function sheetHtml(sheet: Sheet): string {
@@ -15,12 +15,11 @@ export function sheetHtml(sheet: Sheet): string {
   return document({
     words,
     title: `${head.title} · ${revision} · ${head.engine}`,
+    paper: sheet.paper,
     running: {
-      paper: sheet.paper,
-      words,
-      topLeft: `${head.title} · ${revision}`,
-      topRight: `${head.engine} · ${head.fingerprint}`,
-      bottomLeft: `${words.engineNumber} ${head.engineNumber ?? '____________'}`,
+      left: {name: head.title, rest: ` · ${revision}`},
+      right: {name: head.engine, rest: ` · ${head.fingerprint}`},
+      ...(head.engineNumber === undefined ? {} : {engineNumber: head.engineNumber}),
     },
     body: [header(sheet), h('main', content(sheet)), closing(words)],
   });
@@ -48,9 +47,18 @@ function header({head, words}: Sheet): Element {
 
 function content(sheet: Sheet): ElementContent[] {
   const {words} = sheet;
+  const sections = sheet.sections.map((section, at) => stepSection(section, at, words));
+  // What the author says before the first step is read before anything is laid out.
+  const opening =
+    sheet.sections[0] !== undefined && isOpening(sheet.sections[0]) ? sections.splice(0, 1) : [];
   return [
+    ...opening,
     beforeSection(sheet.before, words),
-    ...sheet.sections.map((section, at) => stepSection(section, at, words)),
+    ...sections,
     ...(sheet.waivers.length === 0 ? [] : [waiverTable(sheet.waivers, words)]),
   ];
+}
+
+function isOpening({title, content}: SheetSection): boolean {
+  return title === '' && content.every(({type}) => type !== 'row');
 }

@@ -1,49 +1,74 @@
 /**
- * Paper, running head and running foot of a printed sheet, as CSS margin boxes (CSS Paged Media Level 3, section 4).
+ * Paper, running head and running foot of a printed page, as CSS margin boxes (CSS Paged Media Level 3, section 4).
  * Here alone a procedure's text enters CSS, as strings.
  */
 import type {Paper} from './model.js';
-import type {Words} from './words.js';
+import {fill, type Words} from './words.js';
 
+/** What every page says of the whole: a name, which is cut where it must be, and what follows it, which never is. */
 export interface Running {
-  readonly paper: Paper;
-  readonly words: Words;
-  readonly topLeft: string;
-  readonly topRight: string;
-  readonly bottomLeft: string;
+  readonly left: {readonly name: string; readonly rest: string};
+  readonly right: {readonly name: string; readonly rest: string};
+  readonly engineNumber?: string;
 }
 
-/** Longer running texts are cut: a margin box does not grow into the page, it covers it. */
-const LONGEST = 58;
-
-export function pageStyle({paper, words, topLeft, topRight, bottomLeft}: Running): string {
-  const page = `${cssString(`${words.page} `)} counter(page) ${cssString(` ${words.of} `)} counter(pages)`;
+export function pageStyle(running: Running, paper: Paper, words: Words): string {
+  const {left, right} = fitted(running);
+  const number = running.engineNumber ?? '____________';
+  const foot = `${words.engineNumber} ${shortened(number, ENGINE_NUMBER)}`;
+  const page = fill(words.page, {number: '\n', of: '\n'}).split('\n').map(cssString);
   return `@page {
   size: ${paper === 'A4' ? 'A4' : 'letter'} portrait;
   margin: 17mm 12mm 17mm 15mm;
-  @top-left { content: ${cssString(shortened(topLeft))}; ${TOP} text-align: left; width: 65%; }
-  @top-right { content: ${cssString(shortened(topRight))}; ${TOP} text-align: right; width: 35%; }
-  @bottom-left { content: ${cssString(shortened(bottomLeft))}; ${BOTTOM} text-align: left; width: 33%; }
+  @top-left { content: ${cssString(left)}; ${TOP} text-align: left; }
+  @top-right { content: ${cssString(right)}; ${TOP} text-align: right; }
+  @bottom-left { content: ${cssString(foot)}; ${BOTTOM} text-align: left; width: 33%; }
   @bottom-center { content: ${cssString(`${words.pageInitials} ________________`)}; ${BOTTOM} text-align: center; width: 34%; }
-  @bottom-right { content: ${page}; ${BOTTOM} text-align: right; font-weight: 700; width: 33%; }
+  @bottom-right { content: ${page[0]} counter(page) ${page[1]} counter(pages) ${page[2]}; ${BOTTOM} text-align: right; font-weight: 700; width: 33%; }
 }
 `;
 }
 
+/**
+ * How many characters the running head and the engine's number on the foot have room for in the widest of the fonts:
+ * a margin box does not grow with its text, it lets it run off the page.
+ */
+const HEAD = 82;
+const ENGINE_NUMBER = 18;
+/** The name at the right is left at least this much. */
+const LEAST = 20;
+
+function fitted({left, right}: Running): {readonly left: string; readonly right: string} {
+  const room = HEAD - widthOf(left.rest) - widthOf(right.rest);
+  const forRight = Math.max(LEAST, room - widthOf(left.name));
+  const rightName = shortened(right.name, forRight);
+  const leftName = shortened(left.name, Math.max(LEAST, room - widthOf(rightName)));
+  return {left: leftName + left.rest, right: rightName + right.rest};
+}
+
+/** A text cut to a width in characters. */
+export function shortened(text: string, room: number): string {
+  if (widthOf(text) <= room) return text;
+  let kept = '';
+  for (const character of text) {
+    if (widthOf(kept) + widthOf(character) >= room) break;
+    kept += character;
+  }
+  return `${kept.trimEnd()}…`;
+}
+
+/** Ideographs and their like, from U+1100 on, are about twice as wide as letters. */
+function widthOf(text: string): number {
+  let width = 0;
+  for (const character of text) width += (character.codePointAt(0) ?? 0) >= 0x1100 ? 2 : 1;
+  return width;
+}
+
 const FONT =
-  'font: 9.5pt/1.2 "Noto Sans", "Open Sans", "Segoe UI", "Helvetica Neue", "DejaVu Sans", Verdana, Arial, sans-serif; color: #000; white-space: nowrap; overflow: hidden;';
+  'font: 9.5pt/1.2 "Noto Sans", "Open Sans", "Segoe UI", "Helvetica Neue", "DejaVu Sans", Verdana, Arial, sans-serif; ' +
+  'color: #000; white-space: nowrap; overflow: hidden;';
 const TOP = `${FONT} border-bottom: 0.5pt solid #000; vertical-align: bottom; padding-bottom: 1.2mm; margin-bottom: 3mm;`;
 const BOTTOM = `${FONT} border-top: 0.5pt solid #000; vertical-align: top; padding-top: 1.2mm; margin-top: 3mm;`;
-
-function shortened(text: string): string {
-  const characters = [...text];
-  return characters.length <= LONGEST
-    ? text
-    : `${characters
-        .slice(0, LONGEST - 1)
-        .join('')
-        .trimEnd()}…`;
-}
 
 /**
  * A CSS string. Whatever is not a letter, digit or blank is written as an escape, so that no text can end the

@@ -82,11 +82,10 @@ function moreOf(step: Step, context: Context): SheetBlock[] {
   const more = step.more
     .filter((block) => block.type !== 'step')
     .flatMap((block) => blocksOf(block, claimed, context));
-  const shown = new Set(
-    step.more.flatMap((block) => (block.type === 'picture' ? block.picture.span.start : [])),
-  );
-  const pictures = step.pictures.filter(({span}) => !shown.has(span.start));
-  return [...more, ...pictures.map((picture): SheetBlock => ({type: 'figure', figure: figureOf(picture)}))];
+  return [
+    ...more,
+    ...step.pictures.map((picture): SheetBlock => ({type: 'figure', figure: figureOf(picture)})),
+  ];
 }
 
 function noticeOf(caution: Caution): Notice {

@@ -62,6 +62,11 @@ thead { display: table-header-group; break-inside: avoid; }
 .list .steps { width: 26mm; }
 .list .count { width: 22mm; }
 .also-line { display: block; font-size: 10pt; }
+.date { white-space: nowrap; }
+.list .grow { width: 40%; }
+.list .done { width: 15mm; }
+.list .sign { width: 46mm; border-left: 0.5pt solid var(--rule); }
+.list .number { width: 15mm; white-space: nowrap; }
 
 /* Steps */
 .rows { table-layout: fixed; border-top: 1.2pt solid var(--ink); border-bottom: 1.2pt solid var(--ink); }
@@ -87,7 +92,7 @@ thead { display: table-header-group; break-inside: avoid; }
 .rows > tbody.only > tr.only-if > td { font-weight: 700; padding: 1.6mm 1.5mm 1.6mm 4mm; border-bottom: 0.5pt solid var(--rule); }
 .rows > tbody.only-head { break-after: avoid; }
 .rows > tbody.section-end { break-before: avoid; border-top: 1.2pt solid var(--ink); background: #fff; }
-.section-end .line { min-width: 28mm; }
+.section-end .line { min-width: 24mm; }
 
 /* Boxes and blanks */
 .box { display: inline-block; width: 7mm; height: 7mm; border: 1.1pt solid var(--ink); border-radius: 0.7mm; background: #fff; vertical-align: middle; }
@@ -100,8 +105,9 @@ thead { display: table-header-group; break-inside: avoid; }
 .entry .facts dt, .entry .facts dd { display: inline; }
 .entry dt { font-size: 10pt; }
 .entry dd { margin: 0; font-weight: 700; }
-.also { font-weight: 400; white-space: nowrap; }
-.wide .facts > div { display: inline; margin-right: 4mm; }
+.also { font-weight: 400; }
+.also, .whole { white-space: nowrap; }
+.wide .facts > div { display: inline-block; margin-right: 4mm; }
 .entry .note { font-weight: 400; font-style: italic; }
 .ticks { display: flex; flex-wrap: wrap; gap: 1.2mm 3mm; margin: 1.2mm 0 0; padding: 0; list-style: none; }
 .ticks li { display: flex; align-items: center; gap: 1.5mm; }
@@ -123,17 +129,18 @@ thead { display: table-header-group; break-inside: avoid; }
 .tighten figure svg { flex: none; }
 .order-list { display: flex; flex-wrap: wrap; gap: 0.3mm 4mm; margin: 0 0 1.5mm; padding: 0; list-style: none; }
 .order-list b { display: inline-block; min-width: 5.5mm; }
-.tighten figure .order-list { display: block; columns: 2; column-gap: 6mm; flex: 1; margin: 0; }
+.tighten figure .order-list { display: block; columns: 2; column-gap: 4mm; flex: 1; margin: 0; font-size: 10.5pt; }
+.tighten figure .order-list li { padding-left: 6mm; text-indent: -6mm; break-inside: avoid; }
+.tighten figure .order-list b { text-indent: 0; min-width: 6mm; }
 .passes { width: 100%; border-top: 0.5pt solid var(--rule); }
 .passes th, .passes td { padding: 1.2mm 2mm 1.2mm 0; vertical-align: middle; border-bottom: 0.5pt solid var(--rule); }
 .passes tr:last-child > * { border-bottom: 0; padding-bottom: 0; }
 .passes tr { break-inside: avoid; }
-.passes th { width: 28mm; font-weight: 400; line-height: 1.2; }
-.passes th b { display: block; font-size: 11.5pt; }
+.passes th { width: 38mm; font-weight: 400; line-height: 1.25; }
 .passes .also { display: block; }
-.numbered { display: flex; flex-wrap: wrap; gap: 1.2mm 1.5mm; margin: 0; padding: 0; list-style: none; }
+.numbered { display: flex; flex-wrap: wrap; gap: 1.2mm 1.2mm; margin: 0; padding: 0; list-style: none; }
 .numbered .named { display: flex; align-items: center; gap: 1.2mm; margin-right: 0.8mm; }
-.box.bearing { width: 9mm; height: 9mm; padding: 0.3mm 0.8mm; font-size: 10pt; line-height: 1; }
+.box.bearing { width: 8.4mm; height: 8.4mm; padding: 0.3mm 0.8mm; font-size: 10pt; line-height: 1; }
 svg text { font-family: var(--sans); }
 .figure { margin: 2mm 0; break-inside: avoid; }
 .figure img { display: block; max-width: 100%; max-height: 90mm; }

@@ -1,6 +1,7 @@
 /** Amounts as the sheet prints them, and the few comparisons that decide what it prints. */
 import {amountsAgree, compare, dimensionOf, highOf, lowOf, unitOf} from '../quantity/convert.js';
-import {formatAmount, inOtherSystem, otherUnit, type System} from '../quantity/format.js';
+import {otherUnit} from '../quantity/counterpart.js';
+import {formatAmount, inOtherSystem, type System} from '../quantity/format.js';
 import type {Amount} from '../quantity/model.js';
 import type {Value} from './model.js';
 

@@ -50,6 +50,7 @@ export const ENGLISH = {
   // Head, cover and every page.
   sheet: 'Build sheet',
   cover: 'Build book',
+  shop: 'Shop',
   engine: 'Engine',
   job: 'Job no.',
   engineNumber: 'Engine no.',
@@ -61,9 +62,10 @@ export const ENGLISH = {
   author: 'Written by',
   approved: 'Approved by',
   fingerprint: 'Fingerprint',
-  page: 'Page',
-  of: 'of',
+  page: 'Page {number} of {of}',
   pageInitials: 'Initials:',
+  sheetNumber: 'Sheet',
+  sheetAndStep: 'Sheet · step',
   contents: 'Procedures in build order',
   sources: 'Where the values come from',
   standing:
@@ -87,6 +89,7 @@ export const ENGLISH = {
   nothing: 'none',
 
   // The steps.
+  opening: 'Read first',
   steps: 'Steps',
   done: 'Done',
   number: 'Step',

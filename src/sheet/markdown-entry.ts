@@ -1,0 +1,49 @@
+/** What stands beside a step, as lines of text. */
+import type {Blanks, Entry, Value} from './model.js';
+import type {Words} from './words.js';
+
+const BOX = '☐';
+const BLANK = '______';
+
+/** For each entry a line that says what it is and its values, then a line for each set of boxes or blanks. */
+export function entryLines(entries: readonly Entry[], words: Words): string[] {
+  return entries.flatMap(({title, subject, facts, blanks}) => {
+    const values = facts.map(({label, note, ...value}) => {
+      const says = `${label} ${both(value)}`;
+      return note === undefined ? says : `${says} (${note})`;
+    });
+    const head = `${title} ${subject}`.trim();
+    return [[head, ...values].join(' · '), ...(blanks === undefined ? [] : blankLines(blanks, words))];
+  });
+}
+
+function both({text, also}: Value): string {
+  return also === undefined ? text : `${text} (${also})`;
+}
+
+function blankLines(blanks: Blanks, words: Words): string[] {
+  switch (blanks.type) {
+    case 'ticks':
+      return [boxes(blanks.labels)];
+    case 'lines':
+      return blanks.labels.map((label) => `${label} ${BLANK}`.trim());
+    case 'readings': {
+      const limits = blanks.limits === undefined ? '' : ` (${words.limits} ${both(blanks.limits)})`;
+      return blanks.labels.map((label) => {
+        const again = blanks.again ? `, ${words.again} ${BLANK}` : '';
+        return `${label || words.reading}: ${BLANK} ${blanks.unit}${again}${limits}`;
+      });
+    }
+    case 'tightening': {
+      const names = blanks.positions.map((name, at) => (blanks.ordered ? `${at + 1} ${name}` : name));
+      return blanks.passes.map(({label, value}) => {
+        const says = value === undefined ? label : `${label} ${both(value)}`;
+        return `${says}: ${boxes(names)}`;
+      });
+    }
+  }
+}
+
+function boxes(labels: readonly string[]): string {
+  return labels.map((label) => `${BOX} ${label}`.trim()).join('  ');
+}

@@ -1,0 +1,160 @@
+/** A sheet as Markdown, for a change request, a wiki or a screen reader: the same model, without the drawing. */
+import type {BlockContent, List, ListItem, Paragraph, PhrasingContent, Root, RootContent} from 'mdast';
+import remarkStringify from 'remark-stringify';
+import {unified} from 'unified';
+import {entryLines} from './markdown-entry.js';
+import type {Before, Notice, Row, Sheet, SheetBlock, Waiver} from './model.js';
+import type {Words} from './words.js';
+
+/** CommonMark; boxes and blanks are characters, for it has none of its own. */
+export function sheetMarkdown(sheet: Sheet): string {
+  const {words} = sheet;
+  const root: Root = {
+    type: 'root',
+    children: [
+      heading(1, sheet.head.title),
+      headList(sheet),
+      paragraph(words.standing),
+      paragraph(words.protect),
+      ...beforeNodes(sheet.before, words),
+      ...sheet.sections.flatMap(({title, level, content}) => [
+        ...(title === '' ? [] : [heading(level, title)]),
+        ...content.flatMap((block) => blockNodes(block, words)),
+      ]),
+      ...waiverNodes(sheet.waivers, words),
+      heading(2, words.closing),
+      paragraph(words.closingText),
+      bullets([line(`${BOX} ${words.closingBox}`), signature(words.builtBy), signature(words.checkedBy)]),
+    ],
+  };
+  return unified().use(remarkStringify, {bullet: '-', rule: '-'}).stringify(root);
+}
+
+const BOX = '☐';
+const BLANK = '______';
+
+function headList({head, words}: Sheet): List {
+  const pairs = [
+    [words.shop, head.shop],
+    [words.engine, head.engine],
+    [words.engineNumber, head.engineNumber ?? BLANK],
+    [words.job, head.job ?? BLANK],
+    [words.revision, head.revision],
+    [words.date, head.date],
+    [words.author, head.author],
+    [words.approved, head.approved],
+    [words.fingerprint, head.fingerprint],
+    [words.note, head.engineNote],
+  ];
+  return bullets(
+    pairs.flatMap(([label, value]) => (value === undefined ? [] : [line(`${label}: ${value}`)])),
+  );
+}
+
+function beforeNodes(before: Before, words: Words): RootContent[] {
+  const at = (steps: readonly string[]) => `(${words.neededAt}: ${steps.join(', ')})`;
+  const tools = before.tools.map(({names, due, steps}) => {
+    const calibrated = due === undefined ? '' : `, ${words.calibrationDue} ${due}`;
+    return `${names.join(words.or)}${calibrated} ${at(steps)}`;
+  });
+  const consumables = before.consumables.map(({names, hazards, cure, steps}) => {
+    const warns = hazards.length === 0 ? '' : `, ${words.hazards}: ${hazards.join(words.and)}`;
+    const cures = cure === undefined ? '' : `, ${words.cureTime} ${cure.text}`;
+    return `${names.join(words.or)}${warns}${cures} ${at(steps)}`;
+  });
+  const parts = before.parts.map(({name, quantity, steps}) => `${quantity} × ${name} ${at(steps)}`);
+  const fresh = before.newParts.map(({name, quantity, steps}) => `${quantity} × ${name} ${at(steps)}`);
+  return [
+    heading(2, words.before),
+    ...checklist(words.tools, tools),
+    ...checklist(words.consumables, consumables),
+    ...checklist(words.parts, parts),
+    ...checklist(words.newParts, fresh),
+  ];
+}
+
+function checklist(title: string, lines: readonly string[]): RootContent[] {
+  return lines.length === 0 ? [] : [heading(3, title), bullets(lines.map((text) => line(`${BOX} ${text}`)))];
+}
+
+function blockNodes(block: SheetBlock, words: Words): BlockContent[] {
+  switch (block.type) {
+    case 'row':
+      return rowNodes(block.row, words);
+    case 'prose':
+      return [{type: 'paragraph', children: [...block.prose]}];
+    case 'notice':
+      return [noticeNode(block.notice, words)];
+    case 'figure':
+      return [paragraph(`${words.picture}: ${block.figure.caption ?? block.figure.alt}`)];
+    case 'list':
+      return [bullets(block.items.map(({prose}) => item([{type: 'paragraph', children: [...prose]}])))];
+    case 'typed':
+      return [{type: 'code', value: block.text}];
+  }
+}
+
+/** The number is text: a list would count for itself, and knows no `3b`. */
+function rowNodes(row: Row, words: Words): BlockContent[] {
+  const number: PhrasingContent[] = [
+    text(`${BOX} `),
+    {type: 'strong', children: [text(row.number)]},
+    text(' '),
+  ];
+  const below: ListItem[] = [
+    ...entryLines(row.entries, words).map(line),
+    ...row.holds.map(({name, by}) => line(`${words.hold}: ${name} (${by ?? words.witnessedBy}) ${BLANK}`)),
+  ];
+  const sub = row.rows.map((one) => item(rowNodes(one, words)));
+  return [
+    ...row.notices.map((notice) => noticeNode(notice, words)),
+    {type: 'paragraph', children: [...number, ...row.prose]},
+    ...row.more.flatMap((block) => blockNodes(block, words)),
+    ...(below.length === 0 ? [] : [bullets(below)]),
+    ...(row.onlyIf === undefined ? [] : [paragraph(`${row.onlyIf}:`)]),
+    ...(sub.length === 0 ? [] : [bullets(sub)]),
+  ];
+}
+
+function noticeNode({signal, prose}: Notice, words: Words): BlockContent {
+  const word: PhrasingContent = {type: 'strong', children: [text(`${words.signals[signal]}:`)]};
+  return {type: 'blockquote', children: [{type: 'paragraph', children: [word, text(' '), ...prose]}]};
+}
+
+function waiverNodes(waivers: readonly Waiver[], words: Words): RootContent[] {
+  if (waivers.length === 0) return [];
+  const lines = waivers.map(({step, finding, reason, approvedBy}) => {
+    const who = approvedBy === undefined ? '' : ` (${words.approvedBy}: ${approvedBy})`;
+    return line(`${words.number} ${step}: ${finding}: ${reason}${who}`);
+  });
+  return [heading(2, words.waivers), bullets(lines)];
+}
+
+function signature(person: string): ListItem {
+  return line(`${person}: ${BLANK}`);
+}
+
+function heading(level: number, value: string): RootContent {
+  const depths = [1, 2, 3, 4, 5, 6] as const;
+  return {type: 'heading', depth: depths[Math.min(level, 6) - 1] ?? 2, children: [text(value)]};
+}
+
+function bullets(children: ListItem[]): List {
+  return {type: 'list', ordered: false, spread: false, children};
+}
+
+function line(value: string): ListItem {
+  return item([paragraph(value)]);
+}
+
+function item(children: BlockContent[]): ListItem {
+  return {type: 'listItem', spread: false, children};
+}
+
+function paragraph(value: string): Paragraph {
+  return {type: 'paragraph', children: [text(value)]};
+}
+
+function text(value: string): {type: 'text'; value: string} {
+  return {type: 'text', value};
+}
