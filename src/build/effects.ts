@@ -58,8 +58,8 @@ const EFFECTS: {readonly [verb in Verb]?: Effect} = {
   alter,
   renew(doing) {
     setOwn(doing, 'fresh');
-    for (const kind of ['altered', 'inspected'] as const) undoOwn(doing, kind);
-    undoSurfaces(doing, ['lubed']);
+    for (const kind of ['altered', 'inspected', 'threads'] as const) undoOwn(doing, kind);
+    undoLubed(doing);
     undoFits(doing);
   },
   install: (doing) => setOwn(doing, 'installed'),
@@ -122,8 +122,10 @@ export function torqueReached(
   const stated = to === undefined ? specified : amountOf(tag, 'to');
   const open = fastener.angle !== undefined && to !== undefined && !turned;
   if (stated === undefined) return {final: asked === 'snug' && !open};
+  // Whatever has a torque is snug at least.
   const reached =
-    specified !== undefined && (known.lastTorques.has(action) || amountsAgree(stated, specified));
+    asked === 'snug' ||
+    (specified !== undefined && (known.lastTorques.has(action) || amountsAgree(stated, specified)));
   return {torque: stated, final: reached && !open};
 }
 
@@ -148,15 +150,20 @@ function alter(doing: Doing): void {
     const done = before.holds ? (before.detail?.ids ?? []) : [];
     state.set('altered', item.id, place, action, {ids: [...done, ...(said.length > 0 ? said : only)]});
   }
-  undoSurfaces(doing, ['clean', 'lubed']);
+  undoLubed(doing);
+  for (const [surface, at] of ownSurfaces(doing)) {
+    for (const place of at) state.spoil('clean', surface.id, place, action);
+  }
   undoFits(doing);
 }
 
-function undoSurfaces(doing: Doing, kinds: readonly FactKind[]): void {
-  const {item, places} = doing.action;
-  for (const surface of doing.relations.surfacesOn.get(item.id) ?? []) {
-    for (const kind of kinds) undoAll(doing, kind, surface, meetingPlaces(item, places, surface));
-  }
+function undoLubed(doing: Doing): void {
+  for (const [surface, at] of ownSurfaces(doing)) undoAll(doing, 'lubed', surface, at);
+}
+
+function ownSurfaces({action: {item, places}, relations}: Doing): [Item, readonly string[]][] {
+  const surfaces = relations.surfacesOn.get(item.id) ?? [];
+  return surfaces.map((surface) => [surface, meetingPlaces(item, places, surface)]);
 }
 
 function torque(doing: Doing): void {

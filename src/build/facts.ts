@@ -128,6 +128,18 @@ export class State {
     });
   }
 
+  /** Facts of a kind that hold now and did not at the mark. */
+  gainedSince(mark: number, kind: FactKind): Change[] {
+    const seen = new Set<string>();
+    return this.#journal.slice(mark).flatMap(([key, before]) => {
+      const first = !seen.has(key);
+      seen.add(key);
+      const [own, item = '', ...place] = key.split(' ');
+      const gained = first && own === kind && before?.holds !== true && this.#facts.get(key)?.holds === true;
+      return gained ? [{kind, item, place: place.join(' '), holds: true}] : [];
+    });
+  }
+
   /** What holds of an item at a place. */
   held(item: string, place: string): FactKind[] {
     return FACT_KINDS.filter((kind) => this.holds(kind, item, place));

@@ -5,7 +5,7 @@
  */
 import type {Book} from './book.js';
 import {apply} from './effects.js';
-import {type Fact, State} from './facts.js';
+import {type Change, type Fact, State} from './facts.js';
 import {type Action, type Branch, type Node, type Program, program, type StepRef} from './program.js';
 import {type Relations, relations} from './relations.js';
 
@@ -16,6 +16,8 @@ export interface Visitor {
   after?(action: Action, state: State): void;
   /** When a branch is reached, after the step's own actions. */
   branch?(node: Node & {readonly when: Branch}, state: State): void;
+  /** At a repeat: which parts are in that were not when the step that is gone back to was first come to. */
+  repeat?(node: Node, state: State, stillIn: readonly Change[]): void;
   end?(state: State): void;
   /** While a loop is settled the visitor is called too, so that it can leave its marks in the state, but must report nothing. */
   settling?(on: boolean): void;
@@ -124,6 +126,7 @@ class Walk {
     const {id} = node.repeat;
     const mark = this.#marks.get(id);
     if (mark === undefined) return true;
+    this.#visitor.repeat?.(node, this.#state, this.#state.gainedSince(mark, 'installed'));
     const known = this.#losses.get(id) ?? new Map<string, Fact>();
     for (const [key, fact] of this.#state.lostSince(mark)) {
       if (known.has(key)) continue;

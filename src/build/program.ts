@@ -121,10 +121,14 @@ class ProgramReader {
       const kinds = spec.kinds.filter((kind) => kind !== 'lock-kind');
       for (const {id, span} of value.ids) {
         // A kind of lock may be named where a material is: it is a word of the trade, not an item.
-        if (spec.kinds.includes('lock-kind') && isLockKind(id)) continue;
+        const isLock = isLockKind(id);
+        if (isLock && spec.kinds.includes('lock-kind')) continue;
         const item = this.#spec.items.get(id);
-        if (item === undefined) this.#unknown(step, id, span, kinds, word === 'using');
-        else if (!kinds.includes(item.kind)) this.#wrongKind(step, span, item, kinds, `\`${word}\``);
+        const taker = `\`${word}\``;
+        if (item === undefined && isLock)
+          this.#wrongKind(step, span, {id, says: 'a kind of lock', taker}, kinds);
+        else if (item === undefined) this.#unknown(step, id, span, kinds, word === 'using');
+        else if (!kinds.includes(item.kind)) this.#wrongKind(step, span, wrong(item, taker), kinds);
       }
     }
   }
@@ -136,17 +140,17 @@ class ProgramReader {
       return undefined;
     }
     if (kinds.includes(item.kind)) return item;
-    this.#wrongKind(step, target.span, item, kinds, `\`${verb}\``);
+    this.#wrongKind(step, target.span, wrong(item, `\`${verb}\``), kinds);
     return undefined;
   }
 
-  #wrongKind(step: StepRef, span: Span, item: Item, kinds: readonly ItemKind[], taker: string): void {
+  #wrongKind(step: StepRef, span: Span, {id, says, taker, item}: Wrong, kinds: readonly ItemKind[]): void {
     this.problems.push({
       name: 'wrong-kind',
       where: whereIn(step, span),
-      says: `${item.id} is ${KIND_SAYS[item.kind]}, and ${taker} takes ${listed(kinds.map((kind) => KIND_SAYS[kind]))}`,
-      item: item.id,
-      related: [{where: item.where, says: `${item.id} is specified here`}],
+      says: `${id} is ${says}, and ${taker} takes ${listed(kinds.map((kind) => KIND_SAYS[kind]))}`,
+      item: id,
+      ...(item && {related: [{where: item.where, says: `${id} is specified here`}]}),
     });
   }
 
@@ -250,6 +254,20 @@ function topSteps(procedure: Procedure): readonly Step[] {
   return procedure.sections.flatMap(({content}) =>
     content.flatMap((block) => (block.type === 'step' ? [block.step] : [])),
   );
+}
+
+/** Something in a place where its kind cannot stand. */
+interface Wrong {
+  readonly id: string;
+  /** `a part` */
+  readonly says: string;
+  /** The verb or clause that takes other kinds. */
+  readonly taker: string;
+  readonly item?: Item;
+}
+
+function wrong(item: Item, taker: string): Wrong {
+  return {id: item.id, says: KIND_SAYS[item.kind], taker, item};
 }
 
 function listed(kinds: readonly string[]): string {

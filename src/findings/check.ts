@@ -102,6 +102,10 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
       state = now;
       each((kind, context) => kind.branch?.(node, context));
     },
+    repeat(node, now, stillIn) {
+      state = now;
+      each((kind, context) => kind.repeat?.(node, stillIn, context));
+    },
     before(action, now) {
       state = now;
       for (const [check, context] of watchers.get(action.verb) ?? []) check(action, context);

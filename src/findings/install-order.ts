@@ -1,7 +1,7 @@
 /** Something goes in, on or off in the wrong order: before what must precede it, twice over, or without what it holds. */
 
-import type {State} from '../build/facts.js';
-import type {Action} from '../build/program.js';
+import type {Change, State} from '../build/facts.js';
+import {type Action, type Node, whereIn} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
 import {stepName} from '../build/tell.js';
 import {isDone, verbFor} from './done.js';
@@ -43,6 +43,7 @@ parts:
     },
     torque: nothingHeld,
   },
+  repeat: stillIn,
 };
 
 /** What `after` names is done somewhere, but not yet. What is never done at all is another finding. */
@@ -115,6 +116,24 @@ function twice(action: Action, {state, report}: Context): void {
     ...about(item, already),
     story: storyOf(already.map((place) => state.get('installed', item.id, place))),
   });
+}
+
+/** What was put in since the step that is gone back to will be put in a second time. */
+function stillIn(node: Node, changes: readonly Change[], {book, state, report}: Context): void {
+  if (node.repeat === undefined) return;
+  const {id, tag} = node.repeat;
+  for (const part of new Set(changes.map(({item}) => item))) {
+    const item = book.spec.items.get(part);
+    if (item === undefined) continue;
+    const places = changes.filter((change) => change.item === part).map(({place}) => place);
+    report({
+      where: whereIn(node.step, tag.span),
+      message: `${itemAt(item, places)} is still in when ${stepName(node.step, node.step)} goes back to ${id}, and goes in again after that`,
+      ...about(item, places),
+      step: node.step,
+      story: storyOf(places.map((place) => state.get('installed', part, place))),
+    });
+  }
 }
 
 function notIn(action: Action, {state, report}: Context): void {

@@ -1,7 +1,7 @@
 /** What a finding is, and what a file in this folder must say to define one. */
 
 import type {Book} from '../build/book.js';
-import type {State} from '../build/facts.js';
+import type {Change, State} from '../build/facts.js';
 import type {Found, Remark} from '../build/found.js';
 import type {Action, Branch, Node, Program, StepRef} from '../build/program.js';
 import type {Relations} from '../build/relations.js';
@@ -100,6 +100,8 @@ export interface FindingKind {
   readonly step?: (step: StepRef, context: Context) => void;
   /** When a branch is reached. */
   readonly branch?: (node: Node & {readonly when: Branch}, context: Context) => void;
+  /** At a repeat, with the parts that are in and were not when the step gone back to was first come to. */
+  readonly repeat?: (node: Node, stillIn: readonly Change[], context: Context) => void;
   /** Before every action of a verb. */
   readonly before?: {readonly [verb in Verb]?: ActionCheck};
   /** At the end of the build. */
