@@ -1,0 +1,134 @@
+/** The strength of a bolt from its grade as shops write it, or from given strengths where it has none (brass, studs). */
+import {convert, quantity} from '../quantity/convert.js';
+import {formatQuantity} from '../quantity/format.js';
+import type {Quantity} from '../quantity/model.js';
+import {readAmount} from '../quantity/parse.js';
+import {unit} from '../quantity/units.js';
+import {GRADE_2_LENGTH, type GradeRow, ISO_898_1, SAE_J429} from './bolt-grades.js';
+import type {Thread} from './thread.js';
+import {notOf, type Refused, refused} from './worked.js';
+
+export interface Grade {
+  /** `SAE J429 grade 5`, `ISO 898-1 class 8.8`, `yield 36 ksi given`. */
+  readonly name: string;
+  /** What the bolt bears without taking a set. */
+  readonly proof: Quantity;
+  readonly yield: Quantity;
+  readonly tensile?: Quantity;
+  readonly source: string;
+}
+
+export type GradeReading = {readonly ok: true; readonly grade: Grade} | Refused;
+
+/**
+ * The grade of a bolt of this thread: `SAE 5`, `grade 8`, `J429 5`, `8.8`, `class 10.9`, or given strengths: `yield 36 ksi`, `proof 55 ksi`.
+ * Strength falls with size in grades 2, 5 and 8.8; a grade 2 bolt longer than 6 in is a grade 1. Source: SAE J429, ISO 898-1:2013.
+ */
+export function gradeOf(text: string, thread: Thread, length?: Quantity): GradeReading {
+  const given = /^(proof|yield)\s+(.+)$/i.exec(text.trim());
+  if (given !== null) return givenText(given[1] ?? '', given[2] ?? '');
+  const refusal = notOf('length', {"the bolt's length": length});
+  if (refusal) return refusal;
+  const name = /(\d{1,2}(?:\.\d)?)$/.exec(text.trim())?.[1];
+  const sae = SAE_J429.filter(({grade}) => grade === name);
+  const iso = ISO_898_1.filter(({grade}) => grade === name);
+  if (/SAE|J\s?429/i.test(text) && sae.length === 0 && iso.length > 0)
+    return refused(`${name} is not a grade of SAE J429`, 'it is a class of ISO 898-1; write 8.8 alone');
+  if (sae.length === 0 && iso.length === 0) return unknownGrade(text);
+  return sae.length > 0 ? inchGrade(name ?? '', sae, thread, length) : metricGrade(iso, thread);
+}
+
+/** A bolt whose strength is known without a grade. Where no proof strength is known 0.85 of yield stands for it (Shigley, 9th ed., 8-9). */
+export function gradeGiven(given: {
+  readonly proof?: Quantity;
+  readonly yield?: Quantity;
+  readonly tensile?: Quantity;
+}): GradeReading {
+  const refusal = notOf('pressure', {
+    'the proof strength': given.proof,
+    'the yield strength': given.yield,
+    'the tensile strength': given.tensile,
+  });
+  if (refusal) return refusal;
+  const {proof, yield: yielding, tensile} = given;
+  if (proof === undefined && yielding === undefined)
+    return refused(
+      'neither proof nor yield strength is given',
+      'a tensile strength alone does not say when the bolt takes a set',
+    );
+  const taken = proof ?? scaled(yielding, 0.85);
+  const yields = yielding ?? proof;
+  if (taken === undefined || yields === undefined)
+    return refused('no strength is given', 'give proof or yield');
+  const stated = proof ? `proof ${formatQuantity(proof)}` : `yield ${formatQuantity(yields)}`;
+  const source = proof
+    ? 'strength as given'
+    : 'yield as given; proof taken as 0.85 of it (Shigley 9th ed., section 8-9)';
+  return {
+    ok: true,
+    grade: {name: `${stated} given`, proof: taken, yield: yields, ...(tensile ? {tensile} : {}), source},
+  };
+}
+
+function scaled(q: Quantity | undefined, by: number): Quantity | undefined {
+  return q && {...q, value: Number((q.value * by).toPrecision(12))};
+}
+
+function givenText(which: string, text: string): GradeReading {
+  const reading = readAmount(text, 'pressure');
+  if (!reading.ok) return refused(reading.fault.says, reading.fault.hint ?? 'write yield 36 ksi');
+  if (reading.amount.form !== 'single') return refused(`${text} is not one strength`, 'give the least value');
+  return gradeGiven(
+    which.toLowerCase() === 'proof' ? {proof: reading.amount.value} : {yield: reading.amount.value},
+  );
+}
+
+function inchGrade(
+  name: string,
+  rows: readonly GradeRow[],
+  thread: Thread,
+  length: Quantity | undefined,
+): GradeReading {
+  const size = convert(thread.diameter, unit('in')).value;
+  const long = length !== undefined && convert(length, unit('in')).value > GRADE_2_LENGTH;
+  const fallen = name === '2' && long ? SAE_J429.filter(({grade}) => grade === '1') : rows;
+  const row = fallen.find(({over, upTo}) => size > over && size <= upTo);
+  if (row === undefined)
+    return refused(`SAE J429 grade ${name} does not go to ${thread.name}`, rangeOf(rows, 'in'));
+  const note = fallen === rows ? '' : ', as grade 1 for its length';
+  return {ok: true, grade: tabled(row, `SAE J429 grade ${name}${note}`, 'ksi', 'SAE J429')};
+}
+
+function metricGrade(rows: readonly GradeRow[], thread: Thread): GradeReading {
+  const size = convert(thread.diameter, unit('mm')).value;
+  const row = rows.find(({over, upTo}) => size > over && size <= upTo);
+  const [first] = rows;
+  if (row === undefined || first === undefined)
+    return refused(`ISO 898-1 class ${first?.grade} does not go to ${thread.name}`, rangeOf(rows, 'mm'));
+  return {ok: true, grade: tabled(row, `ISO 898-1 class ${row.grade}`, 'MPa', 'ISO 898-1:2013, Table 3')};
+}
+
+function tabled(row: GradeRow, name: string, symbol: 'ksi' | 'MPa', source: string): Grade {
+  return {
+    name,
+    proof: quantity(row.proof, symbol),
+    yield: quantity(row.yield, symbol),
+    tensile: quantity(row.tensile, symbol),
+    source,
+  };
+}
+
+function rangeOf(rows: readonly GradeRow[], symbol: string): string {
+  const low = Math.min(...rows.map(({over}) => over));
+  const high = Math.max(...rows.map(({upTo}) => upTo));
+  return `its sizes are ${low === 0 ? 'up to' : `${Number(low.toFixed(2))} to`} ${high} ${symbol}`;
+}
+
+function unknownGrade(text: string): Refused {
+  const shown = text.length > 30 ? `${text.slice(0, 29)}…` : text;
+  const names = [...new Set([...SAE_J429, ...ISO_898_1].map(({grade}) => grade))];
+  return refused(
+    `"${shown}" is not a grade in the tables`,
+    `they have ${names.join(', ')}; or write yield 36 ksi`,
+  );
+}
