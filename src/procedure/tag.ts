@@ -48,7 +48,7 @@ export function readTag(text: string, offset: number, file: string): TagReading 
 }
 
 /** A tag's clauses while they are read. */
-interface Reading {
+interface OpenTag {
   readonly line: TagText;
   readonly verb: Verb;
   readonly verbSpan: Span;
@@ -63,11 +63,17 @@ function readClauses(line: TagText, verb: Verb, verbSpan: Span, all: readonly Wr
     if (first.has(clause.word)) faults.push(twice(clause));
     else first.set(clause.word, clause);
   }
-  const reading = {line, verb, verbSpan, written: [...first.values()]};
-  const read = reading.written.map((clause) => ({clause, ...valueIn(reading, clause)}));
+  const open = {line, verb, verbSpan, written: [...first.values()]};
+  const to = first.get('to');
+  const toRead = to && valueIn(open, to);
+  const inherit = toRead?.value?.type === 'amount' ? unitOf(toRead.value.amount) : undefined;
+  const read = open.written.map((clause) => ({
+    clause,
+    ...(toRead !== undefined && clause === to ? toRead : valueIn(open, clause, inherit)),
+  }));
   faults.push(...read.flatMap((one) => one.faults));
   const wrong = shapeFaults(verb, Object.fromEntries(read.map(({clause, value}) => [clause.word, value])));
-  faults.push(...wrong.flatMap((fault) => shapeFault(reading, fault)));
+  faults.push(...wrong.flatMap((fault) => shapeFault(open, fault)));
   const refused = new Set(wrong.map(({word}) => word));
   const value = read.flatMap(({clause: {word, span, valueSpan}, value: found}) =>
     found === undefined || refused.has(word) ? [] : [{word, span, valueSpan, value: found}],
@@ -75,29 +81,21 @@ function readClauses(line: TagText, verb: Verb, verbSpan: Span, all: readonly Wr
   return {value, faults};
 }
 
-function valueIn(reading: Reading, clause: Written): Read<ClauseValue | undefined> {
-  const spec = tagSpec(reading.verb).clauses[clause.word];
-  if (spec === undefined) return {value: undefined, faults: []};
-  const inherit = spec.type === 'amounts' ? unitOfTo(reading) : undefined;
-  return readValue(reading.line, clause, spec, inherit);
-}
-
-function unitOfTo({line, verb, written}: Reading): Unit | undefined {
-  const to = written.find(({word}) => word === 'to');
-  const spec = tagSpec(verb).clauses.to;
-  const value = to && spec && readValue(line, to, spec).value;
-  return value?.type === 'amount' ? unitOf(value.amount) : undefined;
+/** `inherit` is the unit of the `to` clause, for the passes of a torque. */
+function valueIn({line, verb}: OpenTag, clause: Written, inherit?: Unit): Read<ClauseValue | undefined> {
+  const spec = tagSpec(verb).clauses[clause.word];
+  return spec === undefined ? {value: undefined, faults: []} : readValue(line, clause, spec, inherit);
 }
 
 function twice({word, span}: Written): TagFault {
   return formFault(span, `\`${word}\` stands twice in this tag`, {hint: `put it all after one \`${word}\``});
 }
 
-function shapeFault(reading: Reading, {word, fault}: ShapeFault): TagFault[] {
-  const {verb, verbSpan, written, line} = reading;
+function shapeFault(open: OpenTag, {word, fault}: ShapeFault): TagFault[] {
+  const {verb, verbSpan, written, line} = open;
   const index = written.findIndex((clause) => clause.word === word);
   const clause = written[index];
-  if (fault === 'not-taken') return clause ? [notTaken(reading, clause, written[index - 1])] : [];
+  if (fault === 'not-taken') return clause ? [notTaken(open, clause, written[index - 1])] : [];
   const spec = tagSpec(verb).clauses[word];
   const due = spec && 'words' in spec ? spec.words?.join(' or ') : undefined;
   const hint = due === undefined ? {} : {hint: `write \`${word} ${due}\``};
@@ -110,7 +108,7 @@ function shapeFault(reading: Reading, {word, fault}: ShapeFault): TagFault[] {
 }
 
 /** Free text before the clause may well go on with a word that only looks like one. */
-function notTaken({verb, line}: Reading, clause: Written, before: Written | undefined): TagFault {
+function notTaken({verb, line}: OpenTag, clause: Written, before: Written | undefined): TagFault {
   const {clauses} = tagSpec(verb);
   const taken = Object.keys(clauses).map((word) => `\`${word}\``);
   const fault = {
