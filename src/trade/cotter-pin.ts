@@ -1,0 +1,98 @@
+/** Which cotter pin goes with a bolt, a hole and a slot. */
+import {convert, quantity, si} from '../quantity/convert.js';
+import {formatQuantity} from '../quantity/format.js';
+import type {Quantity} from '../quantity/model.js';
+import {unit} from '../quantity/units.js';
+import {COTTER_FOR_BOLT, COTTER_PINS, type CotterPin} from './cotter-sizes.js';
+import type {Thread} from './thread.js';
+import {notOf, refused, type Worked} from './worked.js';
+
+export interface CotterChoice {
+  /** The least pin for the bolt; undefined where the bolt is not in the table. */
+  readonly least?: Quantity;
+  /** The largest that hole and slot take; undefined where neither is known. */
+  readonly most?: Quantity;
+  /** The one to take: the largest that goes in, else the least for the bolt. */
+  readonly take: Quantity;
+}
+
+/**
+ * The pin for a bolt (No. 10 to 1 in), for its hole, or for both: the largest that the hole takes, no wider than the narrowest slot, no less than the
+ * table's. Source: ASME B18.8.1 (holes), AN310/AN380 (least pin), ASME B18.2.2 (slots).
+ */
+export function cotterPinFor(inputs: {
+  readonly thread?: Thread;
+  readonly hole?: Quantity;
+  readonly slot?: Quantity;
+}): Worked<CotterChoice> {
+  const {thread, hole, slot} = inputs;
+  const refusal = notOf('length', {'the hole': hole, 'the slot': slot});
+  if (refusal) return refusal;
+  const bolt = COTTER_FOR_BOLT.find((row) => thread && Math.abs(inches(thread.diameter) - row.inches) < 1e-4);
+  if (bolt === undefined && hole === undefined)
+    return refused(
+      thread ? `no cotter pin is tabled for ${thread.name}` : 'neither bolt nor hole is given',
+      'give the hole: the largest pin that it takes is the one',
+    );
+  const width = slot ? inches(slot) : bolt?.slot?.[0];
+  const largest = COTTER_PINS.findLast(
+    (pin) =>
+      (hole === undefined || pin.hole <= inches(hole) + 5e-4) &&
+      (width === undefined || pin.inches <= width + 1e-9),
+  );
+  if (largest === undefined)
+    return refused(
+      `no cotter pin goes in${hole ? ` a hole of ${formatQuantity(hole)}` : ''}`,
+      'the smallest takes 0.047 in',
+    );
+  if (bolt && largest.inches < bolt.pin - 1e-9)
+    return refused(
+      `the largest pin that goes in is ${largest.name} in, less than the ${nameOf(bolt.pin)} in for ${bolt.bolt}`,
+      'drill the hole for the larger pin',
+    );
+  const taken = hole === undefined && bolt ? pinOf(bolt.pin) : largest;
+  return {
+    ok: true,
+    result: {
+      ...(bolt ? {least: told(pinOf(bolt.pin))} : {}),
+      ...(hole !== undefined || width !== undefined ? {most: told(largest)} : {}),
+      take: told(taken),
+    },
+    formula: 'the largest pin that hole and slot take, no less than the one tabled for the bolt',
+    inputs: [
+      {name: 'thread', value: thread?.name ?? 'not stated'},
+      {name: 'hole', value: hole ?? 'not stated'},
+      {
+        name: 'slot',
+        value: slot ?? (width === undefined ? 'not stated' : `${width} in, the least of ASME B18.2.2`),
+      },
+    ],
+    source: 'ASME B18.8.1; AN310 with AN380 (from memory, agrees with sizes.com); ASME B18.2.2',
+    advisory:
+      'A new pin every time. Tighten to the low side, then on to the next slot; never back off to reach one (AC 43.13-1B 7-126).',
+  };
+}
+
+/** Whether a pin is one of those that will do. */
+export function cotterSuits(pin: Quantity, {least, most}: CotterChoice): 'too thin' | 'too thick' | 'suits' {
+  const slack = 0.002 * 0.0254;
+  if (least && si(pin) < si(least) - slack) return 'too thin';
+  return most && si(pin) > si(most) + slack ? 'too thick' : 'suits';
+}
+
+function pinOf(size: number): CotterPin {
+  const found = COTTER_PINS.find((pin) => Math.abs(pin.inches - size) < 1e-9);
+  return found ?? {name: nameOf(size), inches: size, hole: size + 1 / 64};
+}
+
+function nameOf(size: number): string {
+  return COTTER_PINS.find((pin) => Math.abs(pin.inches - size) < 1e-9)?.name ?? String(size);
+}
+
+function told(pin: CotterPin): Quantity {
+  return quantity(pin.inches, 'in', 0);
+}
+
+function inches(length: Quantity): number {
+  return convert(length, unit('in')).value;
+}

@@ -1,0 +1,133 @@
+/** In which order the fasteners of a joint are tightened: from the middle outwards, or crosswise round a ring. */
+import {distance, middleOf, type Spot} from './layout.js';
+import {refused, type Worked} from './worked.js';
+
+export type Pattern = 'outwards' | 'crosswise';
+
+export interface TighteningOrder {
+  readonly pattern: Pattern;
+  /** Ids in order. */
+  readonly order: readonly string[];
+}
+
+/** A joint has fewer; a longer list is a slip. */
+const MOST_SPOTS = 400;
+
+/**
+ * The order for fasteners at these places. Crosswise for a ring (each opposite the one before, the gaps halved), outwards from
+ * the middle and from side to side for rows, grids and anything else. Source: common practice; rings as in ASME PCC-1 (from memory).
+ */
+export function tighteningOrder(spots: readonly Spot[], pattern?: Pattern): Worked<TighteningOrder> {
+  if (spots.length === 0) return refused('there is no fastener to tighten', 'give their places');
+  if (spots.length > MOST_SPOTS)
+    return refused(`${spots.length} fasteners are too many for one joint`, 'order them part by part');
+  const odd = spots.find(({x, y}) => !Number.isFinite(x) || !Number.isFinite(y));
+  if (odd) return refused(`${odd.id} has no place`, 'give x and y as numbers');
+  const twice = spots.find(({id}, index) => spots.findIndex((spot) => spot.id === id) !== index);
+  if (twice) return refused(`${twice.id} stands in the layout twice`, 'give every fastener an id of its own');
+  const taken = pattern ?? (isRing(spots) ? 'crosswise' : 'outwards');
+  const order = taken === 'crosswise' ? crosswise(spots) : outwards(spots);
+  return {
+    ok: true,
+    result: {pattern: taken, order: order.map(({id}) => id)},
+    formula:
+      taken === 'crosswise'
+        ? 'opposite pairs, each pair between those before'
+        : 'by distance from the middle, each from the other side than the one before',
+    inputs: [
+      {name: 'fasteners', value: String(spots.length)},
+      {name: 'pattern', value: pattern ?? `${taken}, by the layout`},
+    ],
+    source:
+      taken === 'crosswise'
+        ? 'common practice; ASME PCC-1 cross pattern (from memory)'
+        : 'common practice, no source',
+    advisory: "The maker's order outranks this one.",
+  };
+}
+
+/** Three or more at nearly one distance from their middle, spread all round it. */
+function isRing(spots: readonly Spot[]): boolean {
+  if (spots.length < 3) return false;
+  const middle = middleOf(spots);
+  const radii = spots.map((spot) => distance(spot, middle));
+  const mean = radii.reduce((sum, radius) => sum + radius, 0) / radii.length;
+  const even = radii.every((radius) => Math.abs(radius - mean) <= 0.1 * mean);
+  const angles = roundTheMiddle(spots).map((spot) => Math.atan2(spot.x - middle.x, spot.y - middle.y));
+  const gaps = angles.map((angle, index) =>
+    index === 0 ? angle - (angles.at(-1) ?? 0) + 2 * Math.PI : angle - (angles[index - 1] ?? 0),
+  );
+  return mean > 0 && even && Math.max(...gaps) < 0.8 * Math.PI;
+}
+
+/** Clockwise as on paper (y upwards), starting with the one given first. */
+function roundTheMiddle(spots: readonly Spot[]): Spot[] {
+  const middle = middleOf(spots);
+  const turn = ({x, y}: Spot): number => Math.atan2(x - middle.x, y - middle.y);
+  const [first] = spots;
+  const start = first ? turn(first) : 0;
+  const from = (spot: Spot): number => {
+    const angle = turn(spot) - start;
+    return angle < -1e-9 ? angle + 2 * Math.PI : angle;
+  };
+  return [...spots].sort((a, b) => from(a) - from(b));
+}
+
+function crosswise(spots: readonly Spot[]): Spot[] {
+  const ring = roundTheMiddle(spots);
+  return ringOrder(ring.length).flatMap((index) => ring[index] ?? []);
+}
+
+/** Places round a ring of n, from 0: quarters where n divides by four, else opposite pairs, else the star. */
+function ringOrder(n: number): number[] {
+  if (n % 4 === 0) {
+    const quarter = n / 4;
+    return halving(quarter).flatMap((k) => [k, k + 2 * quarter, k + quarter, k + 3 * quarter]);
+  }
+  if (n % 2 === 0) return halving(n / 2).flatMap((k) => [k, k + n / 2]);
+  return star(n);
+}
+
+/** 0 … n−1 so that each falls amid the gaps left by those before: 0, 2, 1, 3 of four. */
+function halving(n: number): number[] {
+  const evens = Array.from({length: Math.ceil(n / 2)}, (_, index) => 2 * index);
+  const odds = Array.from({length: Math.floor(n / 2)}, (_, index) => 2 * index + 1);
+  return n <= 3 ? Array.from({length: n}, (_, index) => index) : [...evens, ...odds];
+}
+
+/** Odd rings: on by nearly half each time, with a stride that meets every place. */
+function star(n: number): number[] {
+  let stride = Math.floor(n / 2);
+  while (stride > 1 && common(stride, n) > 1) stride--;
+  return Array.from({length: n}, (_, index) => (index * stride) % n);
+}
+
+function common(a: number, b: number): number {
+  return b === 0 ? a : common(b, a % b);
+}
+
+/** Nearest to the middle first; of those equally near, the one farthest from the fastener just done. */
+function outwards(spots: readonly Spot[]): Spot[] {
+  const middle = middleOf(spots);
+  const size = Math.max(...spots.map((spot) => distance(spot, middle)));
+  const left = [...spots];
+  const order: Spot[] = [];
+  while (left.length > 0) {
+    const near = Math.min(...left.map((spot) => distance(spot, middle)));
+    const ring = left.filter((spot) => distance(spot, middle) <= near + 1e-6 * size);
+    const next = farthest(ring, order.at(-1));
+    if (next === undefined) break;
+    order.push(next);
+    left.splice(left.indexOf(next), 1);
+  }
+  return order;
+}
+
+function farthest(ring: readonly Spot[], from: Spot | undefined): Spot | undefined {
+  const [first] = ring;
+  if (from === undefined || first === undefined) return first;
+  return ring.reduce(
+    (best, spot) => (distance(spot, from) > distance(best, from) + 1e-9 ? spot : best),
+    first,
+  );
+}
