@@ -1,6 +1,10 @@
 /** A tool used where the specification bars it. */
-import {type Action, whereIn} from '../build/program.js';
+import {type Action, type StepRef, whereIn} from '../build/program.js';
+import type {ClauseValue} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
+import type {Item, Specification} from '../spec/model.js';
+import type {Fix} from '../text/edit.js';
+import type {Span} from '../text/source.js';
 import {barOn} from './bars.js';
 import type {Context, FindingKind} from './model.js';
 import {about, itemAt} from './phrase.js';
@@ -57,6 +61,22 @@ function judge({item, places, tag, step}: Action, {book, report}: Context): void
       message: `${itemAt(item, places)} is worked on with ${id}, which is barred there: ${bar.because}`,
       ...about(item, places),
       related: [{where: bar.where, says: `${id} is barred here`}],
+      ...instead(item, value, span, book.spec, step),
     });
   }
+}
+
+/** The only tool that the part asks for, in place of the only one used. */
+function instead(
+  item: Item,
+  value: ClauseValue | undefined,
+  span: Span,
+  spec: Specification,
+  step: StepRef,
+): {fix?: Fix} {
+  const [only, second] = item.kind === 'part' ? item.using : [];
+  const alone = value?.type === 'ids' && value.ids.length === 1;
+  if (only === undefined || second !== undefined || !alone || barOn(spec, only.value, item)) return {};
+  const {file} = step.procedure.source;
+  return {fix: {title: `Use ${only.value}`, file, edits: [{span, text: only.value}]}};
 }

@@ -1,6 +1,7 @@
 /** A caution stands below the first step that it is needed for. */
-import {whereIn} from '../build/program.js';
-import {meetings, standsBefore, warnings} from './hazards.js';
+import {type StepRef, whereIn} from '../build/program.js';
+import type {Fix} from '../text/edit.js';
+import {hazardsSaid, meetings, standsBefore, type Warned, warnings} from './hazards.js';
 import type {FindingKind} from './model.js';
 import {tagWhere} from './phrase.js';
 
@@ -36,21 +37,46 @@ alterations:
   book({program, book, report}) {
     for (const {procedure, nodes} of program.parts) {
       const warned = warnings(procedure);
-      for (const {hazard, item, action, step} of meetings(nodes, book.spec)) {
-        const cautions = warned.filter(({word}) => word === hazard.value);
-        const [late] = cautions;
-        if (late === undefined || cautions.some((one) => standsBefore(one, step))) continue;
+      for (const {hazards, item, action, step} of meetings(nodes, book.spec)) {
+        const late = hazards.filter(({value}) => {
+          const cautions = warned.filter(({word}) => word === value);
+          return cautions.length > 0 && !cautions.some((one) => standsBefore(one, step));
+        });
+        const caution = warned.find(({word}) => late.some(({value}) => value === word));
+        if (caution === undefined) continue;
         report({
-          where: whereIn(step, late.span),
-          message: `${item.id} brings the hazard ${hazard.value} at step ${step.step.number}, and the caution stands only after it`,
+          where: whereIn(step, caution.span),
+          message: `${item.id} brings ${hazardsSaid(late)} at step ${step.step.number}, and the caution stands only after it`,
           item: item.id,
           step,
           related: [
             {where: tagWhere(action), says: 'the caution is needed before this'},
-            {where: hazard.where, says: `${hazard.value} is a hazard of ${item.id}`},
+            ...late.map(({where, value}) => ({where, says: `${value} is a hazard of ${item.id}`})),
           ],
+          ...movedUp(caution, step),
         });
       }
     }
   },
 };
+
+/** Earlier is never worse for a caution; only one that stands at the margin, as its step does, is moved. */
+function movedUp({caution}: Warned, step: StepRef): {fix?: Fix} {
+  const {file, text} = step.procedure.source;
+  const {start, end} = caution.span;
+  const to = step.step.span.start;
+  if (!atMargin(text, start) || !atMargin(text, to)) return {};
+  const newline = text.includes('\r\n') ? '\r\n' : '\n';
+  const blankBefore = /(?:^|[\r\n][ \t]*(?:\r\n|\n|\r))$/.test(text.slice(0, to));
+  const quote = `${blankBefore ? '' : newline}${text.slice(start, end)}${newline}${newline}`;
+  const gap = /^[ \t]*(?:\r\n|\n|\r)?(?:[ \t]*(?:\r\n|\n|\r))?/.exec(text.slice(end))?.[0].length ?? 0;
+  const edits = [
+    {span: {start: to, end: to}, text: quote},
+    {span: {start, end: end + gap}, text: ''},
+  ];
+  return {fix: {title: `Move the caution above step ${step.step.number}`, file, edits}};
+}
+
+function atMargin(text: string, offset: number): boolean {
+  return offset === 0 || /[\r\n]/.test(text[offset - 1] ?? '');
+}

@@ -1,5 +1,5 @@
 /** A step uses what may hurt somebody, and no caution of the procedure warns of it. */
-import {meetings, warnings} from './hazards.js';
+import {hazardsSaid, meetings, warnings} from './hazards.js';
 import type {FindingKind} from './model.js';
 import {tagWhere} from './phrase.js';
 
@@ -32,14 +32,15 @@ alterations:
   book({program, book, report}) {
     for (const {procedure, nodes} of program.parts) {
       const warned = new Set(warnings(procedure).map(({word}) => word));
-      for (const {hazard, item, action, step} of meetings(nodes, book.spec)) {
-        if (warned.has(hazard.value)) continue;
+      for (const {hazards, item, action, step} of meetings(nodes, book.spec)) {
+        const open = hazards.filter(({value}) => !warned.has(value));
+        if (open.length === 0) continue;
         report({
           where: tagWhere(action),
-          message: `${item.id} brings the hazard ${hazard.value} at step ${step.step.number}, and no caution before it warns of that`,
+          message: `${item.id} brings ${hazardsSaid(open)} at step ${step.step.number}, and no caution before it warns of ${open.length === 1 ? 'that' : 'them'}`,
           item: item.id,
           step,
-          related: [{where: hazard.where, says: `${hazard.value} is a hazard of ${item.id}`}],
+          related: open.map(({where, value}) => ({where, says: `${value} is a hazard of ${item.id}`})),
         });
       }
     }

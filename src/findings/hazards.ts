@@ -4,10 +4,11 @@ import type {Caution, Procedure} from '../procedure/model.js';
 import {clauseOf, idsOf} from '../procedure/values.js';
 import type {Item, Located, Specification} from '../spec/model.js';
 import type {Span} from '../text/source.js';
+import {listed} from './phrase.js';
 
-/** The first use of something that may hurt, in one procedure. */
+/** The first use of something that may hurt, in one procedure, with the hazards that it is the first to bring. */
 export interface Meeting {
-  readonly hazard: Located<string>;
+  readonly hazards: readonly Located<string>[];
   /** What brings it: a material, an alteration, a part, a check or a system. */
   readonly item: Item;
   readonly action: Action;
@@ -18,19 +19,27 @@ export interface Meeting {
 export interface Warned {
   readonly word: string;
   readonly span: Span;
+  readonly caution: Caution;
 }
 
-/** Every hazard that a procedure meets, each at the first step that does, in order. */
+/** Everything that brings a hazard which the procedure has not met before, in order. */
 export function meetings(nodes: readonly Node[], spec: Specification): Meeting[] {
-  const first = new Map<string, Meeting>();
+  const known = new Set<string>();
+  const found: Meeting[] = [];
   for (const action of actionsOf(nodes)) {
     for (const item of bringers(action, spec)) {
-      for (const hazard of hazardsOf(item)) {
-        if (!first.has(hazard.value)) first.set(hazard.value, {hazard, item, action, step: action.step});
-      }
+      const hazards = hazardsOf(item).filter(({value}) => !known.has(value));
+      for (const {value} of hazards) known.add(value);
+      if (hazards.length > 0) found.push({hazards, item, action, step: action.step});
     }
   }
-  return [...first.values()];
+  return found;
+}
+
+/** `the hazard vapour`, `the hazards burn and vapour`. */
+export function hazardsSaid(hazards: readonly Located<string>[]): string {
+  const words = hazards.map(({value}) => value);
+  return `the hazard${words.length === 1 ? '' : 's'} ${listed(words, 'and')}`;
 }
 
 /** Every hazard word of a procedure's cautions, in order of the text. */
@@ -38,7 +47,7 @@ export function warnings(procedure: Procedure): Warned[] {
   const inSteps = procedure.steps.flatMap(({cautions, more}) => [...cautions, ...more.flatMap(cautionIn)]);
   const inSections = procedure.sections.flatMap(({content}) => content.flatMap(cautionIn));
   return [...new Set([...inSteps, ...inSections])]
-    .flatMap(({hazards}) => hazards)
+    .flatMap((caution) => caution.hazards.map((hazard) => ({...hazard, caution})))
     .sort((a, b) => a.span.start - b.span.start);
 }
 

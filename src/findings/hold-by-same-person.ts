@@ -61,7 +61,7 @@ function judge(action: Action, point: HoldPoint, done: ReadonlyMap<string, Actio
   const own = point.asks
     .flatMap(({value}) => done.get(value) ?? [])
     .find(({tag}) => isSame(wordsOf(tag, 'by'), signer));
-  if (own !== undefined) found(`did ${own.item.id} of it`, own);
+  if (own !== undefined) found(`did what is to be looked at (${own.item.id})`, own);
   else if (clause === undefined) return;
   else if (isNamed(action.step.procedure.front.author, signer)) found('wrote the procedure', undefined);
   else if (isNamed(action.step.procedure.front.approved, signer)) found('approved the procedure', undefined);

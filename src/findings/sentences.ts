@@ -39,7 +39,13 @@ const WORD = /[a-zµ°]+(?:[-'’][a-z]+)*|\d[\d.,/]*(?<![.,])|\n[ \t\r]*\n|[^\s
 
 function* wordsOf(text: string): Generator<Word> {
   for (const found of text.matchAll(WORD)) {
-    yield {text: found[0].toLowerCase(), start: found.index, end: found.index + found[0].length};
+    // Quotation marks, emoji and the like say nothing of where a sentence ends or a command begins.
+    if (!/^[a-zµ°\d\s,.;:!?…()–—&]/iu.test(found[0])) continue;
+    yield {
+      text: found[0] === '&' ? 'and' : found[0].toLowerCase(),
+      start: found.index,
+      end: found.index + found[0].length,
+    };
   }
 }
 

@@ -5,7 +5,7 @@ import type {Ledger} from '../build/ledger.js';
 import {type StepRef, whereIn} from '../build/program.js';
 import type {Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
-import {editFault} from '../text/edit.js';
+import {editFault, type Fix} from '../text/edit.js';
 import type {Source, Where} from '../text/source.js';
 import type {Finding, FindingKind} from './model.js';
 
@@ -26,7 +26,7 @@ export function finish(
   const sources = sourcesOf(book);
   const waivers = waiversOf(run);
   const kept = once(raised).filter((one) => !waived(one, waivers, run));
-  const stale = staleWaivers(waivers, kinds);
+  const stale = staleWaivers(waivers, kinds, book.job !== undefined);
   return [...kept, ...stale].flatMap((one) => finding(book, sources, one)).sort(byPlace(fileOrder(book)));
 }
 
@@ -71,15 +71,26 @@ function stepAt({file, span}: Where, run: Ledger): StepRef | undefined {
     .at(-1);
 }
 
-function staleWaivers(waivers: readonly Waiver[], kinds: readonly FindingKind[]): Raised[] {
+function staleWaivers(waivers: readonly Waiver[], kinds: readonly FindingKind[], ofJob: boolean): Raised[] {
   const stale = kinds.find(({name}) => name === 'waiver-stale');
   if (stale === undefined) return [];
+  // What only a job can have, the book without one can't judge.
+  const unjudged = new Set(kinds.filter(({group}) => group === 'job' && !ofJob).map(({name}) => name));
   return waivers
-    .filter(({used, tag}) => !used && clauseOf(tag, 'because') !== undefined)
-    .map(({name, where}) => ({
+    .filter(({used, name, tag}) => !used && !unjudged.has(name) && clauseOf(tag, 'because') !== undefined)
+    .map(({name, where, tag, step}) => ({
       kind: stale,
-      found: {where, message: staleMessage(name, kinds)},
+      found: {where, message: staleMessage(name, kinds), fix: without(tag, step)},
     }));
+}
+
+/** The waiver's code span is taken out, with the space before it. */
+function without({span}: Tag, step: StepRef): Fix {
+  const {file, text} = step.procedure.source;
+  const before = /[ \t]*`+ ?$/.exec(text.slice(0, span.start))?.[0].length ?? 0;
+  const after = /^ ?`+/.exec(text.slice(span.end))?.[0].length ?? 0;
+  const edits = [{span: {start: span.start - before, end: span.end + after}, text: ''}];
+  return {title: 'Take the waiver out', file, edits};
 }
 
 function staleMessage(name: string, kinds: readonly FindingKind[]): string {

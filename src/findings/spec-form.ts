@@ -5,7 +5,7 @@ export const specForm: FindingKind = {
   name: 'spec-form',
   group: 'reading',
   severity: 'error',
-  summary: 'engine.yaml or shop.yaml cannot be read as written',
+  summary: 'A part of engine.yaml or shop.yaml has another form than the schema asks for',
   why: 'A mistyped key is a rule that nobody applies: what the specification meant to ask for, no procedure is held to.',
   source: 'common practice, no source',
   example: {

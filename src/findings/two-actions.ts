@@ -3,7 +3,6 @@ import {type Action, type Node, whereIn} from '../build/program.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Item, Specification} from '../spec/model.js';
 import type {Context, FindingKind} from './model.js';
-import {listed} from './phrase.js';
 
 export const twoActions: FindingKind = {
   name: 'two-actions',
@@ -57,7 +56,7 @@ function judge(node: Node, context: Context): void {
     if (action !== undefined) {
       context.report({
         where: whereIn(node.step, action.tag.span),
-        message: `${action.item.id}: step ${node.step.step.number} does ${listed(names, 'and')}, which have nothing to do with each other; make each a step`,
+        message: `${action.item.id}: step ${node.step.step.number} does several things that have nothing to do with each other (${names.join(', ')}); make each a step`,
         item: action.item.id,
         step: node.step,
       });

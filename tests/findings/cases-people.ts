@@ -1,0 +1,208 @@
+/** Cautions, waivers, signatures, and steps that do too much. */
+import {CAPS, GLUE, HAZARDS, HOLD, PLUGS, TURNED} from './case-engines.js';
+import type {Case} from './cases.js';
+
+export const PEOPLE_CASES: readonly Case[] = [
+  {
+    finding: 'caution-missing',
+    title: 'a sealant and a part, each once',
+    engine: HAZARDS,
+    shop: GLUE,
+    procedure: `1. Wipe the faces. \`clean: sump-joint\`
+2. Run a bead. \`seal: sump-joint with hot-glue\`
+3. Set the sump down. \`install: sump\`
+4. Run another. \`seal: sump-joint with hot-glue\`
+5. Leave it alone. \`cure: sump-joint for 1 h\`
+`,
+    says: [
+      `8:17 hot-glue brings the hazards burn and vapour at step 2, and no caution before it warns of them`,
+      `9:24 sump brings the hazard heavy at step 3, and no caution before it warns of that`,
+    ],
+  },
+  {
+    finding: 'caution-missing',
+    title: 'the only sealant specified, though the tag does not name it; CRLF',
+    engine: HAZARDS,
+    shop: GLUE,
+    procedure: `> **Caution:** The sump is heavy. \`hazard: heavy\`\r
+\r
+1. Wipe the faces. \`clean: sump-joint\`\r
+2. 🔥 Run a bead. \`seal: sump-joint\`\r
+3. Set the sump down. \`install: sump\`\r
+4. Leave it alone. \`cure: sump-joint for 1 h\`\r
+`,
+    says: [
+      `10:20 hot-glue brings the hazards burn and vapour at step 2, and no caution before it warns of them`,
+    ],
+  },
+  {
+    finding: 'caution-late',
+    title: 'after the step',
+    engine: HAZARDS,
+    shop: GLUE,
+    procedure: `> **Caution:** The sump is heavy. \`hazard: heavy\`
+
+1. Wipe the faces. \`clean: sump-joint\`
+2. Run a bead. \`seal: sump-joint with hot-glue\`
+
+> **Warning:** Glue burns and fumes. \`hazard: burn, vapour\`
+
+3. Set the sump down. \`install: sump\`
+4. Leave it alone. \`cure: sump-joint for 1 h\`
+`,
+    says: [
+      `12:47 hot-glue brings the hazards burn and vapour at step 2, and the caution stands only after it`,
+    ],
+  },
+  {
+    finding: 'caution-late',
+    title: 'one in time, one late',
+    engine: HAZARDS,
+    shop: GLUE,
+    procedure: `> **Caution:** The sump is heavy, the glue hot. \`hazard: heavy, burn\`
+
+1. Wipe the faces. \`clean: sump-joint\`
+2. Run a bead. \`seal: sump-joint with hot-glue\`
+3. Set the sump down. \`install: sump\`
+4. Leave it alone. \`cure: sump-joint for 1 h\`
+
+> **Warning:** 🔥 Fumes. \`hazard: vapour\`
+`,
+    says: [`14:35 hot-glue brings the hazard vapour at step 2, and the caution stands only after it`],
+  },
+  {
+    finding: 'caution-late',
+    title: 'CRLF, no blank line before the step',
+    engine: HAZARDS,
+    shop: GLUE,
+    procedure: `> **Caution:** The sump is heavy. \`hazard: heavy\`\r
+\r
+1. Wipe the faces. \`clean: sump-joint\`\r
+2. Run a bead. \`seal: sump-joint with hot-glue\`\r
+\r
+> **Warning:** Glue burns.\r
+> It fumes, too. \`hazard: burn, vapour\`\r
+\r
+3. Set the sump down. \`install: sump\`\r
+4. Leave it alone. \`cure: sump-joint for 1 h\`\r
+`,
+    says: [
+      `13:27 hot-glue brings the hazards burn and vapour at step 2, and the caution stands only after it`,
+    ],
+  },
+  {
+    finding: 'two-actions',
+    title: 'two parts',
+    engine: TURNED,
+    procedure: `1. Slide it in, and tap the plugs in. \`install: camshaft using soft-mallet\` \`turn: camshaft\` \`install: core-plugs\`
+`,
+    says: [
+      `7:95 core-plugs: step 1 does several things that have nothing to do with each other (install camshaft, install core-plugs); make each a step`,
+    ],
+  },
+  {
+    finding: 'two-actions',
+    title: 'a part and bolts of another',
+    engine: CAPS.replace('  main-caps:', '  sump: {}\n  main-caps:'),
+    procedure: `1. Set the caps in place. \`install: main-caps\`
+2. Set the sump down, and bring the cap bolts up. \`install: sump\` \`torque: main-cap-bolts to 85 lbf·ft\`
+`,
+    says: [
+      `8:68 main-cap-bolts: step 2 does several things that have nothing to do with each other (install sump, torque main-cap-bolts); make each a step`,
+    ],
+  },
+  {
+    finding: 'hold-by-same-person',
+    title: 'did the check',
+    engine: HOLD,
+    procedure: `1. Set the crankshaft down. \`install: crankshaft\`
+2. Check that it turns. \`check: crank-turns by A. Penrose\`
+3. Sign. \`witness: bottom-end-closed by a penrose\`
+`,
+    says: [`9:41 bottom-end-closed is signed by a penrose, who did what is to be looked at (crank-turns)`],
+  },
+  {
+    finding: 'hold-by-same-person',
+    title: 'wrote the procedure',
+    engine: HOLD,
+    procedure: `---
+title: Bottom end
+revision: A
+date: 2026-03-01
+author: R. Tamsin, shop lead
+approved: J. Orrin
+---
+
+1. Set the crankshaft down. \`install: crankshaft\`
+2. Check that it turns. \`check: crank-turns\`
+3. Sign. \`witness: bottom-end-closed by R. Tamsin\`
+`,
+    says: [`11:41 bottom-end-closed is signed by R. Tamsin, who wrote the procedure`],
+  },
+  {
+    finding: 'hold-by-same-person',
+    title: 'approved the procedure',
+    engine: HOLD,
+    procedure: `---
+title: Bottom end
+revision: A
+date: 2026-03-01
+author: R. Tamsin, shop lead
+approved: J. Orrin
+---
+
+1. Set the crankshaft down. \`install: crankshaft\`
+2. Check that it turns. \`check: crank-turns\`
+3. Sign. \`witness: bottom-end-closed by J. Orrin\`
+`,
+    says: [`11:41 bottom-end-closed is signed by J. Orrin, who approved the procedure`],
+  },
+  {
+    finding: 'hold-by-same-person',
+    title: 'the role that is specified did the check',
+    engine: HOLD,
+    procedure: `1. Set the crankshaft down. \`install: crankshaft\`
+2. Check that it turns. \`check: crank-turns by shop lead\`
+3. Sign. \`witness: bottom-end-closed\`
+`,
+    says: [`9:11 bottom-end-closed is signed by shop lead, who did what is to be looked at (crank-turns)`],
+  },
+  {
+    finding: 'waiver-without-reason',
+    title: 'neither reason nor name',
+    engine: PLUGS,
+    procedure: `1. Wipe the seats. \`clean: plug-seats\`
+2. Drive in the plugs. \`install: core-plugs\` \`waive: clean-first\`
+`,
+    says: [
+      `8:47 the waiver of clean-first does not say why (\`because …\`), nor who answers for it (\`by …\`)`,
+    ],
+  },
+  {
+    finding: 'waiver-without-reason',
+    title: 'no reason: what it waives stands, CRLF',
+    engine: PLUGS,
+    procedure: `1. 🔨 Drive in the plugs. \`install: core-plugs\` \`waive: clean-first by R. Tamsin\`\r
+`,
+    says: [`7:50 the waiver of clean-first does not say why (\`because …\`)`],
+    also: ['clean-first'],
+  },
+  {
+    finding: 'waiver-stale',
+    title: 'the mistake is gone',
+    engine: PLUGS,
+    procedure: `1. Wipe the seats. \`clean: plug-seats\`
+2. Drive in the plugs. \`install: core-plugs\` \`waive: clean-first by R. Tamsin because they are new\`
+`,
+    says: [`8:54 the waiver of clean-first silences nothing at this step; take it out`],
+  },
+  {
+    finding: 'waiver-stale',
+    title: 'no such finding',
+    engine: PLUGS,
+    procedure: `1. Wipe the seats. \`clean: plug-seats\`
+2. 🔨 Drive in the plugs. \`install: core-plugs\` \`waive: clean-frist by R. Tamsin because they are new\`
+`,
+    says: [`8:57 the waiver names clean-frist, which is not a finding`],
+  },
+];

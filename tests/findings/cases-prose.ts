@@ -1,0 +1,124 @@
+/** Prose against tags. */
+import {CAM, CAPS, FITS, GAUGED} from './case-engines.js';
+import type {Case} from './cases.js';
+
+export const PROSE_CASES: readonly Case[] = [
+  {
+    finding: 'prose-disagrees',
+    title: 'a torque',
+    engine: CAPS,
+    procedure: `1. Set the caps in place. \`install: main-caps\`
+2. Bring the bolts up to 58 lbf·ft. \`torque: main-cap-bolts to 85 lbf·ft\`
+`,
+    says: [`8:26 main-cap-bolts: the prose says 58 lbf·ft (79 N·m), the tag 85 lbf·ft (115 N·m)`],
+  },
+  {
+    finding: 'prose-disagrees',
+    title: 'emoji before the number, CRLF',
+    engine: CAPS,
+    procedure: `1. Set the caps in place. \`install: main-caps\`\r
+2. 🔩🔩 Bring the bolts to 58 lbf·ft. \`torque: main-cap-bolts\`\r
+`,
+    says: [`8:28 main-cap-bolts: the prose says 58 lbf·ft (79 N·m), the specification 85 lbf·ft (115 N·m)`],
+  },
+  {
+    finding: 'prose-disagrees',
+    title: 'after the tag, on a line of its own, in bold',
+    engine: CAPS,
+    procedure: `1. Set the caps in place. \`install: main-caps\`
+2. Bring the bolts up. \`torque: main-cap-bolts to 85 lbf·ft\`
+   All of them end at **80 lbf·ft**.
+`,
+    says: [`9:25 main-cap-bolts: the prose says 80 lbf·ft (108 N·m), the tag 85 lbf·ft (115 N·m)`],
+  },
+  {
+    finding: 'prose-disagrees',
+    title: 'in a further paragraph',
+    engine: CAPS,
+    procedure: `1. Set the caps in place. \`install: main-caps\`
+2. Bring the bolts up. \`torque: main-cap-bolts to 85 lbf·ft\`
+
+   No bolt is left at 80 lbf·ft.
+`,
+    says: [`10:23 main-cap-bolts: the prose says 80 lbf·ft (108 N·m), the tag 85 lbf·ft (115 N·m)`],
+  },
+  {
+    finding: 'prose-disagrees',
+    title: 'limits in words',
+    engine: FITS,
+    shop: GAUGED,
+    procedure: `1. Set the crankshaft down. \`install: crankshaft\`
+2. Read the play: between 0.004 and 0.010 in. \`measure: end-play\`
+3. Spin it with a drag of at most 8 lbf·ft. \`check: crank-drag\`
+`,
+    says: [
+      `8:27 end-play: the prose says 0.004–0.010 in (0.11–0.25 mm), the specification 0.004–0.008 in (0.11–0.20 mm)`,
+      `9:35 crank-drag: the prose says 8 lbf·ft (11 N·m), the specification max 5 lbf·ft (max 6.7 N·m)`,
+    ],
+  },
+  {
+    finding: 'prose-disagrees',
+    title: 'a pass',
+    engine: CAPS,
+    procedure: `1. Set the caps in place. \`install: main-caps\`
+2. Bring them up in passes of 35, 60 and 85 lbf·ft. \`torque: main-cap-bolts to 85 lbf·ft in 30, 60, 85\`
+`,
+    says: [
+      `8:31 main-cap-bolts: the prose says 35 lbf·ft (47 N·m), the tag 85 lbf·ft (115 N·m) in passes of 30 lbf·ft, 60 lbf·ft, 85 lbf·ft`,
+    ],
+  },
+  {
+    finding: 'prose-disagrees',
+    title: 'a sub-step has its own',
+    engine: CAPS,
+    procedure: `1. Set the caps in place. \`install: main-caps\`
+2. Bring the bolts up.
+   1. Go to 30 lbf·ft. \`torque: main-cap-bolts to 30 lbf·ft\`
+   2. Go to 80 lbf·ft. \`torque: main-cap-bolts to 85 lbf·ft\`
+`,
+    says: [`10:13 main-cap-bolts: the prose says 80 lbf·ft (108 N·m), the tag 85 lbf·ft (115 N·m)`],
+  },
+  {
+    finding: 'untagged-action',
+    title: 'a step without a tag',
+    engine: CAM,
+    procedure: `1. Wipe out the camshaft bores. \`clean: camshaft-bores\`
+2. Lube the camshaft bores.
+3. Slide the camshaft in. \`install: camshaft\`
+`,
+    says: [`8:4 camshaft-bores: step 2 says "Lube the camshaft bores", and no tag of it says \`lube\``],
+    also: ['lube-first'],
+  },
+  {
+    finding: 'untagged-action',
+    title: 'the second of two, emoji and CRLF',
+    engine: CAM,
+    procedure: `1. 🧽 Wipe out and oil the camshaft bores. \`clean: camshaft-bores\`\r
+2. Slide the camshaft in. \`install: camshaft\`\r
+`,
+    says: [`7:20 camshaft-bores: step 1 says "oil the camshaft bores", and no tag of it says \`lube\``],
+    also: ['lube-first'],
+  },
+  {
+    finding: 'untagged-action',
+    title: 'no item of that name',
+    engine: CAM,
+    procedure: `1. Wipe out the camshaft bores. \`clean: camshaft-bores\`
+2. Smear lube all over the place. \`lube: camshaft-bores\`
+3. Slide the camshaft in and torque the thing. \`install: camshaft\`
+`,
+    says: [`9:30 step 3 says "torque the thing", and no tag of it says \`torque\``],
+  },
+  {
+    finding: 'untagged-action',
+    title: 'a parent speaks for its sub-steps, not for the next step',
+    engine: CAM,
+    procedure: `1. Ready the bores.
+   1. Wipe the camshaft bores. \`clean: camshaft-bores\`
+   2. Lube the camshaft bores. \`lube: camshaft-bores\`
+2. Slide the camshaft in. \`install: camshaft\`
+3. Turn it twice.
+`,
+    says: [`11:4 step 3 says "Turn it twice", and no tag of it says \`turn\``],
+  },
+];
