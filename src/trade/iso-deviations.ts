@@ -1,10 +1,7 @@
 /**
- * Fundamental deviations of ISO 286-1 for shafts to 500 mm, from which those of holes follow. As tabled there, in µm.
- * Read: a to h, j and k over 180 mm, and m to zc to 180 mm, in Narayana et al., Machine Drawing, Table 15.2
- * (issuhub.com, book 5590, pages 238 and 239); P to ZC over 180 mm, equal to p to zc but for the sign, in its Table
- * 15.3 (page 244; its 256 for U over 200 mm is a misprint of 258); A to H and J to 200 mm in Machinery's Handbook,
- * 31st ed., Table 6a (online.flippingbook.com/view/954192180/768). Shafts m and n over 180 mm follow from M and N
- * there.
+ * Fundamental deviations of ISO 286-1 for shafts to 500 mm, from which those of holes follow: as tabled there, in µm. Taken
+ * from a published transcription (github.com/rf-ghofmockel/rf-tolerance) and checked against the pages of textbooks that
+ * reprint the standard; `tests/trade/SOURCES.md` says which rows against which.
  */
 
 /** Sizes in mm that end a step; each step runs "over … up to and including". */

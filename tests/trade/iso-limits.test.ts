@@ -249,6 +249,18 @@ describe('published fundamental deviations', () => {
     expect(['J6', 'J7', 'J8'].map((zone) => deviations(size, zone)[0])).toEqual([j6, j7, j8]);
   });
 
+  // Narayana, Table 15.3, p. 219, read: M above grade 8, and N to it, which is −n + Δ.
+  test.each([
+    [180, 15, 27, 23],
+    [250, 17, 31, 26],
+    [315, 20, 34, 29],
+    [400, 21, 37, 32],
+    [500, 23, 40, 34],
+  ])('to %d mm M is −%d, N8 −%d + %d', (size, m, n, delta) => {
+    expect([deviations(size, 'M9')[0], deviations(size, 'N8')[0]]).toEqual([-m, delta - n]);
+    expect([deviations(size, 'm6')[1], deviations(size, 'n6')[1]]).toEqual([m, n]);
+  });
+
   // Narayana, Table 15.3, p. 221, read: Δ of grades 3 to 8.
   test.each([
     [250, [3, 4, 6, 9, 17, 26]],
