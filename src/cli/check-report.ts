@@ -1,8 +1,8 @@
 /** The result of a check over several books, and its two forms: lines for people and editors, JSON for programs. */
-import type {CheckReport} from '../findings/check.js';
+import type {JobFinding, JobsReport} from '../findings/check-jobs.js';
 import type {Finding} from '../findings/model.js';
 import type {Summary} from '../findings/summary.js';
-import type {LoadedBook} from '../host/load.js';
+import {jobsAsked, type LoadedBook} from '../host/load.js';
 import {placeOf, textsOf} from '../host/places.js';
 import {printable} from '../text/printable.js';
 import type {Source} from '../text/source.js';
@@ -14,20 +14,29 @@ type SummaryJson = CheckJson['summary'];
 /** A book and what the check says of it. */
 export interface Checked {
   readonly loaded: LoadedBook;
-  readonly report: CheckReport;
+  readonly report: JobsReport;
 }
 
-/** All that was found, as plain data with lines and columns. Of a book asked for in part, that part's findings. */
+/**
+ * All that was found, as plain data with lines and columns; of a book asked for in part, that part's findings.
+ * What only a job has comes after what its book has.
+ */
 export function checkJson(checked: readonly Checked[]): CheckJson {
   const findings = checked.flatMap(({loaded, report}) => {
-    const texts = textsOf(loaded.book);
-    return asked(loaded, report.findings).map((finding) => findingJson(finding, texts));
+    const texts = textsOf(loaded.book, loaded.jobs);
+    return asked(loaded, report).map((finding) => findingJson(finding, texts));
   });
   return {summary: summed(checked, findings), findings};
 }
 
-function asked({only}: LoadedBook, findings: readonly Finding[]): readonly Finding[] {
-  return only ? findings.filter(({where}) => only.has(where.file)) : findings;
+function asked({only}: LoadedBook, {findings, ofJobs}: JobsReport): readonly Finding[] {
+  if (only === undefined) return [...findings, ...ofJobs.map(({finding}) => finding)];
+  const belongs = ({finding, jobs}: JobFinding) =>
+    only.has(finding.where.file) || jobs.some(({source}) => only.has(source.file));
+  return [
+    ...findings.filter(({where}) => only.has(where.file)),
+    ...ofJobs.filter(belongs).map(({finding}) => finding),
+  ];
 }
 
 function findingJson(finding: Finding, texts: ReadonlyMap<string, Source>): FindingJson {
@@ -57,6 +66,7 @@ function summed(checked: readonly Checked[], findings: readonly FindingJson[]): 
     checked.reduce((sum, {report}) => sum + report.summary[count], 0);
   return {
     books: checked.length,
+    jobs: checked.reduce((sum, {loaded}) => sum + jobsAsked(loaded).length, 0),
     procedures: total('procedures'),
     steps: total('steps'),
     tags: total('tags'),
@@ -87,10 +97,16 @@ function lead({file, line, column}: {readonly file: string; readonly line: numbe
 }
 
 function summaryText(summary: SummaryJson): string[] {
-  const {books, procedures, steps, tags, items, covered, errors, warnings} = summary;
-  const size = [counted(books, 'book'), counted(procedures, 'procedure'), counted(steps, 'step')];
+  const {books, jobs, procedures, steps, tags, items, covered, errors, warnings} = summary;
+  const size = [
+    counted(books, 'book'),
+    ...(jobs > 0 ? [counted(jobs, 'job')] : []),
+    counted(procedures, 'procedure'),
+    counted(steps, 'step'),
+    counted(tags, 'tag'),
+  ];
   return [
-    `${size.join(', ')}, ${counted(tags, 'tag')}; ${covered} of ${counted(items, 'item')} covered`,
+    `${size.join(', ')}; ${covered} of ${counted(items, 'item')} covered`,
     `${counted(errors, 'error')}, ${counted(warnings, 'warning')}`,
   ];
 }

@@ -34,6 +34,7 @@ const finding = z.strictObject({
 export const checkShape = z.strictObject({
   summary: z.strictObject({
     books: count,
+    jobs: count.describe('files of `jobs/`, each checked within its book'),
     procedures: count,
     steps: count,
     tags: count,

@@ -1,7 +1,7 @@
 /** `wmark sheet`: checks books and writes their sheets, a folder for each engine. */
 import {readdir} from 'node:fs/promises';
 import {join, resolve} from 'node:path';
-import {check as checkBook} from '../findings/check.js';
+import {checkWithJobs} from '../findings/check-jobs.js';
 import {today} from '../host/clock.js';
 import {type Failure, failureText} from '../host/failure.js';
 import {type LoadedBook, loadBooks} from '../host/load.js';
@@ -56,7 +56,7 @@ async function writeBook(
   {out, paper, evenWithErrors}: SheetCommandOptions,
   {report, aside}: Streams,
 ): Promise<Failure | 'errors' | undefined> {
-  const checked = checkJson([{loaded, report: checkBook(loaded.book, {today: today()})}]);
+  const checked = checkJson([{loaded, report: checkWithJobs(loaded.book, [], {today: today()})}]);
   const errors = checked.summary.errors;
   if (errors > 0) aside(checkText(checked));
   if (errors > 0 && !evenWithErrors) {

@@ -2,6 +2,7 @@
 import {basename, dirname, resolve} from 'node:path';
 import {type Failure, systemFailure} from './failure.js';
 import {ENGINE_FILE, engineFilesAbove, engineFilesBelow, kindOfPath, SHOP_FILE, shopFileFor} from './find.js';
+import {engineFileOfJob} from './jobs.js';
 import {proceduresOf} from './listed.js';
 import {shownName, truePath} from './names.js';
 import {specificationAt} from './specification.js';
@@ -9,7 +10,7 @@ import {specificationAt} from './specification.js';
 export interface FoundBook {
   /** True path of its engine.yaml. */
   readonly engineFile: string;
-  /** True paths of the procedures asked for, where it isn't the whole book. */
+  /** True paths of the procedures and jobs asked for, where it isn't the whole book. */
   readonly only?: readonly string[];
   /** True path of a procedure that no book lists: it is read as the only one of this book. */
   readonly alone?: string;
@@ -56,6 +57,8 @@ async function booksAt(path: string, cwd: string): Promise<Books | Failure> {
     if (kind === 'folder') return await booksBelow(real, file);
     if (basename(real) === ENGINE_FILE) return {ok: true, books: [{engineFile: real}]};
     if (basename(real) === SHOP_FILE) return await booksBelow(dirname(real), file);
+    const engineFile = engineFileOfJob(real);
+    if (engineFile) return {ok: true, books: [{engineFile, only: [real]}]};
     return await booksWith(real, file, cwd);
   } catch (error) {
     return systemFailure(error, file);

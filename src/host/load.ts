@@ -3,10 +3,12 @@ import {dirname, resolve} from 'node:path';
 import type {Book} from '../build/book.js';
 import type {Procedure} from '../procedure/model.js';
 import {readProcedure} from '../procedure/read.js';
+import type {Job} from '../spec/job.js';
 import type {Problem} from '../text/problem.js';
 import {type NamedFile, unreadable} from './build-paths.js';
 import type {Failure} from './failure.js';
 import {type FoundBook, findBooks} from './find-books.js';
+import {jobsBeside} from './jobs.js';
 import {proceduresOf} from './listed.js';
 import {shownName} from './names.js';
 import {LIMITS, readText} from './read.js';
@@ -23,6 +25,8 @@ export interface LoadedBook {
   /** The working folder to which the names of its files are relative. */
   readonly cwd: string;
   readonly book: Book;
+  /** The engines on the stand, in order of their files. The book itself is for all of them, and names none. */
+  readonly jobs: readonly Job[];
   /** The names of the files asked for, where it wasn't the whole book. */
   readonly only?: ReadonlySet<string>;
 }
@@ -45,6 +49,12 @@ export async function loadBooks(paths: readonly string[], cwd: string = process.
   const [path] = paths;
   const nothing = books.length === 0 && failed.length === 0 && path !== undefined;
   return {books, failures: nothing ? [onlyBases(shownName(resolve(cwd, path), cwd))] : failed};
+}
+
+/** The jobs that are looked at: all of the book's, unless nothing but some of them was asked for. */
+export function jobsAsked({jobs, only}: Pick<LoadedBook, 'jobs' | 'only'>): readonly Job[] {
+  const named = only ? jobs.filter(({source}) => only.has(source.file)) : [];
+  return only && named.length === only.size ? named : jobs;
 }
 
 function onlyBases(file: string): Failure {
@@ -85,13 +95,14 @@ async function loadFound(found: FoundBook, cwd: string): Promise<LoadedBook | Fa
     if (!procedure.ok) return procedure;
     const procedures = [readProcedure(procedure.source)];
     const only = new Set([procedure.source.file]);
-    return {...from, book: {spec: read.spec, procedures, problems: []}, only};
+    return {...from, book: {spec: read.spec, procedures, problems: []}, jobs: [], only};
   }
   const named = await proceduresOf(read);
   const {procedures, problems} = await readProcedures(named.paths, cwd);
-  const book = {spec: read.spec, procedures, problems: [...named.problems, ...problems]};
+  const beside = await jobsBeside(from.folder, read.spec, from);
+  const book = {spec: read.spec, procedures, problems: [...named.problems, ...problems, ...beside.problems]};
   const only = found.only && new Set(found.only.map((path) => shownName(path, cwd)));
-  return {...from, book, ...(only && {only})};
+  return {...from, book, jobs: beside.jobs, ...(only && {only})};
 }
 
 async function readProcedures(

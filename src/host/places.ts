@@ -1,5 +1,6 @@
 /** Lines and columns for people, for every place that a finding of a book can point at. */
 import type {Book} from '../build/book.js';
+import type {Job} from '../spec/job.js';
 import {positionAt, type Source, type Where} from '../text/source.js';
 
 /** A stretch of a file; lines and columns count from 1, columns in UTF-16 units, and the end is exclusive. */
@@ -11,10 +12,10 @@ export interface Place {
   readonly endColumn: number;
 }
 
-/** The texts of a book by the names of their files. */
-export function textsOf(book: Book): ReadonlyMap<string, Source> {
-  const procedures = book.procedures.map(({source}) => [source.file, source] as const);
-  return new Map([...book.spec.files, ...procedures]);
+/** The texts of a book, and of jobs beside it, by the names of their files. */
+export function textsOf(book: Book, jobs: readonly Job[] = []): ReadonlyMap<string, Source> {
+  const others = [...book.procedures, ...(book.job ? [book.job] : []), ...jobs];
+  return new Map([...book.spec.files, ...others.map(({source}) => [source.file, source] as const)]);
 }
 
 /** Where something stands in one of the texts; a file that has none is pointed at as a whole. */

@@ -27,6 +27,8 @@ export interface Job {
   /** Name of the substitute fitted, by the id of the part whose place it takes. */
   readonly substitutes: ReadonlyMap<string, Located<string>>;
   readonly options: readonly Located<string>[];
+  /** Where its number is written; the start of the file where it has none. */
+  readonly where: Where;
   readonly source: Source;
   readonly problems: readonly Problem[];
 }
@@ -51,6 +53,7 @@ export function readJob(source: Source, spec: Specification): Job {
     }),
     substitutes: byItem(reader, 'substitutes', ['part'], (entry) => substituteOf(reader, entry)),
     options: options ? scalarsOf(options).map(({text, where}) => ({value: text, where})) : [],
+    where: entryOf(head, 'number')?.value.where ?? {file: source.file, span: {start: 0, end: 0}},
     source,
     problems,
   };

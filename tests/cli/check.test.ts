@@ -105,6 +105,66 @@ describe('as JSON', () => {
   });
 });
 
+describe('with jobs', () => {
+  const ENGINE_WITH_MARKS = `${ENGINE}marks:\n  number: {stamped: boss, matches: plate}\n  plate: {stamped: bearer}\n`;
+  const WITH_MARKS = PROCEDURE.replace('2. Drive', '2. Copy both numbers. `record: number, plate`\n3. Drive');
+  const JOB = 'job: {number: S-1, engine: small}\nmarks: {number: S 118, plate: S 181}\n';
+  const BOOK = smallBook({
+    'book/engine.yaml': ENGINE_WITH_MARKS,
+    'book/plug.md': WITH_MARKS,
+    'book/jobs/S-1.yaml': JOB,
+    'book/jobs/S-2.yaml': JOB.replace('S-1', 'S-2').replace('181', '118'),
+  });
+  const SAYS = 'book/jobs/S-1.yaml:2:17: error: number reads S 118, and plate reads S 181  [mark-mismatch]\n';
+
+  test('each is checked within its book', async () => {
+    const {code, out} = wmark(await temporaryFolder(BOOK), 'check', 'book');
+    expect(out).toContain(SAYS);
+    expect(out).toContain(
+      '\n1 book, 2 jobs, 1 procedure, 3 steps, 3 tags; 4 of 4 items covered\n1 error, 0 warnings\n',
+    );
+    expect(code).toBe(1);
+  });
+
+  test('one alone has what the book has not', async () => {
+    const folder = await temporaryFolder({
+      ...BOOK,
+      'book/plug.md': WITH_MARKS.replace('clean: seat with', 'clean: seats with'),
+    });
+    const first = wmark(folder, 'check', 'book/jobs/S-1.yaml');
+    expect(first.out.startsWith(SAYS)).toBe(true);
+    expect(first.out).not.toContain('plug.md');
+    expect(first.out).toContain('\n1 book, 1 job, ');
+    expect(first.code).toBe(1);
+    const second = wmark(folder, 'check', 'book/jobs/S-2.yaml');
+    expect(second.out).toContain('\n0 errors, 0 warnings\n');
+    expect(second.code).toBe(0);
+    expect(wmark(folder, 'check', 'book').out).toContain('book/plug.md');
+  });
+
+  test('one that can not be read is a finding, and the others are checked all the same', async () => {
+    const folder = await temporaryFolder({...BOOK, 'book/jobs/S-2.yaml': 'a\0'});
+    const {code, out} = wmark(folder, 'check', 'book');
+    expect(out).toContain(
+      "book/jobs/S-2.yaml:1:1: error: the job can't be read: it is binary, not text (line 1); name a text file  [file-unreadable]\n",
+    );
+    expect(out).toContain(SAYS);
+    expect(code).toBe(1);
+    expect(wmark(folder, 'check', 'book/jobs/S-2.yaml').out).toContain('[file-unreadable]');
+  });
+
+  test('as JSON their number is among the sums, and a finding points into the file of its job', async () => {
+    const {out} = wmark(await temporaryFolder(BOOK), 'check', '--as', 'json', 'book');
+    const {summary, findings} = JSON.parse(out);
+    expect(summary).toMatchObject({books: 1, jobs: 2, errors: 1});
+    expect(findings).toMatchObject([
+      {name: 'mark-mismatch', file: 'book/jobs/S-1.yaml', line: 2, column: 17},
+    ]);
+    const valid = new Ajv2020({strict: true, allErrors: true}).compile(schema);
+    expect(valid(JSON.parse(out)) || valid.errors).toBe(true);
+  });
+});
+
 describe('in part', () => {
   const TWO = smallBook({
     'book/engine.yaml': ENGINE.replace('[plug.md]', '[first.md, plug.md]'),

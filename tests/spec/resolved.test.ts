@@ -34,6 +34,7 @@ parts:
     hazards: [pinch, heavy]
     size: {value: 2 in, source: house, note: nominal, because: measured}
     seats-in: bores
+    substitutes: {twin-shaft: {name: shaft of the twin, alterations: [grind], note: one lip more}}
   plug: {}
 surfaces:
   bores:
@@ -43,6 +44,7 @@ surfaces:
     lubricants: [lube]
     sizes: {front: 2 in, rear: {value: 2 in, source: maker}}
     order: falling
+    grinds: [0.010 in, 0.020 in]
   face: {assembly: clean, size: 1 in}
 joints:
   seam: {between: [block, shaft], seal: [paper, silicone]}
@@ -69,12 +71,13 @@ fits:
     limits: 0.0015–0.0035 in
     by: strip
     using: [strip]
+    rework: true
     when: {installed: [shaft], tight: [bolts]}
 marks:
   number: {stamped: front left, matches: plate}
   plate: {}
 checks:
-  drag: {expect: turns freely, limits: max 5 lbf·ft, using: [feelers], hazards: [pinch]}
+  drag: {expect: turns freely, limits: max 5 lbf·ft, using: [feelers], rework: true, hazards: [pinch]}
 hold-points:
   stop: {asks: [bolts, gap], by: shop lead}
 systems:
@@ -153,6 +156,10 @@ describe('a whole book', () => {
         assembly: {value: 'lubed', source: 'house'},
         lubricants: at('lube'),
         order: {value: 'falling'},
+        grinds: [
+          {value: {form: 'single', value: {value: 0.01}}},
+          {value: {form: 'single', value: {value: 0.02}}},
+        ],
       },
     ],
     ['seam', {kind: 'joint', between: at('block', 'shaft'), seal: {value: ['paper', 'silicone']}}],
@@ -187,6 +194,7 @@ describe('a whole book', () => {
         between: at('shaft', 'bores'),
         limits: {value: {form: 'range', low: quantity(0.0015, 'in'), high: quantity(0.0035, 'in')}},
         by: 'strip',
+        rework: true,
         using: at('strip'),
         when: {installed: at('shaft'), tight: at('bolts')},
       },
@@ -199,6 +207,7 @@ describe('a whole book', () => {
         expect: 'turns freely',
         limits: {value: {form: 'most', high: quantity(5, 'lbf·ft')}},
         using: at('feelers'),
+        rework: true,
         hazards: at('pinch'),
       },
     ],
@@ -249,6 +258,13 @@ describe('a whole book', () => {
   ];
   it.each(cases)('has %s', (id, due) => {
     expect(item(id)).toMatchObject(due);
+  });
+
+  it('has the parts of other engines that may take the place of its own', () => {
+    const shaft = item('shaft');
+    expect(shaft?.kind === 'part' ? [...shaft.substitutes] : []).toMatchObject([
+      ['twin-shaft', {name: 'shaft of the twin', alterations: at('grind'), note: 'one lip more'}],
+    ]);
   });
 
   it('has sizes by place, or for all places', () => {

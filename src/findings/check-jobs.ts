@@ -1,0 +1,43 @@
+/** Checks a book and then each of its jobs, and says of the jobs only what the book itself does not have. */
+import type {Book} from '../build/book.js';
+import type {Job} from '../spec/job.js';
+import {type CheckOptions, type CheckReport, check} from './check.js';
+import type {Finding} from './model.js';
+
+export interface JobsReport extends CheckReport {
+  /** What the jobs have beyond the book, each once, with the jobs that it concerns among `related`. */
+  readonly ofJobs: readonly JobFinding[];
+}
+
+export interface JobFinding {
+  readonly finding: Finding;
+  readonly jobs: readonly Job[];
+}
+
+export function checkWithJobs(book: Book, jobs: readonly Job[], options: CheckOptions = {}): JobsReport {
+  const plain = check(book, options);
+  const known = new Set(plain.findings.map(keyOf));
+  const found = new Map<string, {finding: Finding; jobs: Job[]}>();
+  for (const job of jobs) {
+    for (const finding of check({...book, job}, options).findings) {
+      const key = keyOf(finding);
+      // A waiver may well be of use for one engine only, and the plain book has judged it already.
+      if (known.has(key) || finding.name === 'waiver-stale') continue;
+      const before = found.get(key);
+      if (before === undefined) found.set(key, {finding, jobs: [job]});
+      else before.jobs.push(job);
+    }
+  }
+  return {...plain, ofJobs: [...found.values()].map(withJobs)};
+}
+
+function keyOf({name, where, message}: Finding): string {
+  return JSON.stringify([name, where.file, where.span.start, where.span.end, message]);
+}
+
+/** A finding that stands in a job's own file needs no word on whose it is. */
+function withJobs({finding, jobs}: JobFinding): JobFinding {
+  const elsewhere = jobs.filter(({source}) => source.file !== finding.where.file);
+  const remarks = elsewhere.map(({number, where}) => ({where, says: `on job ${number}`}));
+  return {jobs, finding: {...finding, related: [...finding.related, ...remarks]}};
+}

@@ -1,0 +1,91 @@
+/** Reads the jobs of a book from disk: jobs/*.yaml beside its engine.yaml. */
+import {existsSync} from 'node:fs';
+import {readdir} from 'node:fs/promises';
+import {basename, dirname, extname, join} from 'node:path';
+import {type Job, readJob} from '../spec/job.js';
+import {jobsTogether} from '../spec/jobs.js';
+import type {Specification} from '../spec/model.js';
+import type {Problem} from '../text/problem.js';
+import {type Failure, systemFailure} from './failure.js';
+import {ENGINE_FILE} from './find.js';
+import {liesBelow, shownName, truePath} from './names.js';
+import {LIMITS, readText} from './read.js';
+
+const JOBS_FOLDER = 'jobs';
+
+export interface ReadJobs {
+  /** In order of their file names. */
+  readonly jobs: readonly Job[];
+  /** Of files that can't be read. */
+  readonly problems: readonly Problem[];
+}
+
+/** The engine.yaml that a file is a job of, by where it lies; nothing for any other file. */
+export function engineFileOfJob(path: string): string | undefined {
+  const folder = dirname(path);
+  if (basename(folder) !== JOBS_FOLDER || !isJobName(basename(path))) return undefined;
+  const engineFile = join(dirname(folder), ENGINE_FILE);
+  return existsSync(engineFile) ? engineFile : undefined;
+}
+
+/** The jobs beside the engine.yaml in a folder (a true path). */
+export async function jobsBeside(
+  folder: string,
+  spec: Specification,
+  {shopFolder, cwd}: {readonly shopFolder: string; readonly cwd: string},
+): Promise<ReadJobs> {
+  const jobs: Job[] = [];
+  const problems: Problem[] = [];
+  const files = await jobFiles(join(folder, JOBS_FOLDER), cwd);
+  if (!files.ok) return {jobs, problems: [problemOf(files)]};
+  for (const file of files.paths) {
+    const shown = shownName(file, cwd);
+    const path = await truePath(file);
+    if (path === undefined || !liesBelow(path, shopFolder)) {
+      problems.push(outside(shown));
+      continue;
+    }
+    const read = await readText(path, shown, LIMITS.specification);
+    if (read.ok) jobs.push(readJob(read.source, spec));
+    else problems.push(problemOf(read));
+  }
+  return {jobs: jobsTogether(jobs), problems};
+}
+
+function isJobName(name: string): boolean {
+  return !name.startsWith('.') && ['.yaml', '.yml'].includes(extname(name));
+}
+
+async function jobFiles(
+  folder: string,
+  cwd: string,
+): Promise<{readonly ok: true; readonly paths: readonly string[]} | Failure> {
+  try {
+    const names = (await readdir(folder)).filter(isJobName).sort();
+    return {ok: true, paths: names.map((name) => join(folder, name))};
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? error.code : undefined;
+    if (code === 'ENOENT' || code === 'ENOTDIR') return {ok: true, paths: []};
+    return systemFailure(error, shownName(folder, cwd));
+  }
+}
+
+/** No other file names a job, so the problem stands in the job's own, which nobody could read. */
+function problemOf({says, hint, where}: Failure): Problem {
+  const line = where?.line === undefined ? '' : ` (line ${where.line})`;
+  return {
+    name: 'file-unreadable',
+    where: {file: where?.file ?? '', span: {start: 0, end: 0}},
+    says: `the job can't be read: ${says}${line}`,
+    ...(hint !== undefined && {hint}),
+  };
+}
+
+function outside(file: string): Problem {
+  return {
+    name: 'file-unreadable',
+    where: {file, span: {start: 0, end: 0}},
+    says: "the job can't be read: it leads outside the shop's folder",
+    hint: 'put the file itself there',
+  };
+}
