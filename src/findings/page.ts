@@ -17,16 +17,19 @@ export function findingPage({name, group, severity, summary, why, source, exampl
   return `${blocks.join('\n\n')}\n`;
 }
 
-function shown({shop, engine, wrong, right, rightEngine, rightShop}: Example): string[] {
+function shown(example: Example): string[] {
+  const {shop, engine, wrong, right, job, rightEngine, rightShop, rightJob} = example;
   return [
     ...(shop ? ['## shop.yaml of the example', fenced('yaml', shop)] : []),
     '## engine.yaml of the example',
     fenced('yaml', engine),
+    ...(job ? ['## The job of the example, below its head', fenced('yaml', job)] : []),
     '## Wrong',
     fenced('markdown', wrong),
     '## Right',
     ...(rightShop ? [fenced('yaml', rightShop)] : []),
     ...(rightEngine ? [fenced('yaml', rightEngine)] : []),
+    ...(rightJob ? [fenced('yaml', rightJob)] : []),
     ...(right !== wrong ? [fenced('markdown', right)] : []),
   ];
 }

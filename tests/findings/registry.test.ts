@@ -67,6 +67,7 @@ describe.each(FINDINGS.map((kind) => [kind.name, kind] as const))('%s', (name, k
       ? [
           ...(kind.example.shop ? ['## shop.yaml of the example'] : []),
           '## engine.yaml of the example',
+          ...(kind.example.job ? ['## The job of the example, below its head'] : []),
           '## Wrong',
           '## Right',
         ]
