@@ -1,4 +1,5 @@
 /** What a check saw, before the engine of findings gives it a name and a severity. */
+import type {Verb} from '../procedure/verbs.js';
 import type {Fix} from '../text/edit.js';
 import type {Where} from '../text/source.js';
 import type {StepRef} from './program.js';
@@ -18,6 +19,11 @@ export interface Found {
   readonly story?: readonly Remark[];
   readonly related?: readonly Remark[];
   readonly fix?: Fix;
+  /**
+   * What would supply what is missing here: one of these verbs done to this item. A procedure that is checked
+   * alone and does none of them is not blamed, for another may do it.
+   */
+  readonly lacks?: {readonly item: string; readonly verbs: readonly Verb[]};
   /** The step whose `waive:` tag can silence it, where it isn't the step that it stands in. */
   readonly step?: StepRef;
 }

@@ -22,7 +22,10 @@ export async function check(
   if (books.length === 0) return EXIT.unable;
   const date = today();
   const result = checkJson(
-    books.map((loaded) => ({loaded, report: checkWithJobs(loaded.book, jobsAsked(loaded), {today: date})})),
+    books.map((loaded) => ({
+      loaded,
+      report: checkWithJobs(loaded.book, jobsAsked(loaded), {today: date, alone: loaded.alone === true}),
+    })),
   );
   report(as === 'json' ? `${JSON.stringify(result, null, 2)}\n` : checkText(result));
   if (failures.length > 0) return EXIT.unable;

@@ -56,7 +56,9 @@ async function writeBook(
   {out, paper, evenWithErrors}: SheetCommandOptions,
   {report, aside}: Streams,
 ): Promise<Failure | 'errors' | undefined> {
-  const checked = checkJson([{loaded, report: checkWithJobs(loaded.book, [], {today: today()})}]);
+  const checked = checkJson([
+    {loaded, report: checkWithJobs(loaded.book, [], {today: today(), alone: loaded.alone === true})},
+  ]);
   const errors = checked.summary.errors;
   if (errors > 0) aside(checkText(checked));
   if (errors > 0 && !evenWithErrors) {

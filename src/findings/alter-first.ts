@@ -46,6 +46,7 @@ alterations:
               {where, says: `${item.id} needs ${value}`},
               ...(alteration === undefined ? [] : [specified(alteration)]),
             ],
+            lacks: {item: item.id, verbs: ['alter']},
           },
           bad,
         );

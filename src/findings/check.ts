@@ -9,6 +9,7 @@ import {type Ledger, ledger} from '../build/ledger.js';
 import type {Node} from '../build/program.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Problem} from '../text/problem.js';
+import {onlyTheBookCanTell} from './alone.js';
 import type {ActionCheck, Context, Finding, FindingKind} from './model.js';
 import {FINDINGS} from './registry.js';
 import {finish, type Raised} from './settle.js';
@@ -17,6 +18,8 @@ import {type Summary, summarise} from './summary.js';
 export interface CheckOptions {
   /** Today's ISO 8601 date, for calibration; without it nothing is judged by the date. */
   readonly today?: string;
+  /** The book holds one procedure that stands in no book: judged by what its own steps promise. */
+  readonly alone?: boolean;
   /** Further kinds of finding: a shop's own. */
   readonly also?: readonly FindingKind[];
 }
@@ -31,7 +34,7 @@ export function check(book: Book, options: CheckOptions = {}): CheckReport {
   const run = ledger(book);
   const kinds = [...FINDINGS, ...(options.also ?? [])];
   const raised = [...fromReading(book, run, kinds), ...fromChecks(book, run, kinds, options)];
-  const findings = finish(book, run, kinds, raised);
+  const findings = finish(book, run, kinds, raised, options.alone ? onlyTheBookCanTell(run) : () => false);
   return {findings, summary: summarise(book, run, findings)};
 }
 

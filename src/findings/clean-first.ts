@@ -55,6 +55,7 @@ function judge(
     ...about(surface, dirty),
     story: storyOf(facts),
     related: [specified(surface)],
+    lacks: {item: surface.id, verbs: ['clean']},
   });
 }
 
@@ -69,6 +70,7 @@ function sealed(action: Action, {state, report}: Context): void {
     ...about(item, dirty),
     story: storyOf(facts),
     related: [specified(item)],
+    lacks: {item: item.id, verbs: ['clean']},
   });
 }
 
@@ -91,6 +93,7 @@ function closed(action: Action, context: Context): void {
           ...about(surface, bad),
           story: storyOf(facts),
           related: [specified(surface)],
+          lacks: {item: surface.id, verbs: ['clean']},
         },
         places,
       );

@@ -38,6 +38,7 @@ parts:
           ...about(item, bad),
           story: storyOf(bad.map((place) => state.get('inspected', item.id, place))),
           related: [specified(item)],
+          lacks: {item: item.id, verbs: ['inspect', 'renew']},
         },
         bad,
       );

@@ -146,6 +146,7 @@ function notIn(action: Action, {state, report}: Context): void {
     message: `${itemAt(item, out)} comes out but is not in`,
     ...about(item, out),
     story: storyOf(out.map((place) => state.get('installed', item.id, place))),
+    lacks: {item: item.id, verbs: ['install']},
   });
 }
 

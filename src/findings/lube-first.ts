@@ -55,6 +55,7 @@ function closed(action: Action, context: Context): void {
         ...about(surface, bad),
         story: storyOf(facts),
         related: [specified(surface, `${surface.id} goes together lubed${withWhich(surface)}`)],
+        lacks: {item: surface.id, verbs: ['lube']},
       },
       places,
     );
@@ -74,6 +75,7 @@ function neverClosed({book, relations, state, report}: Context): void {
       ...about(surface, bad),
       ...(step && {step}),
       related: [specified(surface)],
+      lacks: {item: surface.id, verbs: ['lube']},
     });
   }
 }

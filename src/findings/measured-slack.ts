@@ -47,6 +47,7 @@ function crushed(action: Action, fit: Fit, {state, report}: Context): void {
     ...about(fit, bad),
     story: storyOf(bad.map((place) => state.get('strip', fit.id, place))),
     related: [specified(fit)],
+    lacks: {item: fit.id, verbs: ['lay']},
   });
 }
 

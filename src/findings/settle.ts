@@ -22,10 +22,12 @@ export function finish(
   run: Ledger,
   kinds: readonly FindingKind[],
   raised: readonly Raised[],
+  leftOut: (one: Raised) => boolean,
 ): Finding[] {
   const sources = sourcesOf(book);
   const waivers = waiversOf(run);
-  const kept = once(raised).filter((one) => !waived(one, waivers, run));
+  // A waiver counts as used also where what it silences would be left out.
+  const kept = once(raised).filter((one) => !waived(one, waivers, run) && !leftOut(one));
   const stale = staleWaivers(waivers, kinds, book.job !== undefined);
   return [...kept, ...stale].flatMap((one) => finding(book, sources, one)).sort(byPlace(fileOrder(book)));
 }

@@ -53,6 +53,7 @@ function judge(action: Action, places: readonly string[], {state, reportIfItLast
       ...about(item, used),
       story: storyOf(facts),
       related: [specified(item)],
+      lacks: {item: item.id, verbs: ['renew']},
     },
     used,
   );

@@ -41,6 +41,7 @@ export const stripNotDry: FindingKind = {
             ]),
           ),
           related: [specified(surface)],
+          lacks: {item: surface.id, verbs: ['clean']},
         });
       }
     },

@@ -48,6 +48,7 @@ fasteners:
         ...about(item, bad),
         story: storyOf(facts),
         related: [specified(item, `${item.id} is specified with ${wanted(asked)}`)],
+        lacks: {item: item.id, verbs: ['lube', 'lock']},
       });
     },
   },

@@ -29,6 +29,7 @@ export const unmeasuredBranch: FindingKind = {
       ...about(item, open),
       step,
       related: [specified(item)],
+      lacks: {item: item.id, verbs: ['measure', 'check']},
     });
   },
 };

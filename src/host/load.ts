@@ -27,6 +27,8 @@ export interface LoadedBook {
   readonly book: Book;
   /** The engines on the stand, in order of their files. The book itself is for all of them, and names none. */
   readonly jobs: readonly Job[];
+  /** It holds a single procedure, which no book lists, and should be checked as such. */
+  readonly alone?: true;
   /** The names of the files asked for, where it wasn't the whole book. */
   readonly only?: ReadonlySet<string>;
 }
@@ -95,7 +97,7 @@ async function loadFound(found: FoundBook, cwd: string): Promise<LoadedBook | Fa
     if (!procedure.ok) return procedure;
     const procedures = [readProcedure(procedure.source)];
     const only = new Set([procedure.source.file]);
-    return {...from, book: {spec: read.spec, procedures, problems: []}, jobs: [], only};
+    return {...from, book: {spec: read.spec, procedures, problems: []}, jobs: [], alone: true, only};
   }
   const named = await proceduresOf(read);
   const {procedures, problems} = await readProcedures(named.paths, cwd);

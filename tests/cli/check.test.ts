@@ -181,4 +181,13 @@ describe('in part', () => {
     expect(plug.out).not.toContain('first.md');
     expect(plug.code).toBe(0);
   });
+
+  test('a procedure that no book lists is held to its own steps', async () => {
+    const procedure = `${PROCEDURE.slice(0, PROCEDURE.indexOf('1.'))}1. Drive the plug in. \`install: plug\`\n`;
+    const folder = await temporaryFolder(smallBook({'book/new.md': procedure, 'book/plug.md': procedure}));
+    expect(wmark(folder, 'check', 'book/plug.md').out).toContain('[clean-first]');
+    const {code, out} = wmark(folder, 'check', 'book/new.md');
+    expect(out).not.toContain('[clean-first]');
+    expect(code).toBe(0);
+  });
 });

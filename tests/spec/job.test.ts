@@ -53,13 +53,13 @@ options: [raw-water-cooling]
   });
 
   it('has its marks, grinds, parts and options', () => {
-    const ten = {form: 'single', value: quantity(0.01, 'in', '0.010')};
+    const ten = {form: 'single', value: quantity(0.01, 'in', 0.001)};
     expect(plain(job.marks)).toEqual({'engine-number': 'T 118', 'plate-number': 'T118'});
     expect(plain(job.grinds)).toMatchObject({
-      'main-journals': {form: 'single', value: {value: ten.value.value}},
+      'main-journals': ten,
     });
     expect(plain(job.fitted)).toMatchObject({
-      'main-shells': {form: 'single', value: {value: ten.value.value}},
+      'main-shells': ten,
     });
     expect(plain(job.substitutes)).toEqual({'main-shells': 'twin-shells'});
     expect(job.options.map(({value}) => value)).toEqual(['raw-water-cooling']);

@@ -1,0 +1,35 @@
+/**
+ * What a procedure checked alone is not blamed for: it keeps what its own steps promise, and what another
+ * procedure may do before or after it only the whole book can answer.
+ */
+import type {Ledger} from '../build/ledger.js';
+import {actionsOf} from '../build/program.js';
+import type {Verb} from '../procedure/verbs.js';
+import type {Raised} from './settle.js';
+
+/** Tells the findings that only the whole book can answer from the others, for the steps of this program. */
+export function onlyTheBookCanTell({program, relations}: Ledger): (raised: Raised) => boolean {
+  const actions = [...actionsOf(program.parts.flatMap(({nodes}) => nodes))];
+  const touched = new Set(actions.map(({item}) => item.id));
+  const done = new Set(actions.map(({verb, item}) => `${verb} ${item.id}`));
+  const supplies = (item: string, verbs: readonly Verb[]) =>
+    itself(item).some((id) => verbs.some((verb) => done.has(`${verb} ${id}`)));
+
+  /** A surface is cleaned and lubed with the part that it is on. */
+  function itself(id: string): string[] {
+    const item = relations.spec.items.get(id);
+    return item?.kind === 'surface' && item.on !== undefined ? [id, item.on.value] : [id];
+  }
+
+  return ({kind, found}) => {
+    if (ENDS_IN_ANOTHER.has(kind.name) || kind.group === 'left undone') {
+      return found.item !== undefined && !touched.has(found.item);
+    }
+    const {lacks, story = []} = found;
+    // What its own steps set or undid before is no secret to it.
+    return lacks !== undefined && story.length === 0 && !supplies(lacks.item, lacks.verbs);
+  };
+}
+
+/** Not left undone by group, and yet answered by what another procedure says. */
+const ENDS_IN_ANOTHER: ReadonlySet<string> = new Set(['rework-missing']);
