@@ -9,12 +9,16 @@ import type {Words} from './words.js';
 /** More readings than this go below the step, in two columns. */
 const BESIDE = 6;
 
+/** More places than this to be ticked go below the step as well. */
+const MOST_TICKS = 9;
+
 /** With a second reading beside it, a longer name of a place than this would leave no room. */
 const LONGEST_LABEL = 9;
 
 /** Whether an entry needs the width of the step, below it. */
 export function isWide({blanks}: Entry): boolean {
   if (blanks?.type === 'readings') return !fitsBeside(blanks);
+  if (blanks?.type === 'ticks') return blanks.labels.length > MOST_TICKS;
   return blanks?.type === 'tightening' && (blanks.positions.length > 1 || blanks.drawing !== undefined);
 }
 

@@ -10,10 +10,16 @@ export interface Titles {
   readonly title: string;
 }
 
+/** Titles longer than this are set smaller. */
+const LONG = 60;
+
 export function titleBlock({shop, kind, title}: Titles, below: readonly ElementContent[]): Element {
   return h('div.block', [
     h('span.stripe', {ariaHidden: 'true'}),
-    h('div.block-top', [h('div', [h('p.shop', shop), h('h1', title)]), h('p.kind', kind)]),
+    h('div.block-top', [
+      h('div', [h('p.shop', shop), h('h1', {className: title.length > LONG ? ['long'] : []}, title)]),
+      h('p.kind', kind),
+    ]),
     ...below,
   ]);
 }

@@ -62,7 +62,7 @@ function lineRow<Line>(line: Line, columns: readonly Column<Line>[]): Element {
 function toolColumns(words: Words): Column<ToolLine>[] {
   return [
     {title: words.name, className: 'wide', cell: (tool) => named(tool, words)},
-    {title: words.calibrationDue, className: 'small', cell: ({due}) => due ?? '–'},
+    {title: words.calibrationDue, className: 'narrow', cell: ({due}) => due ?? '–'},
     stepsColumn(words),
   ];
 }
@@ -80,10 +80,10 @@ function named({names, serial, range}: ToolLine, words: Words): ElementContent[]
 function consumableColumns(words: Words): Column<ConsumableLine>[] {
   return [
     {title: words.name, className: 'wide', cell: ({names}) => names.join(words.or)},
-    {title: words.hazards, className: 'small', cell: ({hazards}) => hazards.join(words.and) || '–'},
+    {title: words.hazards, className: 'narrow', cell: ({hazards}) => hazards.join(words.and) || '–'},
     {
       title: words.cureTime,
-      className: 'small',
+      className: 'narrow',
       cell: ({cure}) => (cure === undefined ? '–' : valueNodes(cure)),
     },
     stepsColumn(words),
@@ -94,13 +94,27 @@ function partColumns(words: Words): Column<PartLine>[] {
   return [
     {title: words.name, className: 'wide', cell: ({name}) => name},
     {title: words.quantity, className: 'count', cell: ({quantity}) => String(quantity)},
-    {title: words.hazards, className: 'small', cell: ({hazards}) => hazards.join(words.and) || '–'},
+    {title: words.hazards, className: 'narrow', cell: ({hazards}) => hazards.join(words.and) || '–'},
     stepsColumn(words),
   ];
 }
 
 function stepsColumn<Line extends {readonly steps: readonly string[]}>(words: Words): Column<Line> {
-  return {title: words.neededAt, className: 'steps', cell: ({steps}) => steps.join(', ')};
+  return {title: words.neededAt, className: 'steps', cell: ({steps}) => runs(steps).join(', ')};
+}
+
+/** Step numbers with three or more in a row drawn together: `1–4, 6, 8b`. */
+export function runs(steps: readonly string[]): string[] {
+  const follows = (at: number) => Number(steps[at]) === Number(steps[at - 1]) + 1;
+  const printed: string[] = [];
+  for (let start = 0; start < steps.length; ) {
+    let end = start;
+    while (follows(end + 1)) end++;
+    const run = steps.slice(start, end + 1);
+    printed.push(...(run.length < 3 ? run : [`${run[0]}–${run.at(-1)}`]));
+    start = end + 1;
+  }
+  return printed;
 }
 
 function text(value: string): ElementContent {

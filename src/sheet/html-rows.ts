@@ -56,22 +56,20 @@ function rowTable(rows: readonly Row[], ends: string | undefined, label: string,
     ['c-values', words.values],
     ['c-initials', words.initials],
   ] as const;
-  return h('div.scroll', [
-    h('table.rows', {ariaLabel: label}, [
+  return h('table.rows', {ariaLabel: label}, [
+    h(
+      'colgroup',
+      columns.map(([className]) => h('col', {className: [className]})),
+    ),
+    h(
+      'thead',
       h(
-        'colgroup',
-        columns.map(([className]) => h('col', {className: [className]})),
+        'tr',
+        columns.map(([, title]) => h('th', {scope: 'col'}, title)),
       ),
-      h(
-        'thead',
-        h(
-          'tr',
-          columns.map(([, title]) => h('th', {scope: 'col'}, title)),
-        ),
-      ),
-      ...rows.flatMap((row, at) => rowBodies(row, {depth: 0, only: false, even: at % 2 === 1}, words)),
-      ...(ends === undefined ? [] : [sectionEnd(ends, words)]),
-    ]),
+    ),
+    ...rows.flatMap((row, at) => rowBodies(row, {depth: 0, only: false, even: at % 2 === 1}, words)),
+    ...(ends === undefined ? [] : [sectionEnd(ends, words)]),
   ]);
 }
 

@@ -8,6 +8,9 @@ import type {ListItem, Prose, SheetBlock} from './model.js';
 /** Deeper emphasis than this is printed as plain text: nobody writes it, and it would exhaust the call stack. */
 const DEEPEST = 16;
 
+/** Links that mean something on paper and do nothing but lead there; all others are printed as their text. */
+const SAFE = /^(?:https?:|mailto:)/i;
+
 /** The same prose as data of the sheet. What looks like an HTML tag is printed as it was typed; comments are not. */
 export function proseOf(inline: readonly PhrasingContent[], depth = 0): Prose {
   return inline.flatMap((node) => cleaned(node, depth));
@@ -21,7 +24,7 @@ function cleaned(node: PhrasingContent, depth: number): PhrasingContent[] {
   if (!('children' in node)) return [];
   if (depth >= DEEPEST) return [{type: 'text', value: flat(node)}];
   const children = [...proseOf(node.children, depth + 1)];
-  if (node.type === 'link') return [{type: 'link', url: node.url, children}];
+  if (node.type === 'link') return SAFE.test(node.url) ? [{type: 'link', url: node.url, children}] : children;
   if (node.type === 'emphasis' || node.type === 'strong' || node.type === 'delete')
     return [{type: node.type, children}];
   return children;

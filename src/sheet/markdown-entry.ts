@@ -2,8 +2,9 @@
 import type {Blanks, Entry, Value} from './model.js';
 import type {Words} from './words.js';
 
-const BOX = '☐';
-const BLANK = '______';
+export const BOX = '☐';
+/** A line to write on. Underscores would have to be escaped. */
+export const BLANK = '………';
 
 /** For each entry a line that says what it is and its values, then a line for each set of boxes or blanks. */
 export function entryLines(entries: readonly Entry[], words: Words): string[] {
@@ -13,8 +14,16 @@ export function entryLines(entries: readonly Entry[], words: Words): string[] {
       return note === undefined ? says : `${says} (${note})`;
     });
     const head = `${title} ${subject}`.trim();
-    return [[head, ...values].join(' · '), ...(blanks === undefined ? [] : blankLines(blanks, words))];
+    return [
+      [head, ...limitsOf(blanks, words), ...values].join(' · '),
+      ...(blanks === undefined ? [] : blankLines(blanks, words)),
+    ];
   });
+}
+
+function limitsOf(blanks: Blanks | undefined, words: Words): string[] {
+  if (blanks?.type !== 'readings' || blanks.limits === undefined) return [];
+  return [`${words.limits} ${both(blanks.limits)}`];
 }
 
 function both({text, also}: Value): string {
@@ -28,10 +37,9 @@ function blankLines(blanks: Blanks, words: Words): string[] {
     case 'lines':
       return blanks.labels.map((label) => `${label} ${BLANK}`.trim());
     case 'readings': {
-      const limits = blanks.limits === undefined ? '' : ` (${words.limits} ${both(blanks.limits)})`;
       return blanks.labels.map((label) => {
         const again = blanks.again ? `, ${words.again} ${BLANK}` : '';
-        return `${label || words.reading}: ${BLANK} ${blanks.unit}${again}${limits}`;
+        return `${label || words.reading}: ${BLANK} ${blanks.unit}${again}`;
       });
     }
     case 'tightening': {

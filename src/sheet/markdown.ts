@@ -2,7 +2,7 @@
 import type {BlockContent, List, ListItem, Paragraph, PhrasingContent, Root, RootContent} from 'mdast';
 import remarkStringify from 'remark-stringify';
 import {unified} from 'unified';
-import {entryLines} from './markdown-entry.js';
+import {BLANK, BOX, entryLines} from './markdown-entry.js';
 import type {Before, Notice, Row, Sheet, SheetBlock, Waiver} from './model.js';
 import type {Words} from './words.js';
 
@@ -29,9 +29,6 @@ export function sheetMarkdown(sheet: Sheet): string {
   };
   return unified().use(remarkStringify, {bullet: '-', rule: '-'}).stringify(root);
 }
-
-const BOX = '☐';
-const BLANK = '______';
 
 function headList({head, words}: Sheet): List {
   const pairs = [
@@ -116,9 +113,10 @@ function rowNodes(row: Row, words: Words): BlockContent[] {
   ];
 }
 
-function noticeNode({signal, prose}: Notice, words: Words): BlockContent {
+function noticeNode({signal, prose, hazards}: Notice, words: Words): BlockContent {
   const word: PhrasingContent = {type: 'strong', children: [text(`${words.signals[signal]}:`)]};
-  return {type: 'blockquote', children: [{type: 'paragraph', children: [word, text(' '), ...prose]}]};
+  const warns = hazards.length === 0 ? '' : `${hazards.join(words.and)}: `;
+  return {type: 'blockquote', children: [{type: 'paragraph', children: [word, text(` ${warns}`), ...prose]}]};
 }
 
 function waiverNodes(waivers: readonly Waiver[], words: Words): RootContent[] {

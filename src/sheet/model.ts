@@ -41,7 +41,7 @@ export interface Head {
   readonly turn?: {readonly number: number; readonly of: number};
 }
 
-/** Prose as Markdown nodes without positions, raw HTML or pictures. Links are whatever the author wrote. */
+/** Prose as Markdown nodes: text, code, emphasis, line breaks and web links, without positions, HTML or pictures. */
 export type Prose = readonly PhrasingContent[];
 
 /** What is laid out before the first step. Each line says at which steps it is needed. */

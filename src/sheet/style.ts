@@ -15,7 +15,7 @@ export const STYLE = `
 * { box-sizing: border-box; }
 html { background: #e4e3de; color: var(--ink); font: 11.5pt/1.36 var(--sans); font-variant-numeric: tabular-nums slashed-zero; }
 body { margin: 0 auto; max-width: 210mm; padding: 12mm 12mm 16mm 15mm; background: #fff; overflow-wrap: break-word; }
-h1, h2, h3, h4, h5, h6 { line-height: 1.2; margin: 0; break-after: avoid; }
+h1, h2, h3, h4, h5, h6 { line-height: 1.2; margin: 0; break-after: avoid; break-inside: avoid; overflow-wrap: anywhere; }
 h2 { font-size: 15pt; margin: 7mm 0 2.5mm; }
 h3 { font-size: 12.5pt; margin: 5mm 0 1.5mm; }
 h4, h5, h6 { font-size: 11.5pt; margin: 4mm 0 1.5mm; }
@@ -34,6 +34,7 @@ ul.plain .d2 { margin-left: 10mm; }
 .block .shop { font-weight: 700; margin: 0; }
 .block .kind { margin: 0; white-space: nowrap; text-align: right; }
 h1 { font-size: 23pt; letter-spacing: -0.01em; }
+h1.long { font-size: 16pt; }
 .stripe { position: absolute; left: 6.5mm; top: -2.6mm; width: 3.2mm; height: 17mm; background: var(--mark); transform: skewX(-16deg); border-radius: 0.6mm; }
 .cells { display: grid; grid-template-columns: repeat(12, 1fr); margin: 0; border-top: 1.2pt solid var(--ink); }
 .cells > div { grid-column: span 3; padding: 1.2mm 2.5mm 1.5mm; border-left: 0.5pt solid var(--rule); border-bottom: 0.5pt solid var(--rule); margin: 0 0 -0.5pt -0.5pt; min-height: 13mm; }
@@ -56,9 +57,10 @@ thead { display: table-header-group; break-inside: avoid; }
 .list th, .list td { padding: 1.3mm 2mm; border-bottom: 0.5pt solid var(--rule); vertical-align: top; }
 .list thead th { font-size: 10pt; border-bottom: 1.2pt solid var(--ink); vertical-align: bottom; }
 .list tr { break-inside: avoid; }
+.list tbody { overflow-wrap: anywhere; }
 .list tbody th { font-weight: 400; }
 .list .box-cell { width: 20mm; white-space: nowrap; }
-.list .small { width: 34mm; }
+.list .narrow { width: 34mm; }
 .list .steps { width: 26mm; }
 .list .count { width: 22mm; }
 .also-line { display: block; font-size: 10pt; }
@@ -180,7 +182,7 @@ svg text { font-family: var(--sans); }
 .closing h2 { margin: 0 0 2mm; }
 .closing .complete { display: flex; align-items: center; gap: 3mm; font-weight: 700; margin: 0 0 3mm; }
 .section-end .end { display: flex; flex-wrap: wrap; align-items: flex-end; gap: 1mm 4mm; margin: 0; }
-.section-end .end .title { flex: 1; font-weight: 700; }
+.section-end .end .title { flex: 1; min-width: 0; overflow-wrap: anywhere; font-weight: 700; }
 
 @media print {
   html { background: #fff; }
@@ -189,9 +191,10 @@ svg text { font-family: var(--sans); }
   .notice .signal, .hold .word, .stripe, .standing, .even { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
   .block { margin-top: 3mm; }
 }
-@media screen and (max-width: 700px) {
+@media screen and (max-width: 760px) {
   body { padding: 5mm; }
-  .scroll { overflow-x: auto; }
-  .rows { min-width: 640px; }
+  .rows .c-values { width: 42%; }
+  .list .narrow, .list .steps, .list .sign { width: auto; }
+  .tighten figure, .signs { display: block; }
 }
 `;

@@ -1,0 +1,170 @@
+/** Sheets in a real browser: what assistive technology finds wrong, what comes out on paper, and that nothing runs. */
+/// <reference lib="dom" />
+import axe, {type AxeResults} from 'axe-core';
+import type {Browser, Page} from 'playwright-core';
+import {afterAll, beforeAll, describe, expect, test} from 'vitest';
+import type {Book} from '../../src/build/book.js';
+import {compileSheet} from '../../src/sheet/compile.js';
+import {compileCover} from '../../src/sheet/cover.js';
+import {sheetHtml} from '../../src/sheet/html.js';
+import {coverHtml} from '../../src/sheet/html-cover.js';
+import type {Paper} from '../../src/sheet/model.js';
+import {openBrowser} from '../help/browser.js';
+import {type PdfPage, readPdf} from '../help/pdf.js';
+import {hardBook, hostileBook} from './hard.js';
+import {trialBook} from './trial.js';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+});
+
+const OPTIONS = {fingerprint: '0123456789abcdef'};
+
+function sheetOf(book: Book, paper: Paper = 'A4'): string {
+  const [procedure] = book.procedures;
+  if (procedure === undefined) throw new Error('no procedure');
+  return sheetHtml(compileSheet(book, procedure, {...OPTIONS, paper}));
+}
+
+function coverOf(book: Book, paper: Paper = 'A4'): string {
+  return coverHtml(compileCover(book, {...OPTIONS, paper}));
+}
+
+/** A page that fails the test when it asks for anything outside itself. */
+async function opened(html: string): Promise<Page> {
+  const page = await browser.newPage({viewport: {width: 1024, height: 1366}});
+  page.on('request', (request) => {
+    if (/^(?:https?|file|ws):/.test(request.url())) asked.push(request.url());
+  });
+  await page.setContent(html, {waitUntil: 'load'});
+  return page;
+}
+
+const asked: string[] = [];
+
+async function printed(html: string): Promise<PdfPage[]> {
+  const page = await opened(html);
+  const bytes = await page.pdf({preferCSSPageSize: true, printBackground: true});
+  await page.close();
+  return readPdf(bytes);
+}
+
+const documents = [
+  ['the trial sheet', sheetOf(trialBook)],
+  ['the cover of the trial book', coverOf(trialBook)],
+  ['the hard sheet', sheetOf(hardBook)],
+  ['the hostile sheet', sheetOf(hostileBook)],
+  ['the hostile cover', coverOf(hostileBook)],
+] as const;
+
+describe.each(documents)('%s on screen', (_, html) => {
+  test('gives an accessibility engine nothing to find', async () => {
+    const page = await opened(html);
+    // The sheet’s own policy forbids scripts; the engine is let in from outside the page.
+    await page.evaluate(axe.source);
+    const {violations, passes} = await page.evaluate<AxeResults>('axe.run()');
+    const found = violations.map(({id, nodes}) => `${id}: ${nodes.map(({html: node}) => node).join(' ')}`);
+    expect(found).toEqual([]);
+    expect(passes.length).toBeGreaterThan(10);
+    await page.close();
+  });
+
+  test('runs nothing, asks for nothing and holds no way to', async () => {
+    const page = await opened(html);
+    expect(
+      await page.evaluate(`({
+      hit: 'hit' in globalThis,
+      active: document.querySelectorAll('script, iframe, object, embed, form, base, link, meta[http-equiv=refresh]').length,
+      handlers: [...document.querySelectorAll('*')].filter(
+        (element) => element.getAttributeNames().some((name) => name.startsWith('on'))).length,
+      images: document.querySelectorAll('img').length,
+      styles: document.querySelectorAll('style').length,
+    })`),
+    ).toEqual({hit: false, active: 0, handlers: 0, images: 0, styles: 1});
+    const links = await page
+      .locator('a')
+      .evaluateAll((all) => all.map((link) => link.getAttribute('href') ?? ''));
+    expect(links.filter((href) => !/^https:\/\/|^[^:/]+\.html$/.test(href))).toEqual([]);
+    expect(asked).toEqual([]);
+    await page.close();
+  });
+
+  test.each([1024, 640])('is no wider than a window of %i', async (width) => {
+    const page = await opened(html);
+    await page.setViewportSize({width, height: 800});
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(width);
+    await page.close();
+  });
+
+  test('skips no level of heading and names every region once', async () => {
+    const page = await opened(html);
+    const headings = await page.locator('h1, h2, h3, h4, h5, h6').all();
+    const levels = await Promise.all(
+      headings.map((heading) => heading.evaluate(({tagName}) => Number(tagName.slice(1)))),
+    );
+    expect(levels.filter((level) => level === 1)).toHaveLength(1);
+    expect(levels.filter((level, at) => level > (levels[at - 1] ?? 0) + 1)).toEqual([]);
+    await page.close();
+  });
+});
+
+/** Points: ISO 216 A4 is 210 × 297 mm, US Letter 8.5 × 11 in. */
+const SIZES = {A4: [595.3, 841.9], Letter: [612, 792]} as const;
+
+describe.each(['A4', 'Letter'] as const)('on %s paper', (paper) => {
+  test.each(['trial', 'hard'] as const)(
+    'the %s sheet has every step, and its head and foot on every page',
+    async (name) => {
+      const book = name === 'trial' ? trialBook : hardBook;
+      const pages = await printed(sheetOf(book, paper));
+      const [width, height] = SIZES[paper];
+      pages.forEach((page, at) => {
+        expect([page.width, page.height].map(Math.round)).toEqual([width, height].map(Math.round));
+        expect(page.text).toContain(`Page ${at + 1} of ${pages.length}`);
+        expect(page.text).toContain(`rev. ${name === 'trial' ? 'C' : 'A'}`);
+        expect(page.text).toContain('0123456789');
+        expect(
+          page.pieces.filter(
+            ({text, x, width: wide}) => text.trim() !== '' && (x < 0 || x + wide > page.width),
+          ),
+        ).toEqual([]);
+      });
+      const words = new Set(pages.flatMap(({text}) => text.split(' ')));
+      const numbers = book.procedures[0]?.steps.map(({number}) => number) ?? [];
+      expect(numbers.filter((number) => !words.has(number))).toEqual([]);
+    },
+  );
+
+  test('what must be read together stands on one page', async () => {
+    const pages = await printed(sheetOf(hardBook, paper));
+    const pageOf = (word: string) => pages.findIndex(({text}) => text.includes(word));
+    for (let step = 1; step <= 46; step++) {
+      const page = pageOf(`first${step}x`);
+      expect(page, `step ${step}`).toBeGreaterThanOrEqual(0);
+      // Step 45 has a caution and a note that are longer than its page leaves room for: it may not fit, but must be there.
+      expect(pageOf(`last${step}x`), `the end of step ${step}`).toBe(page);
+      if (pages.some(({text}) => text.includes(`warn${step}x`))) {
+        expect(pageOf(`warn${step}x`), `the caution of step ${step}`).toBe(page);
+      }
+    }
+    expect(pageOf('Not the same person') < 0).toBe(true);
+    expect(pageOf('Witnessed by')).toBe(pageOf('first44x'));
+  });
+
+  test('the heads of the table come again on every page that its steps run over to', async () => {
+    const pages = await printed(sheetOf(hardBook, paper));
+    const withSteps = pages.filter(({text}) => /first\d+x/.test(text));
+    expect(withSteps.length).toBeGreaterThan(5);
+    for (const {text} of withSteps) expect(text).toContain('Values and readings');
+  });
+
+  test('the cover lists its procedures', async () => {
+    const pages = await printed(coverOf(trialBook, paper));
+    expect(pages[0]?.text).toContain('Camshaft, crankshaft and head');
+    expect(pages.at(-1)?.text).toContain(`Page ${pages.length} of ${pages.length}`);
+  });
+});
