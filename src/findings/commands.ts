@@ -23,7 +23,7 @@ export function commandsIn(text: string): Command[] {
   return sentences(text).flatMap((sentence) => new Reader(sentence).commands());
 }
 
-const CONDITIONS = new Set(['if', 'where', 'should', 'unless', 'whenever', 'in case']);
+const CONDITIONS = new Set(['if', 'where', 'should', 'unless', 'whenever']);
 const NEGATIONS = new Set(['not', "don't", 'don’t', 'never', 'no', 'avoid', 'cannot', 'neither']);
 const LEADS = new Set(
   'then now first next finally last lastly again also and but so please just always now still afterwards'.split(
@@ -55,7 +55,7 @@ const OTHERS = new Set(
   ),
 );
 
-/** Reads one sentence from left to right. */
+/** Lives while one sentence is read, from left to right: remembers whether a negation still holds. */
 class Reader {
   readonly #words: Sentence;
   #negated = false;
@@ -73,7 +73,7 @@ class Reader {
       const command = this.#commandAt(slot);
       if (command !== undefined) found.push(command);
     }
-    return this.#isConditional() ? found.slice(0, -1) : found;
+    return found.length > 0 && this.#isConditional() ? found.slice(0, -1) : found;
   }
 
   /** Places at which a command may stand, as indexes of words. */

@@ -78,5 +78,6 @@ function fixOf({mention, value}: Disagreement, file: string, prose: Prose): Fix 
 function written(amount: Amount, {worded}: Mention): string {
   if (amount.form !== 'range' || !worded || unitOf(amount).symbol !== amount.low.unit.symbol)
     return formatAmount(amount);
-  return `${formatQuantity(amount.low)} and ${formatQuantity(amount.high)}`;
+  const low = formatQuantity(amount.low).replace(/[^\d]+$/, '');
+  return `${low} and ${formatQuantity(amount.high)}`;
 }

@@ -1,5 +1,5 @@
 /** Numbers with units in running prose, each with its place and with the words around it that say what it is of. */
-import {dimensionOf, si} from '../quantity/convert.js';
+import {si} from '../quantity/convert.js';
 import type {Amount, Quantity, Unit} from '../quantity/model.js';
 import {type ScannedNumber, scanNumber, scanUnit, skipSpace} from '../quantity/scan.js';
 import type {Span} from '../text/source.js';
@@ -33,7 +33,7 @@ export function numbersIn(text: string): Mention[] {
     const read = amountAt(text, number);
     NUMBER.lastIndex = read?.span.end ?? number.span.end;
     if (read === undefined) {
-      bare = joined(text, bare, number.span.start) ? [...bare, number] : [number];
+      bare = joined(text, bare, number.span.start) ? [...bare.slice(-MOST_PASSES), number] : [number];
       continue;
     }
     if (read.amount.form === 'single' && joined(text, bare, read.span.start)) {
@@ -45,6 +45,9 @@ export function numbersIn(text: string): Mention[] {
   }
   return found;
 }
+
+/** No list of passes is longer. */
+const MOST_PASSES = 12;
 
 /** A number does not start inside a word, a date or another number. */
 const NUMBER = /(?<![\w.,/·–-])(?:\d|\.\d|[½⅓⅔¼¾⅛⅜⅝⅞])/g;
@@ -155,9 +158,4 @@ function lastEnd(text: string, pattern: RegExp): number {
 
 function firstEnd(text: string, pattern: RegExp): number {
   return text.matchAll(pattern).next().value?.index ?? text.length;
-}
-
-/** What a mention is an amount of. */
-export function mentionDimension({amount}: Mention): Unit['dimension'] {
-  return dimensionOf(amount);
 }

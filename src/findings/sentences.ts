@@ -9,6 +9,9 @@ export interface Word {
 
 export type Sentence = readonly Word[];
 
+/** No sentence of a shop is longer; what is read further is no prose, and would only cost time. */
+const MOST_WORDS = 120;
+
 /** A full stop after one of these ends no sentence. */
 const ABBREVIATIONS = new Set('no fig approx dia incl e.g i.e ft lb lbs hr hrs min max'.split(' '));
 
@@ -21,7 +24,7 @@ export function sentences(text: string): Sentence[] {
   let current: Word[] = [];
   let depth = 0;
   const close = () => {
-    if (current.length > 0) all.push(current);
+    if (current.length > 0) all.push(current.slice(0, MOST_WORDS));
     current = [];
   };
   for (const word of wordsOf(withoutCompounds(text))) {

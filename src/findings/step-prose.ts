@@ -71,5 +71,5 @@ function blank(text: string, {start, end}: Span): string {
 
 /** Line ends stay, so that paragraphs do. */
 function blanked(text: string): string {
-  return text.replace(/[^\r\n]/g, ' ');
+  return /[\r\n]/.test(text) ? text.replace(/[^\r\n]/g, ' ') : ' '.repeat(text.length);
 }

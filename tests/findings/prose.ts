@@ -44,19 +44,18 @@ function share(right: number, off: number): number {
   return right + off === 0 ? 1 : right / (right + off);
 }
 
-/** Sentences of which a number disagrees with the tag, as the finding reports them. */
+/** Sentences of which a number disagrees with the tag, as the finding reports them: each a procedure of one book. */
 export function scoreNumbers(cases: readonly ProseCase[]): Score {
-  let right = 0;
-  const wrong: string[] = [];
-  const missed: string[] = [];
-  for (const {says, tag, number} of cases) {
-    if (tag === undefined) continue;
-    const found = check(
-      book({engine: CORPUS_ENGINE, shop: CORPUS_SHOP, procedures: {'one.md': `1. ${says} \`${tag}\`\n`}}),
-    ).findings.some(({name}) => name === 'prose-disagrees');
-    if (found && number === 'disagrees') right += 1;
-    else if (found) wrong.push(`${says} → ${tag}`);
-    else if (number === 'disagrees') missed.push(`${says} → ${tag}`);
-  }
-  return score(right, wrong, missed);
+  const numbered = cases.filter(({tag}) => tag !== undefined);
+  const procedures = Object.fromEntries(
+    numbered.map(({says, tag}, index) => [`${index}.md`, `1. ${says} \`${tag}\`\n`]),
+  );
+  const {findings} = check(book({engine: CORPUS_ENGINE, shop: CORPUS_SHOP, procedures}));
+  const found = new Set(findings.filter(({name}) => name === 'prose-disagrees').map(({where}) => where.file));
+  const shown = ({says, tag}: ProseCase) => `${says} → ${tag}`;
+  const reported = numbered.filter((_, index) => found.has(`${index}.md`));
+  const right = reported.filter(({number}) => number === 'disagrees');
+  const wrong = reported.filter(({number}) => number !== 'disagrees');
+  const missed = numbered.filter((one) => one.number === 'disagrees' && !right.includes(one));
+  return score(right.length, wrong.map(shown), missed.map(shown));
 }
