@@ -126,11 +126,12 @@ export const VALUE_CASES: readonly Case[] = [
     procedure: `1. Wipe the faces. \`clean: sump-joint\`
 2. Run a bead. \`seal: sump-joint with silicone-sealant\`
 3. Set the sump down. \`install: sump\`
-4. Pour in the oil. \`fill: lubrication with engine-oil to 6 qt\`
+4. Leave it alone. \`cure: sump-joint\`
+5. Pour in the oil. \`fill: lubrication with engine-oil to 6 qt\`
 `,
     says: [
       `8:39 sump-joint is sealed with silicone-sealant, and liquid-gasket is specified`,
-      `10:59 lubrication is filled to 6 US qt (5.7 L), and 7 US qt (6.6 L) is specified`,
+      `11:59 lubrication is filled to 6 US qt (5.7 L), and 7 US qt (6.6 L) is specified`,
     ],
   },
   {
