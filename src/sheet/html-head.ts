@@ -17,7 +17,7 @@ export function titleBlock({shop, kind, title}: Titles, below: readonly ElementC
   return h('div.block', [
     h('span.stripe', {ariaHidden: 'true'}),
     h('div.block-top', [
-      h('div', [h('p.shop', shop), h('h1', {className: title.length > LONG ? ['long'] : []}, title)]),
+      h('div', [h('p.shop', shop), h('h1', {className: title.length > LONG ? ['long'] : undefined}, title)]),
       h('p.kind', kind),
     ]),
     ...below,
@@ -38,9 +38,9 @@ export function cells(list: readonly Cell[]): Element {
   return h(
     'dl.cells',
     list.map(({label, text, width, digits}) =>
-      h('div', {className: width === undefined ? [] : [`w${width}`]}, [
+      h('div', {className: width === undefined ? undefined : [`w${width}`]}, [
         h('dt', label),
-        h('dd', {className: digits === true ? ['print'] : []}, text),
+        h('dd', {className: digits === true ? ['print'] : undefined}, text),
       ]),
     ),
   );

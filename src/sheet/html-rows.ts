@@ -82,6 +82,7 @@ interface Standing {
 
 function rowBodies(row: Row, standing: Standing, words: Words): Element[] {
   const className = [
+    'step',
     ...(standing.even ? ['even'] : []),
     ...(standing.depth > 0 ? ['sub'] : []),
     ...(standing.only ? ['only'] : []),

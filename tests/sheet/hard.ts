@@ -152,5 +152,5 @@ ${ATTACKS.map((attack, at) => `  part-${at}: {name: ${yaml(attack)}, note: ${yam
 hold-points:
   hold: {name: ${yaml(ATTACKS[0])}, by: ${yaml(ATTACKS[6])}}
 `,
-  procedures: {'"><script>window.hit=1</script>.md': hostileProcedure()},
+  procedures: {'"><img src=x onerror="window.hit=1">.md': hostileProcedure()},
 });

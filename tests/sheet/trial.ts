@@ -154,4 +154,7 @@ Nobody works alone on this one: the crankshaft takes two.
 21. Fill the cooling system. \`fill: cooling with coolant to the bottom of the filler neck\`
 `;
 
+/** Everything that its author wrote. */
+export const TRIAL_TEXTS = [SHOP, ENGINE, PROCEDURE];
+
 export const trialBook = book({shop: SHOP, engine: ENGINE, procedures: {'03-camshaft.md': PROCEDURE}});

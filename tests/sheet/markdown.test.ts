@@ -1,0 +1,60 @@
+/** The sheet as Markdown, read back by a Markdown parser. */
+import type {Nodes} from 'mdast';
+import {toString as textOf} from 'mdast-util-to-string';
+import remarkParse from 'remark-parse';
+import {unified} from 'unified';
+import {describe, expect, test} from 'vitest';
+import type {Book} from '../../src/build/book.js';
+import {compileSheet} from '../../src/sheet/compile.js';
+import {sheetMarkdown} from '../../src/sheet/markdown.js';
+import {hardBook, hostileBook} from './hard.js';
+import {trialBook} from './trial.js';
+
+function markdownOf(book: Book): string {
+  const [procedure] = book.procedures;
+  if (procedure === undefined) throw new Error('no procedure');
+  return sheetMarkdown(compileSheet(book, procedure, {fingerprint: '0123456789abcdef'}));
+}
+
+function all(node: Nodes): Nodes[] {
+  return [node, ...('children' in node ? node.children.flatMap(all) : [])];
+}
+
+const read = (text: string) => all(unified().use(remarkParse).parse(text));
+
+describe.each([
+  ['trial', trialBook],
+  ['hard', hardBook],
+  ['hostile', hostileBook],
+] as const)('the %s sheet', (_, book) => {
+  const nodes = read(markdownOf(book));
+
+  test('has every step’s number in bold, in order', () => {
+    const bold = nodes.flatMap((node) => (node.type === 'strong' ? textOf(node) : []));
+    const numbers = book.procedures[0]?.steps.map(({number}) => number) ?? [];
+    expect(bold.filter((text) => /^\d+[a-z]*$/.test(text))).toEqual(numbers);
+  });
+
+  test('skips no level of heading', () => {
+    const depths = nodes.flatMap((node) => (node.type === 'heading' ? node.depth : []));
+    expect(depths[0]).toBe(1);
+    expect(depths.filter((depth, at) => depth > (depths[at - 1] ?? 0) + 1)).toEqual([]);
+  });
+
+  test('holds neither HTML nor a picture nor a link that could do anything', () => {
+    expect(
+      nodes.filter(({type}) => type === 'html' || type === 'image' || type === 'imageReference'),
+    ).toEqual([]);
+    const links = nodes.flatMap((node) => (node.type === 'link' ? node.url : []));
+    expect(links.filter((url) => !url.startsWith('https://'))).toEqual([]);
+  });
+});
+
+test('values, limits and blanks stand where the step is', () => {
+  const text = markdownOf(trialBook);
+  expect(text).toContain('Torque main cap bolts · To 85 lbf·ft (115 N·m) (oiled threads)');
+  expect(text).toContain('Limits 0.0015–0.0035 in');
+  expect(text).toContain('- rear: ……… in, Again after rework ………\n');
+  expect(text).toContain('> **DANGER:** fire, vapour: Brake cleaner');
+  expect(text).toContain('Only if main clearance is out of limits:');
+});

@@ -1,0 +1,74 @@
+/** Every word that a sheet or cover prints by itself comes from one object, so that another language is another object. */
+import {describe, expect, test} from 'vitest';
+import {compileSheet} from '../../src/sheet/compile.js';
+import {compileCover} from '../../src/sheet/cover.js';
+import {sheetHtml} from '../../src/sheet/html.js';
+import {coverHtml} from '../../src/sheet/html-cover.js';
+import {sheetMarkdown} from '../../src/sheet/markdown.js';
+import {ENGLISH, fill, type Words} from '../../src/sheet/words.js';
+import {LOCK_KINDS} from '../../src/spec/locks.js';
+import {TRIAL_TEXTS, trialBook} from './trial.js';
+
+/** A language of one letter: whatever it prints is told from everything that the author wrote. */
+const FOREIGN: Words = foreign(ENGLISH);
+
+function foreign<T>(words: T): T {
+  const said = JSON.stringify(words, (key, value) => {
+    if (typeof value !== 'string' || key === 'language') return value;
+    return value.replace(/\{[a-z]+\}|\p{L}+/gu, (word) => (word.startsWith('{') ? word : 'жж'));
+  });
+  return JSON.parse(said);
+}
+
+const [procedure] = trialBook.procedures;
+if (procedure === undefined) throw new Error('no procedure');
+const options = {fingerprint: '0123456789', words: FOREIGN};
+const sheet = compileSheet(trialBook, procedure, options);
+
+/** The text that a reader meets, labels for assistive technology included. */
+function visible(html: string): string {
+  const labels = [...html.matchAll(/aria-label="([^"]*)"/g)].map(([, label]) => label).join(' ');
+  const running = [...html.matchAll(/\{ content: ([^;]*);/g)]
+    .map(([, css]) => css?.replace(/counters?\(\w+\)/g, ''))
+    .join(' ');
+  const body = html.replace(/<style>[\s\S]*?<\/style>/, '').replace(/<[^>]*>/g, ' ');
+  return `${body} ${labels} ${running.replace(/\\[0-9a-f]+ /g, ' ')}`;
+}
+
+describe('nothing is printed that is neither the author’s nor in the words', () => {
+  const written = new Set(
+    TRIAL_TEXTS.join(' ')
+      .toLowerCase()
+      .match(/[a-z]+/g),
+  );
+  /** Units, entities of HTML, the name that the helper gives the engine, and the letters of step numbers. */
+  const units = new Set('lbf ft n m in mm l us qt h max min rem quot amp x example b'.split(' '));
+  test.each([
+    ['sheet', visible(sheetHtml(sheet))],
+    ['cover', visible(coverHtml(compileCover(trialBook, options)))],
+    ['Markdown', sheetMarkdown(sheet)],
+  ])('%s', (_, text) => {
+    const words = text.toLowerCase().match(/[a-z]+/g) ?? [];
+    expect(words.length).toBeGreaterThan(20);
+    expect([...new Set(words)].filter((word) => !written.has(word) && !units.has(word))).toEqual([]);
+    expect(text).toContain('жж');
+  });
+});
+
+test('the language is that of the words', () => {
+  expect(sheetHtml({...sheet, words: {...FOREIGN, language: 'cs'}})).toContain('<html lang="cs">');
+});
+
+test('every kind of lock has a word', () => {
+  expect(Object.keys(ENGLISH.locks)).toEqual(Object.keys(LOCK_KINDS));
+});
+
+test.each([
+  ['{number} of {of}', {number: 2, of: 9}, '2 of 9'],
+  ['{of}/{number}', {number: 2, of: 9}, '9/2'],
+  ['{number} {other}', {number: '{of}', of: 9}, '{of} {other}'],
+  ['{toString}', {}, '{toString}'],
+  ['plain', {}, 'plain'],
+])('%s is filled', (phrase, values, expected) => {
+  expect(fill(phrase, values)).toBe(expected);
+});
