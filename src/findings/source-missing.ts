@@ -1,5 +1,9 @@
 /** A specified value for which no source is named. */
-import type {FindingKind} from './model.js';
+import {type Action, whereIn} from '../build/program.js';
+import {clauseOf} from '../procedure/values.js';
+import {cureOf} from './curing.js';
+import type {Context, FindingKind} from './model.js';
+import {about, itemAt, specified} from './phrase.js';
 
 export const sourceMissing: FindingKind = {
   name: 'source-missing',
@@ -44,4 +48,35 @@ consumables:
 `,
   },
   fromReading: true,
+  before: {measure: stated, check: stated, cure: curedFor},
 };
+
+/** Limits that only the procedure knows: the specification, where a source would stand, has none. */
+function stated(action: Action, {report}: Context): void {
+  const {item, places, step} = action;
+  if (item.kind !== 'fit' && item.kind !== 'check') return;
+  const clause = clauseOf(action.tag, 'within');
+  if (clause === undefined || item.limits !== undefined) return;
+  report({
+    where: whereIn(step, clause.valueSpan),
+    message: `the limits of ${item.id} stand only in this step, without a source; specify them in engine.yaml`,
+    ...about(item, places),
+    related: [specified(item)],
+  });
+}
+
+function curedFor(action: Action, {state, relations, report}: Context): void {
+  const {item, places, step} = action;
+  const clause = clauseOf(action.tag, 'for');
+  if (item.kind !== 'joint' || clause === undefined) return;
+  const bare = places.filter(
+    (place) => state.holds('sealed', item.id, place) && cureOf(item, place, state, relations) === undefined,
+  );
+  if (bare.length === 0) return;
+  report({
+    where: whereIn(step, clause.valueSpan),
+    message: `the cure of ${itemAt(item, bare)} stands only in this step, without a source; specify it for the sealant in shop.yaml`,
+    ...about(item, bare),
+    related: [specified(item)],
+  });
+}

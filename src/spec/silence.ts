@@ -31,7 +31,18 @@ export function silences(raw: RawItem): Problem[] {
       key === 'when' ? `${raw.id} does not say when it is measured` : `${raw.id} does not say its ${key}`;
     return {name: 'spec-silent', where: raw.where, says, hint: `write ${write}`, item: raw.id};
   });
-  return [...unspoken, ...[...raw.fields.values()].flatMap((field) => unreasoned(raw, field))];
+  return [
+    ...unspoken,
+    ...checkOfNothing(raw),
+    ...[...raw.fields.values()].flatMap((field) => unreasoned(raw, field)),
+  ];
+}
+
+/** A check gives a number or a state; one that expects neither cannot fail. */
+function checkOfNothing({kind, id, where, fields}: RawItem): Problem[] {
+  if (kind !== 'check' || fields.has('limits') || fields.has('expect')) return [];
+  const hint = 'write limits: with a unit, or expect: in words';
+  return [{name: 'spec-silent', where, says: `${id} does not say what is expected`, hint, item: id}];
 }
 
 function unreasoned(raw: RawItem, field: Field): Problem[] {

@@ -24,11 +24,16 @@ export interface Thread {
   readonly leftHand: boolean;
 }
 
+const LONGEST = 60;
+
 export type ThreadReading = {readonly ok: true; readonly thread: Thread} | Refused;
 
 /** Reads a designation. Unified sizes No. 0 to 1-1/2 in, metric M1.6 to M39; series of other names are refused. */
 export function readThread(text: string): ThreadReading {
   const trimmed = text.trim();
+  // Longer than any designation; it also bounds the work of the expressions below.
+  if (trimmed.length > LONGEST)
+    return refused(`"${clip(trimmed)}" is too long for a thread`, 'write 1/2-13 UNC, or M10×1.5');
   const leftHand = /[\s-]LH$/i.test(trimmed);
   const plain = leftHand ? trimmed.slice(0, -2).replace(/[\s-]+$/, '') : trimmed;
   const foreign = /\b(?:BS[WFP]|BSPP|BSPT|BA|NPTF?|NPS|Whit(?:worth)?|UNJ[CF]?|Tr|ACME)\b/i.exec(plain);

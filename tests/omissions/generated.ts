@@ -116,7 +116,7 @@ function angleBolts(n: string): Unit {
 function reworkLoop(n: string): Unit {
   return {
     parts: `ring-${n}: {single-use: true}`,
-    fits: `play-${n}: {between: [block, ring-${n}], limits: 0.05–0.20 mm, using: [feeler-gauges], when: {installed: [ring-${n}], tight: []}}`,
+    fits: `play-${n}: {between: [block, ring-${n}], limits: 0.05–0.20 mm, rework: true, using: [feeler-gauges], when: {installed: [ring-${n}], tight: []}}`,
     steps: [
       `Take a new ring. \`renew: ring-${n}\` \`install: ring-${n}\``,
       `Read the play. \`measure: play-${n} within 0.05–0.20 mm using feeler-gauges\` \`step: read-${n}\``,
