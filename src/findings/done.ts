@@ -2,6 +2,7 @@
 import type {State} from '../build/facts.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Fastener, Item, ItemKind} from '../spec/model.js';
+import type {Context} from './model.js';
 
 const VERB: {readonly [kind in ItemKind]: Verb} = {
   part: 'install',
@@ -47,6 +48,16 @@ export function isDone(item: Item, place: string, state: State): boolean {
     default:
       return true;
   }
+}
+
+/**
+ * Not done yet, though some step of the book does it. What no step ever does is another finding, and not one
+ * more for everything that comes after it.
+ */
+export function isLate(item: Item, place: string, {state, does}: Pick<Context, 'state' | 'does'>): boolean {
+  if (isDone(item, place, state)) return false;
+  if (item.kind === 'fastener' && tightAsAsked(item, place, state)) return does('lock', item.id, place);
+  return does(verbFor(item), item.id, place);
 }
 
 /** At its final torque, where it has one. */

@@ -4,7 +4,7 @@ import type {Change, State} from '../build/facts.js';
 import {type Action, type Node, whereIn} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
 import {stepName} from '../build/tell.js';
-import {isDone, verbFor} from './done.js';
+import {isLate, verbFor} from './done.js';
 import type {Context, FindingKind} from './model.js';
 import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 
@@ -53,9 +53,7 @@ function forgotten(action: Action, context: Context): void {
   for (const {value, where} of item.after) {
     const first = context.book.spec.items.get(value);
     if (first === undefined) continue;
-    const late = meetingPlaces(item, places, first).filter(
-      (place) => !isDone(first, place, context.state) && context.does(verbFor(first), first.id, place),
-    );
+    const late = meetingPlaces(item, places, first).filter((place) => isLate(first, place, context));
     if (late.length === 0) continue;
     context.reportIfItLasts(
       {

@@ -1,7 +1,7 @@
 /** A hold point is signed before what it asks for is done. */
 import {stepName} from '../build/tell.js';
 import {placesOf} from '../spec/items.js';
-import {isDone, verbFor} from './done.js';
+import {isLate} from './done.js';
 import type {FindingKind} from './model.js';
 import {about, itemAt, specified, tagWhere} from './phrase.js';
 
@@ -36,9 +36,7 @@ hold-points:
       for (const {value, where} of item.asks) {
         const asked = book.spec.items.get(value);
         if (asked === undefined) continue;
-        const open = placesOf(asked).filter(
-          (place) => !isDone(asked, place, state) && does(verbFor(asked), asked.id, place),
-        );
+        const open = placesOf(asked).filter((place) => isLate(asked, place, {state, does}));
         if (open.length === 0) continue;
         report({
           where: tagWhere(action),
