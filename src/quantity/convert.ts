@@ -3,7 +3,7 @@ import type {Amount, Quantity, Unit} from './model.js';
 import {si} from './si.js';
 import {type UnitSymbol, unit} from './units.js';
 
-export {difference, si} from './si.js';
+export {si} from './si.js';
 
 /** Both in the SI unit of the dimension; an end without a limit is infinite. */
 export interface Limits {

@@ -6,8 +6,6 @@ import {convert, decimalStep, highOf, lowOf, unitOf} from './convert.js';
 import {otherUnit} from './counterpart.js';
 import type {Amount, Quantity, Unit} from './model.js';
 
-export {otherUnit} from './counterpart.js';
-
 /** The system that a shop thinks in; the other one follows in brackets. */
 export type System = 'inch' | 'metric';
 
