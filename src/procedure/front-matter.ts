@@ -1,5 +1,5 @@
 /** Reads the YAML at the head of a procedure: what it is called, and which revision of which date it is. */
-import {z} from 'zod';
+import * as z from 'zod';
 import {entryOf, type Node, plainValue, textOf, valueAt} from '../spec/tree.js';
 import {readYaml, type YamlCaps} from '../spec/yaml.js';
 import {nearest} from '../text/nearest.js';

@@ -1,5 +1,5 @@
 /** The zod shape of every verb's clauses, built from the table of verbs: which it takes, which it needs, in what form. */
-import {z} from 'zod';
+import * as z from 'zod';
 import type {Amount} from '../quantity/model.js';
 import type {ClauseValue} from './model.js';
 import {
