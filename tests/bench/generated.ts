@@ -2,6 +2,7 @@
  * Books made up by a seeded generator, of any number of steps, in the shape of the demonstration book: sections,
  * cautions, prose of a line or two, tags, and three items of the specification to every five steps.
  */
+import {type Random, seeded} from '../help/random.js';
 
 export interface GeneratedBook {
   readonly shop: string;
@@ -12,7 +13,7 @@ export interface GeneratedBook {
 
 /** The same book for the same numbers. `stepsPerFile` of at least `steps` puts it all in one file. */
 export function generatedBook(steps: number, stepsPerFile: number, seed = 1): GeneratedBook {
-  const random = generator(seed);
+  const random = seeded(seed);
   const units = Math.ceil(steps / STEPS_PER_UNIT);
   const unitsPerFile = Math.max(1, Math.ceil(stepsPerFile / STEPS_PER_UNIT));
   const procedures = new Map<string, string>();
@@ -61,12 +62,12 @@ build: [${files.join(', ')}]
 `;
 }
 
-function procedureText(units: readonly number[], random: () => number): string {
+function procedureText(units: readonly number[], random: Random): string {
   const front = '---\ntitle: Assembly\nrevision: A\ndate: 2026-01-15\nauthor: generator\n---\n';
   return `${front}\n${units.map((unit) => unitText(unit, random)).join('\n')}`;
 }
 
-function unitText(unit: number, random: () => number): string {
+function unitText(unit: number, random: Random): string {
   const aside = () => ASIDES[Math.floor(random() * ASIDES.length)] ?? '';
   return `## Assembly ${unit}
 
@@ -90,14 +91,3 @@ const ASIDES = [
   'See the [drawing](drawing.png) on the wall.',
   'Have a second pair of hands for this.',
 ] as const;
-
-/** Numbers from 0 to 1: mulberry32, by Tommy Ettinger, in the public domain. */
-function generator(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}

@@ -4,8 +4,7 @@
  * reading with its rework loop, hold points, marks, cautions and bars.
  */
 import {book} from '../help/example.js';
-
-type Random = () => number;
+import {type Random, seeded} from '../help/random.js';
 
 /** What one situation adds to the specification and to the procedure. */
 interface Unit {
@@ -25,7 +24,7 @@ interface Unit {
 
 /** The same book for the same seed: `count` situations, `perFile` of them to a procedure. */
 export function generatedClean(seed: number, count: number, perFile = 5) {
-  const random = generator(seed);
+  const random = seeded(seed);
   const units = Array.from({length: count}, (_, index) => anyUnit(index, random));
   const procedures: Record<string, string> = {};
   for (let first = 0; first < units.length; first += perFile) {
@@ -193,15 +192,4 @@ function procedureText(units: readonly Unit[]): string {
     return `${number}. ${step}\n`;
   };
   return units.map(({steps}, index) => `\n## Unit ${index + 1}\n\n${steps.map(line).join('')}`).join('');
-}
-
-/** Numbers from 0 to 1: mulberry32, by Tommy Ettinger, in the public domain. */
-function generator(seed: number): Random {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
 }
