@@ -4,7 +4,7 @@ import {meetingPlaces} from '../build/relations.js';
 import type {Fit, Located} from '../spec/model.js';
 import {tightAsAsked} from './done.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
+import {about, itemAt, listed, specified, storyOf, tagWhere} from './phrase.js';
 import {numbered, STRIP_ENGINE, STRIP_STEPS, without} from './strip-example.js';
 
 export const measuredSlack: FindingKind = {
@@ -38,17 +38,20 @@ function crushed(action: Action, fit: Fit, {state, report}: Context): void {
   );
   if (bad.length === 0) return;
   const laid = bad.some((place) => state.holds('strip', fit.id, place));
-  const under = fit.when?.tight.map(({value}) => value).join(', ');
   report({
     where: tagWhere(action),
-    message: laid
-      ? `${itemAt(fit, bad)} is read from a strip that ${under} never crushed at final torque`
-      : `${itemAt(fit, bad)} is read from a strip that no step laid`,
+    message: `${itemAt(fit, bad)} is read from a strip that ${laid ? uncrushed(fit) : 'no step laid'}`,
     ...about(fit, bad),
     story: storyOf(bad.map((place) => state.get('strip', fit.id, place))),
     related: [specified(fit)],
     lacks: {item: fit.id, verbs: ['lay']},
   });
+}
+
+function uncrushed(fit: Fit): string {
+  const under = fit.when?.tight.map(({value}) => value) ?? [];
+  if (under.length > 0) return `${listed(under, 'and')} never crushed at final torque`;
+  return 'nothing can have crushed: its `when` names no tight fasteners';
 }
 
 function inPlace(action: Action, fit: Fit, context: Context): void {

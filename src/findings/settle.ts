@@ -53,12 +53,11 @@ function waiversOf(run: Ledger): Waiver[] {
 /** A waiver without a reason silences nothing. */
 function waived({kind, found}: Raised, waivers: readonly Waiver[], run: Ledger): boolean {
   if (NOT_WAIVED.has(kind.name)) return false;
+  const named = waivers.filter(({name, tag}) => name === kind.name && clauseOf(tag, 'because') !== undefined);
+  // Nearly every finding ends here, before the steps are searched for its place.
+  if (named.length === 0) return false;
   const step = found.step ?? stepAt(found.where, run);
-  if (step === undefined) return false;
-  const fitting = waivers.filter(
-    (waiver) =>
-      waiver.name === kind.name && waiver.step === step && clauseOf(waiver.tag, 'because') !== undefined,
-  );
+  const fitting = named.filter((waiver) => waiver.step === step);
   for (const waiver of fitting) waiver.used = true;
   return fitting.length > 0;
 }

@@ -1,6 +1,8 @@
 /** A specified value for which no source is named. */
+import type {State} from '../build/facts.js';
 import {type Action, whereIn} from '../build/program.js';
 import {clauseOf} from '../procedure/values.js';
+import type {Joint} from '../spec/model.js';
 import {cureOf} from './curing.js';
 import type {Context, FindingKind} from './model.js';
 import {about, itemAt, specified} from './phrase.js';
@@ -70,7 +72,7 @@ function curedFor(action: Action, {state, relations, report}: Context): void {
   const clause = clauseOf(action.tag, 'for');
   if (item.kind !== 'joint' || clause === undefined) return;
   const bare = places.filter(
-    (place) => state.holds('sealed', item.id, place) && cureOf(item, place, state, relations) === undefined,
+    (place) => sealedAsAsked(item, place, state) && cureOf(item, place, state, relations) === undefined,
   );
   if (bare.length === 0) return;
   report({
@@ -79,4 +81,12 @@ function curedFor(action: Action, {state, relations, report}: Context): void {
     ...about(item, bare),
     related: [specified(item)],
   });
+}
+
+/** The time of a sealant that does not belong there is no matter of sources. */
+function sealedAsAsked(joint: Joint, place: string, state: State): boolean {
+  const {holds, detail} = state.get('sealed', joint.id, place);
+  const asked = joint.seal?.value;
+  if (!holds || typeof asked !== 'object') return false;
+  return detail?.ids?.every((id) => asked.includes(id)) ?? true;
 }

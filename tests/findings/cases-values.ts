@@ -126,7 +126,7 @@ export const VALUE_CASES: readonly Case[] = [
     procedure: `1. Wipe the faces. \`clean: sump-joint\`
 2. Run a bead. \`seal: sump-joint with silicone-sealant\`
 3. Set the sump down. \`install: sump\`
-4. Leave it alone. \`cure: sump-joint\`
+4. Leave it alone. \`cure: sump-joint for 24 h\`
 5. Pour in the oil. \`fill: lubrication with engine-oil to 6 qt\`
 `,
     says: [
