@@ -69,6 +69,7 @@ export function bearingClearance(places: readonly BearingPlace[], limits?: Amoun
       'least = smallest bore − walls − largest journal, most = largest bore − walls − smallest journal',
     inputs: [...places.flatMap(stated), ...(limits ? [{name: 'limits', value: limits}] : [])],
     source: 'TM 5-3895-370-14&P, pp. 5-272 and 5-283 (smallest bearing bore less journal)',
+    advisory: 'Read a split shell 90° from its parting line: some are relieved there (TM 55-1905-220-14-4).',
   };
 }
 

@@ -30,7 +30,11 @@ export function plugFit(kind: 'cup' | 'domed', plug: Amount, bore: Amount): Work
       'it must go in free and be spread: check plug and counterbore',
     );
   const says = kind === 'cup' ? 'interference = plug − bore' : 'clearance before spreading = bore − plug';
-  return {...fit, formula: says, source: kind === 'cup' ? CUP : DOMED, advisory: ESTIMATE};
+  const inputs = [
+    {name: 'plug', value: plug},
+    {name: 'bore', value: bore},
+  ];
+  return {...fit, inputs, formula: says, source: kind === 'cup' ? CUP : DOMED, advisory: ESTIMATE};
 }
 
 export interface Counterbore {

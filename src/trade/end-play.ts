@@ -55,23 +55,21 @@ export function thrustWasher(
     notOf('length', {'the washer': present, 'the lower limit': low, 'the upper limit': high}) ??
     firstWrong(set);
   if (refusal) return refusal;
-  const middle = (si(low) + si(high)) / 2;
   const choices = set
     .map((washer) => ({
       washer,
       play: lengthLike(si(play) - (si(washer) - si(present)), [play, washer, present]),
     }))
     .filter((one) => compare(one.play, low) >= 0 && compare(one.play, high) <= 0);
-  const [first, ...others] = choices;
-  if (first === undefined)
+  const found = nearestTo((si(low) + si(high)) / 2, choices);
+  if (found === undefined)
     return refused(
       `no washer of the set brings the end play within ${formatAmount(limits)}`,
       'look for wear of the thrust faces, or get other washers',
     );
-  const away = (one: Washer) => Math.abs(si(one.play) - middle);
   return {
     ok: true,
-    result: others.reduce((best, one) => (away(one) < away(best) ? one : best), first),
+    result: found,
     formula: 'play = play before − (washer − present washer)',
     inputs: [
       {name: 'end play', value: play},
@@ -82,6 +80,12 @@ export function thrustWasher(
     source: 'geometry',
     advisory: ESTIMATE,
   };
+}
+
+function nearestTo(middle: number, choices: readonly Washer[]): Washer | undefined {
+  const away = (one: Washer) => Math.abs(si(one.play) - middle);
+  const [first, ...others] = choices;
+  return first && others.reduce((best, one) => (away(one) < away(best) ? one : best), first);
 }
 
 function firstWrong(set: readonly Quantity[]): Refused | undefined {

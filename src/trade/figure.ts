@@ -44,7 +44,7 @@ export function figure<const O extends Options>(description: Description<O>): Fi
     options,
     example: new Map(shown.map(([key, option]) => [key, option.examples])),
     work: (given) => {
-      const read = readGiven(name, options, given);
+      const read = readGiven(options, given);
       // Every key of the options has been read by its own reader, which the compiler can't follow through the map.
       return 'refusal' in read ? read.refusal : work(read.values as Inputs<O>);
     },
@@ -60,10 +60,10 @@ export function optionHint(options: ReadonlyMap<string, unknown>, word: string):
 
 type ReadGiven = {readonly refusal: Refused} | {readonly values: Readonly<Record<string, unknown>>};
 
-function readGiven(name: string, options: ReadonlyMap<string, Option<unknown>>, given: Given): ReadGiven {
+function readGiven(options: ReadonlyMap<string, Option<unknown>>, given: Given): ReadGiven {
   const unknown = [...given.keys()].find((key) => !options.has(key));
   if (unknown !== undefined)
-    return {refusal: refused(`${name} has no option --${unknown}`, optionHint(options, unknown))};
+    return {refusal: refused(`there is no option --${unknown}`, optionHint(options, unknown))};
   const values: Record<string, unknown> = {};
   for (const [key, option] of options) {
     const texts = given.get(key);

@@ -1,12 +1,7 @@
 /** Makes quantities of what was worked out, with no more figures than a shop can use. */
 import {decimalStep} from '../quantity/convert.js';
-import type {Amount, Quantity, Unit} from '../quantity/model.js';
+import type {Quantity, Unit} from '../quantity/model.js';
 import {unit} from '../quantity/units.js';
-
-/** A single amount, as the results and limits of a calculation are told. */
-export function single(value: Quantity): Amount {
-  return {form: 'single', value};
-}
 
 /**
  * The quantity whose value in SI is `value`, in `to`, printed to `step`. Of a temperature, a point and not a

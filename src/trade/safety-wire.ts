@@ -66,7 +66,8 @@ function leastWire(hole: number, spacing: Quantity | undefined): number {
 
 /** Whether a wire is one of those that will do, by its nominal size to a thousandth of an inch. */
 export function wireSuits(wire: Quantity, choice: WireChoice): 'too thin' | 'too thick' | 'suits' {
-  const slack = 0.0005 * 0.0254;
+  // Metric wire is sold as 0.8 mm for 0.032 in.
+  const slack = 0.001 * 0.0254;
   if (si(wire) < si(choice.least) - slack) return 'too thin';
   return si(wire) > si(choice.most) + slack ? 'too thick' : 'suits';
 }

@@ -1,7 +1,7 @@
 /** Heating the outer or cooling the inner part until an interference fit goes together by hand. */
 import {si} from '../quantity/convert.js';
 import {formatQuantity} from '../quantity/format.js';
-import type {Quantity} from '../quantity/model.js';
+import type {Amount, Quantity} from '../quantity/model.js';
 import {coldOfSteel} from './cold-steel.js';
 import {coefficientText, EXPANSION_SOURCE, type Material} from './expansion.js';
 import {fromSi} from './result.js';
@@ -38,16 +38,16 @@ export interface Shrink {
 export function heatToAssemble(given: ShrinkInputs): Worked<Shrink> {
   const refusal = unfit(given);
   if (refusal) return refusal;
-  const {diameter, material, room} = given;
-  const kelvin = needed(given) / (material.perKelvin * si(diameter));
-  if (si(room) + kelvin > HOTTEST)
+  const end = straight(1)(given);
+  if (end > HOTTEST)
     return refused(
-      `the part would need ${formatQuantity(pointAt(si(room) + kelvin, room))}, over 300 °C`,
+      `the part would need ${formatQuantity(pointAt(end, given.room))}, over 300 °C`,
       'cool the inner part as well, or press it',
     );
-  return worked(given, kelvin, 'ΔT = (interference + clearance) / (α · D)', `${HOT} ${ESTIMATE}`);
+  return worked(given, end, straight(1), {formula: CONSTANT, advisory: `${HOT} ${ESTIMATE}`});
 }
 
+const CONSTANT = 'ΔT = (interference + clearance) / (α · D)';
 const HOTTEST = 573.15;
 const HOT = 'Heat evenly, and no hotter than the part, its seals and its temper bear: ask its maker.';
 
@@ -60,19 +60,16 @@ const HOT = 'Heat evenly, and no hotter than the part, its seals and its temper 
 export function coolToAssemble(given: ShrinkInputs): Worked<Shrink> {
   const refusal = unfit(given);
   if (refusal) return refusal;
-  const {diameter, material, room} = given;
-  const strain = needed(given) / si(diameter);
-  const end = material.steel
-    ? coldOfSteel(strain, si(room), material)
-    : si(room) - strain / material.perKelvin;
-  if (end === undefined || end < (material.steel ? 0 : COLDEST)) {
-    const reach = material.steel ? '−340 °F' : '−80 °C, below which its coefficient is not known here';
+  const {steel} = given.material;
+  const way = steel ? bySteelTable : straight(-1);
+  const end = way(given);
+  if (end === undefined || (!steel && end < COLDEST)) {
+    const reach = steel ? '−340 °F' : '−80 °C, below which its coefficient is not known here';
     return refused(`the part would have to go below ${reach}`, 'heat the outer part as well');
   }
-  const formula = material.steel
-    ? 'interference + clearance = D · ∫α dT'
-    : 'ΔT = (interference + clearance) / (α · D)';
-  return worked(given, end - si(room), formula, `${COLD} ${ESTIMATE}`);
+  const formula = steel ? 'interference + clearance = D · ∫α dT' : CONSTANT;
+  const source = steel ? '; steel in the cold: A. Kaw, Numerical Methods, trunnion problem' : '';
+  return worked(given, end, way, {formula, source, advisory: `${COLD} ${ESTIMATE}`});
 }
 
 /** About what dry ice reaches. */
@@ -101,17 +98,31 @@ function needed({interference, clearance}: Pick<ShrinkInputs, 'interference' | '
   return si(interference) + si(clearance);
 }
 
-function worked(given: ShrinkInputs, kelvin: number, formula: string, advisory: string): Worked<Shrink> {
+/** The temperature in kelvin that a part must be brought to; undefined where its coefficient is not known so far. */
+type Way = (given: ShrinkInputs) => number | undefined;
+
+/** Up or down at a constant coefficient. */
+function straight(sign: 1 | -1): (given: ShrinkInputs) => number {
+  return (given) => si(given.room) + (sign * needed(given)) / (given.material.perKelvin * si(given.diameter));
+}
+
+function bySteelTable(given: ShrinkInputs): number | undefined {
+  return coldOfSteel(needed(given) / si(given.diameter), si(given.room), given.material);
+}
+
+interface Words {
+  readonly formula: string;
+  readonly source?: string;
+  readonly advisory: string;
+}
+
+function worked(given: ShrinkInputs, end: number, way: Way, words: Words): Worked<Shrink> {
   const {diameter, interference, clearance, material, room} = given;
   const change = fromSi(needed(given), diameter.unit, 1e-4);
-  const at = (by: number) => pointAt(si(room) + by, room);
-  // Coefficients in print differ by 5 to 10 %: the band is what a tenth either way makes of it.
-  const [less, more] = [at(kelvin / 1.1), at(kelvin / 0.9)];
-  const [low, high] = kelvin > 0 ? [less, more] : [more, less];
   return {
     ok: true,
-    result: {temperature: at(kelvin), kelvin, change},
-    formula,
+    result: {temperature: pointAt(end, room), kelvin: end - si(room), change},
+    formula: words.formula,
     inputs: [
       {name: 'diameter, D', value: diameter},
       {name: 'interference', value: interference},
@@ -119,10 +130,21 @@ function worked(given: ShrinkInputs, kelvin: number, formula: string, advisory: 
       {name: 'α', value: coefficientText(material)},
       {name: 'room', value: room},
     ],
-    band: {name: 'with α a tenth more or less', value: {form: 'range', low, high}},
-    source: `${EXPANSION_SOURCE}${material.steel && kelvin < 0 ? '; steel in the cold: A. Kaw, Numerical Methods, trunnion problem' : ''}`,
-    advisory,
+    band: {name: 'with α a tenth more or less', value: bandOf(given, way)},
+    source: `${EXPANSION_SOURCE}${words.source ?? ''}`,
+    advisory: words.advisory,
   };
+}
+
+/** Coefficients in print differ by 5 to 10 %. Where less of one is out of the table's reach, there is no lower end. */
+function bandOf(given: ShrinkInputs, way: Way): Amount {
+  const {material, room} = given;
+  const ends = [0.9, 1.1].flatMap((factor) => {
+    const end = way({...given, material: {...material, perKelvin: material.perKelvin * factor}});
+    return end === undefined ? [] : [pointAt(end, room)];
+  });
+  const [high = room, low] = [...ends].sort((a, b) => b.value - a.value);
+  return low === undefined ? {form: 'most', high} : {form: 'range', low, high};
 }
 
 /** A point of temperature, in the room's unit, to a whole degree. */

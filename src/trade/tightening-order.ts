@@ -53,24 +53,24 @@ function isRing(spots: readonly Spot[]): boolean {
   const radii = spots.map((spot) => distance(spot, middle));
   const mean = radii.reduce((sum, radius) => sum + radius, 0) / radii.length;
   const even = radii.every((radius) => Math.abs(radius - mean) <= 0.1 * mean);
-  const angles = roundTheMiddle(spots).map((spot) => Math.atan2(spot.x - middle.x, spot.y - middle.y));
-  const gaps = angles.map((angle, index) =>
-    index === 0 ? angle - (angles.at(-1) ?? 0) + 2 * Math.PI : angle - (angles[index - 1] ?? 0),
-  );
+  const turns = roundTheMiddle(spots).map((spot) => Math.atan2(spot.x - middle.x, spot.y - middle.y));
+  const gaps = turns.map((turn, index) => (turn - (turns.at(index - 1) ?? 0) + 4 * Math.PI) % (2 * Math.PI));
   return mean > 0 && even && Math.max(...gaps) < 0.8 * Math.PI;
 }
 
-/** Clockwise as on paper (y upwards), starting with the one given first. */
+/** Clockwise as on paper (y upwards), starting with the one given first; of those on one line, the nearest first. */
 function roundTheMiddle(spots: readonly Spot[]): Spot[] {
   const middle = middleOf(spots);
-  const turn = ({x, y}: Spot): number => Math.atan2(x - middle.x, y - middle.y);
+  const size = Math.max(...spots.map((spot) => distance(spot, middle)));
+  const turn = (spot: Spot): number =>
+    distance(spot, middle) <= 1e-9 * size ? 0 : Math.atan2(spot.x - middle.x, spot.y - middle.y);
   const [first] = spots;
   const start = first ? turn(first) : 0;
-  const from = (spot: Spot): number => {
-    const angle = turn(spot) - start;
-    return angle < -1e-9 ? angle + 2 * Math.PI : angle;
-  };
-  return [...spots].sort((a, b) => from(a) - from(b));
+  // A millionth of a degree more or less is one direction, whatever the doubles say.
+  const from = (spot: Spot): number => Math.round(((turn(spot) - start + 4 * Math.PI) % (2 * Math.PI)) * 1e8);
+  const full = Math.round(2e8 * Math.PI);
+  const places = spots.map((spot) => ({spot, at: from(spot) % full, out: distance(spot, middle)}));
+  return places.sort((a, b) => a.at - b.at || a.out - b.out).map(({spot}) => spot);
 }
 
 function crosswise(spots: readonly Spot[]): Spot[] {

@@ -1,4 +1,7 @@
-/** Gauge capability and guard bands: the ratios and zones of the standards, and that what proves one thing proves no other. */
+/**
+ * Gauge capability and guard bands: the ratios and zones of the standards, and that what proves one thing proves no
+ * other.
+ */
 import fc from 'fast-check';
 import {describe, expect, test} from 'vitest';
 import {quantity} from '../../src/quantity/convert.js';

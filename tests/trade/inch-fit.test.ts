@@ -7,10 +7,10 @@ import {INCH_CLASSES} from '../../src/trade/inch-fits.js';
 import {q, refusal, result, valueIn} from './unwrap.js';
 
 /**
- * Fits printed in Machinery's Handbook in thousandths of an inch, first least and then most clearance (of RC), or most interference and
- * clearance (of LT), or least and most interference (of LN and FN); read. RC1 to RC4, 31st ed., Table 8a; RC5 to
- * RC7, Table 8b; LT, Table 10; LN, Table 12; FN, 27th ed., Table 11, over 3.94 in 31st ed., Table 11. In brackets: from memory, the page
- * that was read breaks off.
+ * Fits printed in Machinery's Handbook in thousandths of an inch, first least and then most clearance (of RC), or most
+ * interference and clearance (of LT), or least and most interference (of LN and FN); read. RC1 to RC4, 31st ed., Table
+ * 8a; RC5 to RC7, Table 8b; LT, Table 10; LN, Table 12; FN, 27th ed., Table 11, over 3.94 in 31st ed., Table 11. In
+ * brackets: from memory, the page that was read breaks off.
  */
 const PRINTED: Readonly<Record<string, string>> = {
   RC1: '.1 .45|.15 .5|.2 .6|.25 .75|.3 .95|.4 1.1|.4 1.2|.5 1.5|.6 1.8',

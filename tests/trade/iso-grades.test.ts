@@ -3,8 +3,8 @@ import {describe, expect, test} from 'vitest';
 import {GRADE_STEPS, GRADES, gradeAt} from '../../src/trade/iso-grades.js';
 
 /**
- * IT1 to IT14 to 315 mm, engineersvault.blogspot.com/2007/02/index-of-iso-hole-and-shaft.html ("based on ISO 286"), read. Its first
- * step starts at 1 mm; that of the standard at nought.
+ * IT1 to IT14 to 315 mm, engineersvault.blogspot.com/2007/02/index-of-iso-hole-and-shaft.html ("based on ISO 286"),
+ * read. Its first step starts at 1 mm; that of the standard at nought.
  */
 const TO_315 = `
 1  | 0.8 | 1 | 1 | 1.2 | 1.5 | 1.5 | 2 | 2.5 | 3.5 | 4.5 | 6
@@ -23,7 +23,8 @@ const TO_315 = `
 14 | 250 | 300 | 360 | 430 | 520 | 620 | 740 | 870 | 1000 | 1150 | 1300`;
 
 /**
- * Shafts h1 to h9 by step, lower limits in µm: a tool maker's catalogue, catalog.bigdaishowa.com/view/510119233/139, read.
+ * Shafts h1 to h9 by step, lower limits in µm: a tool maker's catalogue, catalog.bigdaishowa.com/view/510119233/139,
+ * read.
  */
 const H_TO_500: readonly (readonly number[])[] = [
   [0.8, 1.2, 2, 3, 4, 6, 10, 14, 25],

@@ -42,8 +42,9 @@ function printed(letters: string, grade: (letter: string) => string, lines: stri
 }
 
 /**
- * Narayana et al., Machine Drawing, Table 15.2, p. 216 (m to zc, to 180 mm): issuhub.com/view/index/5590?pageIndex=239, read.
- * Lower deviations of all grades; a line holds for sizes to its number.
+ * Narayana et al., Machine Drawing, Table 15.2, p. 216 (m to zc, to 180 mm):
+ * issuhub.com/view/index/5590?pageIndex=239, read. Lower deviations of all grades; a line holds for sizes to its
+ * number.
  */
 const NARAYANA_M_TO_ZC = printed(
   'm n p r s t u v x y z za zb zc',
@@ -106,9 +107,9 @@ const NARAYANA_HOLES = printed(
 );
 
 /**
- * The same, p. 221 (P to ZC above grade 7, over 180 mm): pageIndex=244, read. Upper deviations. The book prints 256 for
- * U over 200 mm and 650 for X over 355 mm; the rules IT7 + D and IT7 + 1.6 D ask for 258 (so read in usefastener.com's
- * table of EN ISO 286-1) and 660 (from memory).
+ * The same, p. 221 (P to ZC above grade 7, over 180 mm): pageIndex=244, read. Upper deviations. The book prints 256
+ * for U over 200 mm and 650 for X over 355 mm; the rules IT7 + D and IT7 + 1.6 D ask for 258 (so read in
+ * usefastener.com's table of EN ISO 286-1) and 660 (from memory).
  */
 const NARAYANA_P_TO_ZC = printed(
   'P R S T U V X Y Z ZA ZB ZC',
@@ -126,8 +127,8 @@ const NARAYANA_P_TO_ZC = printed(
 );
 
 /**
- * Machinery's Handbook, 31st ed., Table 6a (BS 4500:1969), holes A to H to 225 mm: online.flippingbook.com/view/954192180/768,
- * read. Its lines at 10–14 and 14–18 mm, and the like, are one.
+ * Machinery's Handbook, 31st ed., Table 6a (BS 4500:1969), holes A to H to 225 mm:
+ * online.flippingbook.com/view/954192180/768, read. Its lines at 10–14 and 14–18 mm, and the like, are one.
  */
 const HANDBOOK_HOLES = printed(
   'A B C CD D E EF F FG G H',
@@ -176,8 +177,8 @@ const E_F_G = printed(
 );
 
 /**
- * mechguru.com, DIN ISO 286 fundamental deviations of shafts, to 250 mm (read; its g for 6–10 mm, −8, is a misprint of −5,
- * and its j5 and j6 for 50–65 mm, −5, of −7). Upper deviations of d, lower ones of j6, j7 and k.
+ * mechguru.com, DIN ISO 286 fundamental deviations of shafts, to 250 mm (read; its g for 6–10 mm, −8, is a misprint of
+ * −5, and its j5 and j6 for 50–65 mm, −5, of −7). Upper deviations of d, lower ones of j6, j7 and k.
  */
 const MECHGURU: readonly (readonly [size: number, d: number, j6: number, j7: number, k: number])[] = [
   [3, -20, -2, -4, 0],

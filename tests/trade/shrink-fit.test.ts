@@ -99,6 +99,18 @@ describe('heating', () => {
   });
 });
 
+test('the band of cold steel follows its table, and has no lower end where the table ends', () => {
+  const near = out(coolToAssemble(given('steel', '2.000 in', '0.0020 in', '0.0005 in', '68 °F')));
+  const {temperature} = near.result;
+  const band = near.band?.value;
+  if (band === undefined || typeof band === 'string' || !('form' in band) || band.form !== 'range')
+    throw new Error('no band');
+  expect(valueIn(band.low, '°F')).toBeLessThan(valueIn(temperature, '°F'));
+  expect(valueIn(band.high, '°F')).toBeGreaterThan(valueIn(temperature, '°F'));
+  const far = out(coolToAssemble(given('steel', '2.000 in', '0.0027 in', '0.001 in', '68 °F'))).band?.value;
+  expect(typeof far === 'object' && 'form' in far && far.form).toBe('most');
+});
+
 describe('cooling', () => {
   // Kaw, trunnion problem (read): D = 12.363 in from 80 to −108 °F; a constant 6.47e-6 gives −0.01504 in (worked out).
   test('the constant coefficient over-predicts the contraction', () => {

@@ -1,10 +1,11 @@
 /** Figure: what a reading proves when the gauge has an uncertainty. */
 
+import type {Quantity} from '../../quantity/model.js';
 import {figure} from '../figure.js';
 import {anyAmount, anyQuantity} from '../figure-any.js';
 import {optional} from '../figure-options.js';
-import {guardBand, proves} from '../guard-band.js';
-import {mapped} from '../worked.js';
+import {type GuardBand, guardBand, proves} from '../guard-band.js';
+import {mapped, type Named, notOf} from '../worked.js';
 
 export const guardBandFigure = figure({
   name: 'guard-band',
@@ -17,12 +18,17 @@ export const guardBandFigure = figure({
   shows: ['reading'],
   work: ({limits, uncertainty, reading}) => {
     const worked = guardBand(limits, uncertainty);
-    const judged =
-      worked.ok && reading?.unit.dimension === worked.result.accept.low.unit.dimension ? reading : undefined;
-    return mapped(worked, (band) => [
-      {name: 'accept', value: band.accept},
-      {name: 'reject outside', value: band.reject},
-      ...(judged ? [{name: 'the reading', value: proves(judged, band)}] : []),
-    ]);
+    if (!worked.ok) return worked;
+    const refusal = notOf(worked.result.accept.low.unit.dimension, {'the reading': reading}, 'any');
+    return refusal ?? mapped(worked, (band) => tell(band, reading));
   },
 });
+
+function tell(band: GuardBand, reading: Quantity | undefined): readonly Named[] {
+  return [
+    {name: 'accept', value: band.accept},
+    {name: 'reject below', value: band.reject.low},
+    {name: 'reject above', value: band.reject.high},
+    ...(reading ? [{name: 'the reading', value: proves(reading, band)}] : []),
+  ];
+}

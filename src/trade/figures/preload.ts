@@ -12,19 +12,19 @@ export const preloadFigure = figure({
   options: {
     thread: threadOption(),
     torque: quantity('torque', 'the torque', '55 lbf·ft'),
-    threads: frictionOption(),
+    condition: frictionOption(),
     grade: optional(gradeOption()),
     method: optional(word(METHODS, 'how it is tightened, a torque wrench if not said', 'torque wrench')),
     prevailing: optional(quantity('torque', 'torque that runs a self-locking nut down', '5 lbf·ft')),
   },
   shows: ['grade'],
-  work: ({thread, torque, threads, grade, method, prevailing}) => {
+  work: ({thread, torque, condition, grade, method, prevailing}) => {
     const read = grade === undefined ? undefined : gradeOf(grade, thread);
     if (read && !read.ok) return read;
     const worked = preloadOf({
       thread,
       torque,
-      friction: threads,
+      friction: condition,
       ...(read ? {grade: read.grade} : {}),
       ...(method ? {method} : {}),
       ...(prevailing ? {prevailing} : {}),

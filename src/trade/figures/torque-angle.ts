@@ -13,20 +13,20 @@ export const torqueAngleFigure = figure({
     thread: threadOption(),
     torque: quantity('torque', 'the torque first', '30 lbf·ft'),
     angle: quantity('angle', 'the angle after it', '60°'),
-    threads: frictionOption(),
+    condition: frictionOption(),
     grip: quantity('length', 'what is clamped, from bearing face to bearing face', '3.5 in'),
     shank: optional(quantity('length', 'plain part of the bolt in the grip', '2.5 in')),
     grade: optional(gradeOption()),
   },
   shows: ['shank', 'grade'],
-  work: ({thread, torque, angle, threads, grip, shank, grade}) => {
+  work: ({thread, torque, angle, condition, grip, shank, grade}) => {
     const read = grade === undefined ? undefined : gradeOf(grade, thread);
     if (read && !read.ok) return read;
     const worked = torqueThenAngle({
       thread,
       torque,
       angle,
-      friction: threads,
+      friction: condition,
       grip,
       ...(shank ? {shank} : {}),
       ...(read ? {grade: read.grade} : {}),

@@ -11,18 +11,18 @@ export const torqueFigure = figure({
   says: 'the torque for a preload, or for a share of the proof load',
   options: {
     thread: threadOption(),
-    threads: frictionOption(),
+    condition: frictionOption(),
     grade: optional(gradeOption()),
     share: optional(number('share of the proof load, 0.75 if not said', '0.75')),
     preload: optional(quantity('force', 'or the preload itself', '7500 lbf')),
   },
   shows: ['grade'],
-  work: ({thread, threads, grade, share, preload}) => {
+  work: ({thread, condition, grade, share, preload}) => {
     const read = grade === undefined ? undefined : gradeOf(grade, thread);
     if (read && !read.ok) return read;
     const worked = torqueFor({
       thread,
-      friction: threads,
+      friction: condition,
       ...(preload ? {preload} : {}),
       ...(read ? {grade: read.grade} : {}),
       ...(share === undefined ? {} : {share}),
