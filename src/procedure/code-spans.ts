@@ -37,6 +37,23 @@ export function reportTagsUnder(nodes: readonly Nodes[], place: string, reading:
   }
 }
 
+/** The `only:` tags of a heading; any other tag there is reported. */
+export function headingTags(nodes: readonly Nodes[], reading: Reading): Found {
+  const tags: Tag[] = [];
+  const taken = new Set<InlineCode>();
+  for (const node of codeSpans(nodes)) {
+    const {raw, offset} = between(node, reading);
+    const {tag, problems, meant} = readTag(raw, offset, reading.source.file);
+    if (!meant) continue;
+    reading.problems.push(...problems);
+    if (tag?.verb === 'only') {
+      tags.push(tag);
+      taken.add(node);
+    } else if (tag) misplaced(reading, tag, 'a heading');
+  }
+  return {tags, nodes: taken};
+}
+
 /** Reports a tag in the wrong place, and says where its verb belongs. */
 export function misplaced(reading: Reading, {verb, span}: Tag, place: string): void {
   const hint =

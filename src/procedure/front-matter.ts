@@ -166,8 +166,11 @@ function frontOf(tree: Node | undefined, span: Span): Front {
   };
 }
 
-function listOf(node: Node | undefined): readonly string[] | undefined {
-  if (node?.type === 'list') return node.items.flatMap((item) => textOf(item) ?? []);
-  const text = textOf(node);
-  return text === undefined ? undefined : [text];
+function listOf(node: Node | undefined): Front['only'] {
+  const nodes = node?.type === 'list' ? node.items : node === undefined ? [] : [node];
+  const names = nodes.flatMap((one) => {
+    const id = textOf(one)?.trim();
+    return id === undefined ? [] : [{id, span: one.where.span}];
+  });
+  return node?.type === 'list' || names.length > 0 ? names : undefined;
 }

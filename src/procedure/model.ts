@@ -1,7 +1,7 @@
 /** A procedure as read from Markdown: sections, steps, tags and cautions, each with its span in the text. */
 import type {PhrasingContent} from 'mdast';
 import type {Problem} from '../text/problem.js';
-import type {Source, Span} from '../text/source.js';
+import type {Source, Span, Where} from '../text/source.js';
 import type {ClauseWord, Verb} from './verbs.js';
 
 export interface Procedure {
@@ -22,16 +22,19 @@ export interface Front {
   readonly date: string;
   readonly author?: string;
   readonly approved?: string;
-  /** The engines or options that the procedure is for, as written; left out, it is for all. */
-  readonly only?: readonly string[];
+  /** The engines or options that the procedure is for; left out, it is for all. */
+  readonly only?: readonly {readonly id: string; readonly span: Span}[];
   /** Span of the front matter; empty at 0 where there is none. */
   readonly span: Span;
 }
 
 export interface Section {
+  /** Without its tags. */
   readonly title: string;
   readonly depth: number;
   readonly span: Span;
+  /** The `only:` tags of its heading, which hold for the sections below it too. */
+  readonly only: readonly Tag[];
   /** Prose, pictures and steps in order, and those cautions that no step follows. */
   readonly content: readonly Block[];
 }
@@ -47,7 +50,14 @@ export type Block =
   | {readonly type: 'step'; readonly step: Step}
   | {readonly type: 'picture'; readonly picture: Picture}
   /** Anything else that Markdown allows (bullet list, table, code): kept as its Markdown text. */
-  | {readonly type: 'other'; readonly span: Span; readonly text: string};
+  | {readonly type: 'other'; readonly span: Span; readonly text: string}
+  /** Steps that are not on this job, by their numbers, for want of one of these options. No reading gives it. */
+  | {
+      readonly type: 'left-out';
+      readonly span: Span;
+      readonly steps: readonly string[];
+      readonly options: readonly string[];
+    };
 
 export interface Step {
   /**
@@ -76,6 +86,8 @@ export interface Step {
   /** Set by a `step:` tag. */
   readonly id?: string;
   readonly section: string;
+  /** Set on a step that stands in no procedure: where a job asks for it. */
+  readonly added?: Where;
 }
 
 export interface Picture {

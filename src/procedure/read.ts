@@ -2,10 +2,10 @@
 import type {Nodes, RootContent} from 'mdast';
 import type {Source, Span} from '../text/source.js';
 import {cautionsOf, opensCaution} from './cautions.js';
-import {reportTagsUnder} from './code-spans.js';
+import {headingTags, reportTagsUnder} from './code-spans.js';
 import {readFront} from './front-matter.js';
 import {parseMarkdown} from './markdown.js';
-import type {Block, Procedure, Section} from './model.js';
+import type {Block, Procedure, Section, Tag} from './model.js';
 import {otherBlock} from './other.js';
 import {liftProse, plainText, spanOf} from './prose.js';
 import {beginReading, type Reading, report} from './reading.js';
@@ -34,6 +34,7 @@ interface Open {
   readonly title: string;
   readonly depth: number;
   readonly start: number;
+  readonly only: readonly Tag[];
   readonly content: Block[];
 }
 
@@ -42,18 +43,19 @@ function sectionsOf(nodes: readonly RootContent[], reading: Reading): Section[] 
   for (const node of nodes) {
     if (node.type === 'yaml' || node.type === 'definition') continue;
     if (node.type === 'heading') {
-      reportTagsUnder(node.children, 'a heading', reading);
+      const {tags: only, nodes: tags} = headingTags(node.children, reading);
+      const {inline} = liftProse(node.children, {tags, definitions: reading.definitions, keepPictures: true});
       const {start} = spanOf(node);
-      opened.push({title: plainText(node.children), depth: node.depth, start, content: []});
+      opened.push({title: plainText(inline), depth: node.depth, start, only, content: []});
       continue;
     }
-    const last = opened.at(-1) ?? {title: '', depth: 0, start: spanOf(node).start, content: []};
+    const last = opened.at(-1) ?? {title: '', depth: 0, start: spanOf(node).start, only: [], content: []};
     if (opened.length === 0) opened.push(last);
     readBlock(node, {section: last.title, home: last.content}, reading);
   }
-  return opened.map(({title, depth, start, content}, index) => {
+  return opened.map(({title, depth, start, only, content}, index) => {
     const end = opened[index + 1]?.start ?? reading.source.text.length;
-    return {title, depth, span: {start, end}, content};
+    return {title, depth, span: {start, end}, only, content};
   });
 }
 

@@ -129,6 +129,7 @@ function hintFor(verb: Verb): string {
   const {targets} = tagSpec(verb);
   if (targets === 'step-id') return 'name the step with a `step:` tag and write that name';
   if (targets === 'new-id') return 'give the step a name such as `step: grind-and-try`';
+  if (targets === 'option') return 'write an option of engine.yaml, such as `only: raw-water-cooling`';
   if (targets === 'finding') return 'write the name of the finding that is waived';
   if (targets === 'hazard-word') return 'write the hazard, such as `hazard: eyes, hot-metal`';
   return `write the id of a ${targets.join(' or ')} after the colon`;

@@ -34,6 +34,6 @@ export function wordsOf(tag: Tag, word: ClauseWord): string | undefined {
 }
 
 /** The tags of a step with this verb, its sub-steps' not among them. */
-export function tagsOf(step: Step, verb: Verb): readonly Tag[] {
+export function tagsOf(step: Pick<Step, 'tags'>, verb: Verb): readonly Tag[] {
   return step.tags.filter((tag) => tag.verb === verb);
 }

@@ -24,6 +24,7 @@ export const VERBS = [
   'witness',
   'hazard',
   'step',
+  'only',
   'if',
   'repeat',
   'waive',
@@ -47,7 +48,7 @@ export const CLAUSE_WORDS = [
 export type ClauseWord = (typeof CLAUSE_WORDS)[number];
 
 /** What the targets of a verb name: items of these kinds, or what the one word says. */
-export type TargetKinds = readonly ItemKind[] | 'new-id' | 'step-id' | 'finding' | 'hazard-word';
+export type TargetKinds = readonly ItemKind[] | 'new-id' | 'step-id' | 'option' | 'finding' | 'hazard-word';
 
 /** What the value of a clause is, and so how its text is read. `says` is one line for help and hover. */
 export type ClauseSpec =
@@ -212,6 +213,11 @@ const SPECS: {readonly [verb in Verb]: VerbSpec} = {
     says: 'names the step, so that others can refer to it',
     targets: 'new-id',
     single: true,
+    clauses: {},
+  },
+  only: {
+    says: 'done only on an engine that has one of these options',
+    targets: 'option',
     clauses: {},
   },
   if: {

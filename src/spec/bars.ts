@@ -4,7 +4,7 @@ import {type Findings, scalarsOf} from './fields.js';
 import type {BookFile} from './file.js';
 import {isLockKind} from './locks.js';
 import type {Bar, ItemKind, Located} from './model.js';
-import {LOCKS} from './shapes/values.js';
+import {LOCKS, MOST_BARRED} from './shapes/values.js';
 import {entryOf, type Node, textOf} from './tree.js';
 
 const CAN_BE_BARRED: readonly ItemKind[] = ['consumable', 'tool', 'part'];
@@ -32,7 +32,7 @@ export function barsOf(chain: readonly BookFile[], findings: Findings): readonly
 }
 
 function oneBar(node: Node, file: BookFile, findings: Findings): Bar[] {
-  const what = names(node, 'what');
+  const what = names(node, 'what').slice(0, MOST_BARRED);
   if (what.length === 0) return [];
   const on = names(node, 'on');
   for (const {value: id, where} of what) {

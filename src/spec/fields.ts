@@ -10,6 +10,7 @@ import type {Problem} from '../text/problem.js';
 import type {Where} from '../text/source.js';
 import {defined} from './defined.js';
 import type {ItemKind, Located, Specified} from './model.js';
+import type {OptionReference} from './options.js';
 import {type Field, type RawItem, statedOf} from './raw.js';
 import type {Reference, SourceReference} from './references.js';
 import {MOST} from './shapes/values.js';
@@ -20,6 +21,7 @@ export interface Findings {
   readonly problems: Problem[];
   readonly references: Reference[];
   readonly sources: SourceReference[];
+  readonly options: OptionReference[];
 }
 
 export interface ItemReader extends Findings {

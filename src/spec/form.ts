@@ -20,9 +20,13 @@ export function formProblems(from: Source, tree: Node, shape: z.ZodType): Proble
   const plain = plainValue(tree);
   const result = shape.safeParse(plain);
   const issues = result.success ? [] : result.error.issues;
-  return issues
-    .slice(0, MISFITS_SHOWN)
-    .flatMap((issue) => problemsOf({from, tree, plain, shape}, issue, issue.path));
+  const context = {from, tree, plain, shape};
+  const problems: Problem[] = [];
+  for (const issue of issues) {
+    if (problems.length >= MISFITS_SHOWN) break;
+    problems.push(...problemsOf(context, issue, issue.path));
+  }
+  return problems.slice(0, MISFITS_SHOWN);
 }
 
 interface Context {
@@ -33,7 +37,8 @@ interface Context {
 }
 
 function problemsOf(context: Context, issue: Issue, path: Path): Problem[] {
-  if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => unknownKey(context, path, key));
+  if (issue.code === 'unrecognized_keys')
+    return issue.keys.slice(0, MISFITS_SHOWN).map((key) => unknownKey(context, path, key));
   if (issue.code === 'invalid_key') return [badName(context, path, 'key')];
   const place = placeAt(context.tree, path);
   if (place.value === undefined) return [missing(context, path)];
@@ -49,7 +54,9 @@ function unionProblems(context: Context, issue: z.core.$ZodIssueInvalidUnion, pa
     .filter((branch) => !branch.some(isOfAnotherKind))
     .sort((one, other) => one.length - other.length)[0];
   if (meant === undefined) return mismatch(context, path, branches.flat().filter(isOfAnotherKind));
-  return meant.flatMap((inner) => problemsOf(context, inner, [...path, ...inner.path]));
+  return meant
+    .slice(0, MISFITS_SHOWN)
+    .flatMap((inner) => problemsOf(context, inner, [...path, ...inner.path]));
 }
 
 /** The branches of a union, those of the unions in it among them. */

@@ -8,9 +8,10 @@ import {defined} from './defined.js';
 import {scalarsOf} from './fields.js';
 import {bookFile} from './file.js';
 import type {ItemKind, Located, Specification} from './model.js';
+import {optionProblems} from './options.js';
 import {KIND_SAYS} from './sections.js';
 import {jobFile} from './shapes/job.js';
-import {type Entry, entryOf, isScalar, type MapNode, textOf} from './tree.js';
+import {type Entry, entryOf, isScalar, type MapNode, type Node, textOf} from './tree.js';
 
 export interface Job {
   readonly number: string;
@@ -41,7 +42,13 @@ export function readJob(source: Source, spec: Specification): Job {
   const head = entryOf(file.tree, 'job')?.value;
   const part = (key: string) => textOf(entryOf(head, key)?.value);
   checkEngine(reader, entryOf(head, 'engine')?.value.where, part('engine'));
-  const options = entryOf(file.tree, 'options')?.value;
+  const options = optionsOf(entryOf(file.tree, 'options')?.value);
+  problems.push(
+    ...optionProblems(
+      options.map(({value, where}) => ({id: value, where})),
+      spec.options,
+    ),
+  );
   return {
     number: part('number') ?? '',
     ...defined({for: part('for'), received: part('received'), lead: part('lead'), note: part('note')}),
@@ -52,11 +59,15 @@ export function readJob(source: Source, spec: Specification): Job {
       return inner && undersizeOf(reader, inner);
     }),
     substitutes: byItem(reader, 'substitutes', ['part'], (entry) => substituteOf(reader, entry)),
-    options: options ? scalarsOf(options).map(({text, where}) => ({value: text, where})) : [],
+    options,
     where: entryOf(head, 'number')?.value.where ?? {file: source.file, span: {start: 0, end: 0}},
     source,
     problems,
   };
+}
+
+function optionsOf(list: Node | undefined): readonly Located<string>[] {
+  return list ? scalarsOf(list).map(({text, where}) => ({value: text, where})) : [];
 }
 
 interface JobReader {

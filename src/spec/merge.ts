@@ -1,8 +1,8 @@
 /** An engine.yaml joined with those that it extends: an item of the child replaces the base's item of that id. */
-import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {BookFile} from './file.js';
 import type {ItemKind} from './model.js';
+import {nearName} from './near.js';
 import {type RawItem, rawItem} from './raw.js';
 import {ENGINE_SECTIONS} from './sections.js';
 import {type Entry, entryOf} from './tree.js';
@@ -35,7 +35,8 @@ export function mergedSection(chain: readonly BookFile[], section: string, probl
     const value = entryOf(file.tree, section)?.value;
     for (const entry of value?.type === 'map' ? value.entries : []) {
       if (entry.value.type !== 'empty') merged.set(entry.key, {entry, file});
-      else if (!merged.delete(entry.key)) problems.push(...dropsNothing(chain, file, entry, merged.keys()));
+      else if (!merged.delete(entry.key))
+        problems.push(...dropsNothing(chain, file, entry, merged.keys(), problems.length));
     }
   }
   return [...merged.values()];
@@ -46,6 +47,7 @@ function dropsNothing(
   file: BookFile,
   {key, keyWhere}: Entry,
   known: Iterable<string>,
+  before: number,
 ): Problem[] {
   const says = `${key} says nothing`;
   const builds = entryOf(file.tree, 'extends') !== undefined;
@@ -54,7 +56,7 @@ function dropsNothing(
   }
   // A base that could not be had is a problem of its own.
   if (file === chain.at(-1)) return [];
-  const near = nearest(key, known);
+  const near = nearName(key, known, before);
   return [
     {
       name: 'unknown-item',

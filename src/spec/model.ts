@@ -51,6 +51,8 @@ interface ItemBase {
   readonly source?: string;
   /** What the reader and the sheet should know of it. */
   readonly note?: string;
+  /** Options of which an engine must have one to have this item; empty: every engine has it. */
+  readonly only: readonly Located<string>[];
   /** Where its id is written. */
   readonly where: Where;
 }
@@ -86,6 +88,7 @@ export interface Part extends ItemBase {
 /** A part of another engine, and what it needs before it fits this one. */
 export interface Substitute {
   readonly name: string;
+  /** Empty where it fits as it comes. */
   readonly alterations: readonly Located<string>[];
   readonly note?: string;
   readonly where: Where;
@@ -144,9 +147,15 @@ export interface Fastener extends ItemBase {
   readonly singleUse: boolean;
   /** Diameter of the hole for wire or pin. */
   readonly hole?: Specified<Amount>;
+  /** Length of full threads in engagement. */
+  readonly engagement?: Specified<Amount>;
+  /** The metal that the thread is tapped in, as the shop says it, read by `src/trade`. */
+  readonly into?: Specified<string>;
   /** Where the fasteners sit, for tightening order and wire runs: [x, y] in the unit of `layoutUnit`. */
   readonly layout: readonly {readonly id: string; readonly x: number; readonly y: number}[];
   readonly layoutUnit: 'in' | 'mm';
+  /** Fasteners that one safety wire joins, by layout id, in the order in which it goes through them. */
+  readonly runs: readonly Located<readonly string[]>[];
   /** Tightening order by layout id (or 1-based number where there is no layout), where the shop states it. */
   readonly order: readonly string[];
 }
@@ -245,6 +254,8 @@ export interface Consumable extends ItemBase {
   readonly lock?: LockKind;
   readonly hazards: readonly Located<string>[];
   readonly cure?: Specified<Amount>;
+  /** For what goes on threads: the nut factor K that the shop knows for it, 0.09 to 0.35. */
+  readonly k?: Specified<number>;
   /** For a gauging strip: what it can read. */
   readonly range?: Specified<Amount>;
   readonly size?: Specified<Amount>;
@@ -285,6 +296,15 @@ export interface SourceNote {
   readonly where: Where;
 }
 
+/** What some engines of this kind have and others have not: raw-water cooling, a second alternator. */
+export interface EngineOption {
+  readonly id: string;
+  /** As a person would say it; the id with spaces where none was given. */
+  readonly name: string;
+  readonly note?: string;
+  readonly where: Where;
+}
+
 export type Severity = 'error' | 'warning' | 'information' | 'off';
 
 export interface Shop {
@@ -311,6 +331,8 @@ export interface Specification {
   readonly items: ReadonlyMap<string, Item>;
   readonly sources: ReadonlyMap<string, SourceNote>;
   readonly bars: readonly Bar[];
+  /** By id, in the order in which they are listed. */
+  readonly options: ReadonlyMap<string, EngineOption>;
   /** Procedure files in build order, as written, relative to the file that names them. */
   readonly build: readonly Located<string>[];
   /** The YAML texts that were read, by file name. */

@@ -8,41 +8,42 @@ import type {BookFile} from './file.js';
 import {type Field, type RawItem, statedOf} from './raw.js';
 import type {SourceReference} from './references.js';
 import {PRACTICE_FIELDS} from './shapes/practice-fields.js';
-import {type Entry, entryOf, type Node, textOf} from './tree.js';
+import {entryOf, type Node, textOf} from './tree.js';
 
-export interface Practice {
-  readonly every: string;
-  readonly type?: string;
-  readonly source?: string;
-  readonly fileSource?: string;
-  readonly fields: readonly Entry[];
-}
+/** By kind and type (or '' for all types), what practice states; the first to state a field counts. */
+export type Practice = ReadonlyMap<string, ReadonlyMap<string, Field>>;
 
-/** The practice of a shop, that of a type before that of all types, so that the first to state a field counts. */
-export function practiceOf(shop: BookFile, sources: SourceReference[]): readonly Practice[] {
+/** The practice of a shop. */
+export function practiceOf(shop: BookFile, sources: SourceReference[]): Practice {
   const list = entryOf(shop.tree, 'practice')?.value;
-  const nodes = list?.type === 'list' ? list.items : [];
-  const all = nodes.flatMap((node) => onePractice(node, shop, sources));
-  return [...all.filter((one) => one.type !== undefined), ...all.filter((one) => one.type === undefined)];
+  const stated = new Map<string, Map<string, Field>>();
+  for (const node of list?.type === 'list' ? list.items : []) {
+    const every = textOf(entryOf(node, 'every')?.value);
+    if (every === undefined) continue;
+    const slot = slotOf(every, textOf(entryOf(node, 'type')?.value));
+    const fields = stated.get(slot) ?? new Map<string, Field>();
+    stated.set(slot, fields);
+    for (const field of fieldsIn(node, every, shop, sources)) {
+      if (!fields.has(field.key)) fields.set(field.key, field);
+    }
+  }
+  return stated;
 }
 
-function onePractice(node: Node, shop: BookFile, sources: SourceReference[]): Practice[] {
-  const [every, type] = [textOf(entryOf(node, 'every')?.value), textOf(entryOf(node, 'type')?.value)];
+/** No kind and no type holds a line end. */
+function slotOf(kind: string, type: string | undefined): string {
+  return `${kind}\n${type ?? ''}`;
+}
+
+function fieldsIn(node: Node, every: string, shop: BookFile, sources: SourceReference[]): Field[] {
   const is = entryOf(node, 'is')?.value;
-  if (every === undefined || is?.type !== 'map') return [];
   const named = entryOf(node, 'source')?.value;
   const source = textOf(named);
   if (named && source !== undefined) sources.push({id: source, where: named.where});
-  const known: readonly string[] = Object.keys(fieldsOf(every));
-  return [
-    {
-      every,
-      ...(type !== undefined && {type}),
-      ...(source !== undefined && {source}),
-      ...(shop.fileSource !== undefined && {fileSource: shop.fileSource}),
-      fields: is.entries.filter((entry) => known.includes(entry.key)),
-    },
-  ];
+  const origin = {practice: defined({source}), ...defined({fileSource: shop.fileSource})};
+  const known = fieldsOf(every);
+  const entries = is?.type === 'map' ? is.entries : [];
+  return entries.filter(({key}) => Object.hasOwn(known, key)).map((entry) => ({...entry, ...origin}));
 }
 
 function fieldsOf(kind: string): object {
@@ -50,10 +51,10 @@ function fieldsOf(kind: string): object {
 }
 
 /** The item with what practice adds to it. A field that the item states otherwise must say why. */
-export function withPractice(raw: RawItem, practices: readonly Practice[], problems: Problem[]): RawItem {
+export function withPractice(raw: RawItem, practice: Practice, problems: Problem[]): RawItem {
   const fields = new Map<string, Field>(raw.fields);
   const departed = new Set<string>();
-  for (const [key, field] of practiceFor(raw, practices)) {
+  for (const [key, field] of practiceFor(raw, practice)) {
     const own = raw.fields.get(key);
     if (own === undefined) fields.set(key, field);
     else if (!saysSame(own.value, field.value)) {
@@ -65,19 +66,12 @@ export function withPractice(raw: RawItem, practices: readonly Practice[], probl
   return {...raw, fields};
 }
 
-/** The fields that practice states for the item, whether or not the item states them too. */
-function practiceFor(raw: RawItem, practices: readonly Practice[]): ReadonlyMap<string, Field> {
+/** The fields that practice states for the item, whether or not the item does: those of its type go before. */
+function practiceFor(raw: RawItem, practice: Practice): ReadonlyMap<string, Field> {
   const type = textOf(raw.fields.get('type')?.value);
-  const stated = new Map<string, Field>();
-  for (const practice of practices) {
-    const {every, source, fileSource} = practice;
-    if (every !== raw.kind || (practice.type !== undefined && practice.type !== type)) continue;
-    const origin = {practice: defined({source}), ...defined({fileSource})};
-    for (const entry of practice.fields) {
-      if (!stated.has(entry.key)) stated.set(entry.key, {...entry, ...origin});
-    }
-  }
-  return stated;
+  const ofAll = practice.get(slotOf(raw.kind, undefined)) ?? [];
+  const ofType = type === undefined ? [] : (practice.get(slotOf(raw.kind, type)) ?? []);
+  return new Map([...ofAll, ...ofType]);
 }
 
 /** Fields of practice that mean nothing once the item states another field in its own way. */

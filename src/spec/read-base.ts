@@ -8,10 +8,13 @@ export function base(reader: ItemReader) {
   const {id, where} = reader.raw;
   const source = located(reader, 'source');
   if (source) reader.sources.push({id: source.value, where: source.where, item: id});
+  const only = words(reader, 'only');
+  reader.options.push(...only.map(({value, where: at}) => ({id: value, where: at, item: id})));
   return {
     id,
     name: text(reader, 'name') ?? id.replaceAll('-', ' '),
     at: places(reader),
+    only,
     where,
     ...defined({type: text(reader, 'type'), source: source?.value, note: text(reader, 'note')}),
   };

@@ -1,5 +1,6 @@
 /** Makes a group of fasteners: torque, threads, lock, and where each one sits. */
 import type {Amount} from '../quantity/model.js';
+import {readTappedMetal} from '../trade/tapped-metals.js';
 import {defined} from './defined.js';
 import {
   amount,
@@ -35,10 +36,13 @@ export function fastener(reader: ItemReader): Fastener {
       threads: specified(reader, 'threads', namesOr(reader, ['dry', 'unknown'], ['consumable'])),
       lock: specified(reader, 'lock', (node) => lock(reader, node)),
       hole: specified(reader, 'hole', amount(reader, 'length')),
+      engagement: specified(reader, 'engagement', amount(reader, 'length')),
+      into: specified(reader, 'into', (node) => metal(reader, node)),
     }),
     singleUse: flag(reader, 'single-use'),
     layout: layoutOf(layout),
     layoutUnit: textOf(entryOf(layout, 'unit')?.value) === 'mm' ? 'mm' : 'in',
+    runs: runs(reader),
     order: words(reader, 'order').map((one) => one.value),
   };
 }
@@ -56,6 +60,26 @@ function lock(reader: ItemReader, node: Node): string | undefined {
   if (found === undefined || found === 'none' || found === 'unknown' || isLockKind(found)) return found;
   refer(reader, found, node.where, ['consumable'], LOCKS);
   return found;
+}
+
+/** A metal that the tables do not have is said at once, for a slip of the pen would silence what is worked out from it. */
+function metal(reader: ItemReader, node: Node): string | undefined {
+  const said = textOf(node);
+  if (said === undefined || said === 'unknown') return undefined;
+  const reading = readTappedMetal(said);
+  if (reading.ok) return said;
+  const {says, hint} = reading;
+  reader.problems.push({name: 'spec-form', where: node.where, says, hint, item: reader.raw.id});
+  return undefined;
+}
+
+function runs(reader: ItemReader): Fastener['runs'] {
+  const list = reader.raw.fields.get('runs')?.value;
+  if (list?.type !== 'list') return [];
+  return list.items.flatMap((run) => {
+    const names = scalarsOf(run).map((one) => one.text);
+    return run.type === 'list' && names.length > 0 ? [{value: names, where: run.where}] : [];
+  });
 }
 
 function layoutOf(node: Node | undefined): Fastener['layout'] {

@@ -1,5 +1,6 @@
 /** Makes an item of each kind out of its fields. What cannot be read is left out; the shapes have said why. */
 
+import {NUT_FACTOR_RANGE} from '../trade/nut-factors.js';
 import {defined} from './defined.js';
 import {
   amount,
@@ -15,12 +16,13 @@ import {
   whole,
   words,
 } from './fields.js';
-import type {Fit, Item, ItemKind, ItemOf, Part} from './model.js';
+import type {Fit, Item, ItemKind, ItemOf} from './model.js';
 import {base, namesOr} from './read-base.js';
 import {fastener} from './read-fastener.js';
+import {substitutes} from './read-substitutes.js';
 import {surface} from './read-surface.js';
 import {LOCKS} from './shapes/values.js';
-import {textOf} from './tree.js';
+import {type Node, textOf} from './tree.js';
 
 /** The item that a reader's fields make. */
 export function itemOf(reader: ItemReader): Item {
@@ -128,12 +130,19 @@ const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
     ...defined({
       lock: choice(reader, 'lock', LOCKS),
       cure: specified(reader, 'cure', amount(reader, 'time')),
+      k: specified(reader, 'k', nutFactor),
       range: specified(reader, 'range', amount(reader, 'length')),
       size: specified(reader, 'size', amount(reader, 'length')),
     }),
     hazards: words(reader, 'hazards'),
   }),
 };
+
+/** What is no number, or no nut factor, the shape has said. */
+function nutFactor(node: Node): number | undefined {
+  const k = node.type === 'number' ? Number(node.text) : Number.NaN;
+  return k >= NUT_FACTOR_RANGE.low && k <= NUT_FACTOR_RANGE.high ? k : undefined;
+}
 
 const CAN_BE_ASKED = [
   'part',
@@ -149,22 +158,6 @@ const CAN_BE_ASKED = [
 ] as const;
 
 const USES = ['lubricant', 'sealant', 'gasket', 'cleaner', 'lock', 'strip', 'fluid', 'other'] as const;
-
-/** Parts of other engines that may stand in for this one. */
-function substitutes(reader: ItemReader): Part['substitutes'] {
-  const field = reader.raw.fields.get('substitutes');
-  if (field?.value.type !== 'map') return new Map();
-  return new Map(
-    field.value.entries.map(({key, keyWhere, value}) => {
-      const entries = value.type === 'map' ? value.entries : [];
-      const fields = new Map(entries.map((entry) => [entry.key, entry]));
-      const inner: ItemReader = {...reader, raw: {...reader.raw, fields}};
-      const name = text(inner, 'name') ?? key.replaceAll('-', ' ');
-      const alterations = references(inner, 'alterations', ['alteration']);
-      return [key, {name, alterations, ...defined({note: text(inner, 'note')}), where: keyWhere}];
-    }),
-  );
-}
 
 /** When a fit is measured; undefined where the specification is silent. */
 function when(reader: ItemReader): Fit['when'] {

@@ -1,6 +1,5 @@
 /** Makes a surface: how it goes together, and its sizes by place. */
 import type {Amount} from '../quantity/model.js';
-import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import {defined} from './defined.js';
 import {
@@ -15,6 +14,7 @@ import {
   specifiedField,
 } from './fields.js';
 import type {Specified, Surface} from './model.js';
+import {nearName} from './near.js';
 import {base} from './read-base.js';
 import {type Entry, textOf} from './tree.js';
 
@@ -43,8 +43,9 @@ function sizes(reader: ItemReader, places: readonly string[]): ReadonlyMap<strin
   if (everywhere) found.set('', everywhere);
   const byPlace = reader.raw.fields.get('sizes');
   if (byPlace?.value.type !== 'map') return found;
+  const known = new Set(places);
   for (const entry of byPlace.value.entries) {
-    if (!places.includes(entry.key)) reader.problems.push(unknownPlace(reader, entry, places));
+    if (!known.has(entry.key)) reader.problems.push(unknownPlace(reader, entry, known));
     const title = `size ${entry.key}`;
     const size = specifiedField(reader, {...byPlace, ...entry}, amount(reader, 'length'), title);
     if (size) found.set(entry.key, size);
@@ -62,9 +63,9 @@ function grinds(reader: ItemReader): Surface['grinds'] {
   });
 }
 
-function unknownPlace(reader: ItemReader, {key, keyWhere}: Entry, places: readonly string[]): Problem {
+function unknownPlace(reader: ItemReader, {key, keyWhere}: Entry, places: ReadonlySet<string>): Problem {
   const {id} = reader.raw;
-  const near = nearest(key, places);
+  const near = nearName(key, places, reader.problems.length);
   const hint = near === undefined ? `add ${key} to its at` : `did you mean ${near}?`;
   return {name: 'unknown-item', where: keyWhere, says: `${id} has no place ${key}`, hint, item: id};
 }

@@ -1,8 +1,8 @@
 /** Every name in a specification that must be the name of something, and what is wrong with those that are not. */
-import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Where} from '../text/source.js';
 import type {Item, ItemKind, SourceNote} from './model.js';
+import {nearName} from './near.js';
 import {KIND_SAYS, SECTION_OF} from './sections.js';
 
 /** A name where it is written, and what it may be the name of. */
@@ -22,21 +22,15 @@ export interface SourceReference {
   readonly item?: string;
 }
 
-/** Looking for a near name takes time with the number of names: past this many unknown ones, none is looked for. */
-const HINTS = 100;
-
 /** References to nothing, and to an item of a kind that cannot stand there. */
 export function referenceProblems(
   references: readonly Reference[],
   items: ReadonlyMap<string, Item>,
 ): Problem[] {
-  const unknown = new Set<string>();
+  const hints = new Map<string, string>();
   return references.flatMap((reference) => {
     const item = items.get(reference.id);
-    if (item === undefined) {
-      unknown.add(reference.id);
-      return [unknownItem(reference, unknown.size <= HINTS ? items : new Map())];
-    }
+    if (item === undefined) return [unknownItem(reference, hintFor(reference, items, hints))];
     return reference.kinds.includes(item.kind) ? [] : [wrongKind(reference, item)];
   });
 }
@@ -46,34 +40,47 @@ export function sourceProblems(
   references: readonly SourceReference[],
   sources: ReadonlyMap<string, SourceNote>,
 ): Problem[] {
-  const unknown = new Set<string>();
+  const hints = new Map<string, string>();
   return references.flatMap(({id, where, item}): Problem[] => {
     if (sources.has(id)) return [];
-    unknown.add(id);
-    const near = unknown.size <= HINTS ? nearest(id, sources.keys()) : undefined;
-    const hint = near === undefined ? `add ${id} under sources:` : `did you mean ${near}?`;
+    const near = hints.has(id) ? undefined : nearName(id, sources.keys(), hints.size);
+    const hint = hints.get(id) ?? (near === undefined ? `add ${id} under sources:` : `did you mean ${near}?`);
+    hints.set(id, hint);
     return [{name: 'unknown-item', where, says: `${id} is not a source`, hint, ...(item && {item})}];
   });
 }
 
-function unknownItem(reference: Reference, items: ReadonlyMap<string, Item>): Problem {
-  const {id, where, item} = reference;
-  return {
-    name: 'unknown-item',
-    where,
-    says: `nothing is called ${id}`,
-    hint: unknownHint(reference, items),
-    ...(item && {item}),
-  };
+function unknownItem({id, where, item}: Reference, hint: string): Problem {
+  return {name: 'unknown-item', where, says: `nothing is called ${id}`, hint, ...(item && {item})};
 }
 
 /** Only names that could stand there are offered: a near one of another kind would only lead astray. */
-function unknownHint({id, kinds, words = []}: Reference, items: ReadonlyMap<string, Item>): string {
-  const fitting = [...items.values()].filter((item) => kinds.includes(item.kind)).map((item) => item.id);
-  const near = nearest(id, [...words, ...fitting]);
-  if (near !== undefined) return `did you mean ${near}?`;
+function hintFor(
+  {id, kinds, words = []}: Reference,
+  items: ReadonlyMap<string, Item>,
+  hints: Map<string, string>,
+): string {
+  const slot = [id, ...kinds].join(' ');
+  const known = hints.get(slot);
+  if (known !== undefined) return known;
+  const near = nearName(id, candidates(words, items, kinds), hints.size);
+  const hint = near === undefined ? whereToAdd(kinds) : `did you mean ${near}?`;
+  hints.set(slot, hint);
+  return hint;
+}
+
+function whereToAdd(kinds: readonly ItemKind[]): string {
   if (kinds.length > 3) return 'add it to engine.yaml';
   return `add it under ${alternatives(kinds.map((kind) => `${SECTION_OF[kind]}:`))}`;
+}
+
+function* candidates(
+  words: readonly string[],
+  items: ReadonlyMap<string, Item>,
+  kinds: readonly ItemKind[],
+): Iterable<string> {
+  yield* words;
+  for (const item of items.values()) if (kinds.includes(item.kind)) yield item.id;
 }
 
 function wrongKind({id, where, kinds, item}: Reference, found: Item): Problem {

@@ -11,6 +11,7 @@ import {type BookFile, bookFile} from './file.js';
 import {buildOf, engineOf, shopOf, sourcesOf} from './heads.js';
 import {engineItems, plainItems} from './merge.js';
 import type {Item, Located, Specification} from './model.js';
+import {optionProblems, optionsOf} from './options.js';
 import {practiceOf, withPractice} from './practice.js';
 import type {RawItem} from './raw.js';
 import {itemOf} from './read-items.js';
@@ -32,7 +33,7 @@ export function readSpecification({shop, engine, bases}: BookTexts): Specificati
   const shopRead = shop && bookFile(shop, shopFile);
   const chain = chainOf(engine, bases).map((from) => bookFile(from, engineFile));
   const files = [...chain, ...(shopRead ? [shopRead] : [])];
-  const findings: Findings = {problems: [], references: [], sources: []};
+  const findings: Findings = {problems: [], references: [], sources: [], options: []};
   const nowhere = {file: engine.file, span: {start: 0, end: 0}};
   const sources = sourcesOf(shopRead, chain, findings.problems);
   const read = {
@@ -41,12 +42,14 @@ export function readSpecification({shop, engine, bases}: BookTexts): Specificati
     items: itemsOf(shopRead, chain, findings),
     sources,
     bars: barsOf(chain, findings),
+    options: optionsOf(chain, findings.problems),
     build: buildOf(chain),
     files: new Map(files.map(({from}) => [from.file, from])),
   };
   noteFileSources(files, findings);
   findings.problems.push(...referenceProblems(findings.references, read.items));
   findings.problems.push(...sourceProblems(findings.sources, sources));
+  findings.problems.push(...optionProblems(findings.options, read.options));
   findings.problems.push(...contradictions(read));
   return {...read, problems: shownProblems(files, findings.problems)};
 }
@@ -74,10 +77,10 @@ function itemsOf(
     shop ? plainItems(shop, section, kind) : [],
   );
   const raws = unique([...engineItems(chain, findings.problems), ...ofShop], findings.problems);
-  const practices = shop ? practiceOf(shop, findings.sources) : [];
+  const practice = shop ? practiceOf(shop, findings.sources) : new Map();
   const items = new Map<string, Item>();
   for (const one of raws) {
-    const raw = withPractice(one, practices, findings.problems);
+    const raw = withPractice(one, practice, findings.problems);
     findings.problems.push(...silences(raw));
     items.set(raw.id, itemOf({...findings, raw}));
   }

@@ -36,7 +36,7 @@ describe('front matter that is right', () => {
     );
     expect(said).toEqual([]);
     expect(front).toMatchObject({title: 'Crank: main bearings', revision: '1.10', date: '2024-02-29'});
-    expect(front).toMatchObject({author: 'A. F.', approved: 'lead', only: ['one', 'two']});
+    expect(front).toMatchObject({author: 'A. F.', approved: 'lead', only: [{id: 'one'}, {id: 'two'}]});
   });
 
   it.each([
@@ -47,7 +47,7 @@ describe('front matter that is right', () => {
   ])('with lines ended by %j after %j', (ending, mark) => {
     const {front, said} = read(mark + head(...RIGHT, 'only: one').replaceAll('\n', ending));
     expect(said).toEqual([]);
-    expect(front).toMatchObject({title: 'T', revision: 'A', date: '2026-02-28', only: ['one']});
+    expect(front).toMatchObject({title: 'T', revision: 'A', date: '2026-02-28', only: [{id: 'one'}]});
     expect(front.span).toEqual({
       start: 0,
       end:

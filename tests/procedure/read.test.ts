@@ -36,6 +36,7 @@ function blocks({sections}: Procedure): string[][] {
 function shortBlock(block: Block): string {
   if (block.type === 'step') return `step ${block.step.number}`;
   if (block.type === 'caution') return `caution ${block.caution.text}`;
+  if (block.type === 'left-out') return `left out ${block.steps}`;
   return block.type === 'picture' ? `picture ${block.picture.url}` : `${block.type} ${block.text}`;
 }
 
@@ -286,6 +287,28 @@ describe('sections', () => {
       ['D', 3],
     ]);
     expect(blocks(procedure)[2]).toEqual(['C', 'other ***', 'prose | not | a table |']);
+  });
+});
+
+describe('what is for some engines only', () => {
+  it('is said by tags of headings and steps', () => {
+    const {sections, steps, problems} = read(
+      '## Sea `only: raw-water` pump `only: keel, mast`\n\n1. Fit it. `only: lamp`\n\n## All\n\n2. b\n',
+    );
+    const names = (tags: readonly {targets: readonly {id: string}[]}[]) =>
+      tags.map(({targets}) => targets.map(({id}) => id));
+    expect(sections.map(({title, only}) => [title, names(only)])).toEqual([
+      ['Sea pump', [['raw-water'], ['keel', 'mast']]],
+      ['All', []],
+    ]);
+    expect(steps.map((step) => names(tagsOf(step, 'only')))).toEqual([[['lamp']], []]);
+    expect(problems).toEqual([]);
+  });
+
+  it('leaves other code of a heading alone, and reports other tags', () => {
+    const procedure = read('## Set `x` `only: a` `clean: b` `only:`\n\n1. a\n');
+    expect(procedure.sections.map(({title}) => title)).toEqual(['Set x clean: b']);
+    expect(procedure.problems.map(({name}) => name)).toEqual(['tag-outside-step', 'tag-form']);
   });
 });
 

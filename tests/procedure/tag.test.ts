@@ -63,6 +63,7 @@ const TAKEN: {readonly [verb in Verb]: readonly ClauseWord[]} = {
   witness: ['by'],
   hazard: [],
   step: [],
+  only: [],
   if: ['is'],
   repeat: [],
   waive: ['by', 'because'],

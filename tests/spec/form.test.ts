@@ -9,7 +9,7 @@ const ENGINE_CASES: readonly [string, string, string, string | undefined][] = [
     'an unknown section',
     '«spec-form|fasteners-of-it»: {}\n',
     'fasteners-of-it is not a key of this file',
-    'it takes engine, extends, source, sources, parts, surfaces, joints, fasteners, fits, marks, checks, hold-points, systems, alterations, barred or build',
+    'it takes engine, extends, source, sources, options, parts, surfaces, joints, fasteners, fits, marks, checks, hold-points, systems, alterations, barred or build',
   ],
   [
     'a section misspelt',
@@ -102,6 +102,18 @@ const ENGINE_CASES: readonly [string, string, string, string | undefined][] = [
     undefined,
   ],
   [
+    'a metal misspelt',
+    'fasteners: {bolts: {torque: snug, threads: dry, lock: wire, into: «spec-form|cast irn»}}\n',
+    '"cast irn" is not a metal in the table',
+    'did you mean cast iron?',
+  ],
+  [
+    'a run of wire that is no list',
+    'fasteners: {bolts: {torque: snug, threads: dry, lock: wire, runs: [«spec-form|a»]}}\n',
+    'entry 1 of runs is a where a list is due',
+    'put it in brackets: [a]',
+  ],
+  [
     'a layout without its unit',
     'fasteners: {bolts: {torque: snug, threads: dry, lock: wire, «spec-form|layout»: {a: [1, 2]}}}\n',
     'layout has no unit',
@@ -132,6 +144,13 @@ describe('engine.yaml', () => {
     at: [front, «spec-form|Rear»]
 `,
     });
+  });
+
+  it('shows the first two hundred misfits of a file that was written for something else', () => {
+    const keys = Array.from({length: 5000}, (_, index) => `k${index}: 1\n`).join('');
+    expect(readMarked({engine: keys}).spec.problems).toHaveLength(200);
+    const places = Array.from({length: 5000}, (_, index) => `P${index}`).join(', ');
+    expect(readMarked({engine: `parts: {shaft: {at: [${places}]}}\n`}).spec.problems).toHaveLength(200);
   });
 
   it('names the item', () => {
@@ -186,6 +205,12 @@ describe('shop.yaml', () => {
       'shop: {name: x}\nsources: {house: {title: x}}\ntools: {wrench: {due: «spec-form|2026-02-30»}}\n',
       'due is not a date',
       'write it as 2026-03-01',
+    ],
+    [
+      'a nut factor above any that is published',
+      'shop: {name: x}\nsource: house\nsources: {house: {title: x}}\nconsumables: {oil: {use: lubricant, k: «spec-form|0.36»}}\n',
+      'k is 0.36 where at most 0.35 is due',
+      undefined,
     ],
     ['an empty file', '«spec-form|»', 'the file is empty', 'begin with shop:'],
     ['a list', '«spec-form|- shop»\n- tools\n', 'the file does not start with a key', 'begin with shop:'],

@@ -9,6 +9,7 @@ import {readClean} from './marked.js';
 
 const SPEC = readClean({
   engine: `
+options: {raw-water-cooling: {}}
 parts:
   crankshaft: {}
   main-shells: {substitutes: {twin-shells: {name: shells of the twin, alterations: [grind-off-lip]}}}
@@ -157,6 +158,12 @@ describe('what is wrong with a job is said where it stands', () => {
       `${HEAD}substitutes: {main-shells: twin-shell}\n`,
       '2:28 twin-shell unknown-item',
       'twin-shell is not a substitute for main-shells',
+    ],
+    [
+      'an option that the engine lacks',
+      `${HEAD}options: [raw-water]\n`,
+      '2:11 raw-water unknown-item',
+      'raw-water is not an option of this engine',
     ],
     ['text that is not YAML', `${HEAD}marks: {\n`, '', ''],
     ['a list', '- a\n', '1:1 - a spec-form', 'the file does not start with a key'],

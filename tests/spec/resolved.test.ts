@@ -63,6 +63,9 @@ fasteners:
     lock: wire
     single-use: true
     hole: 0.062 in
+    engagement: 0.75 in
+    into: cast iron
+    runs: [[a, b]]
     layout: {unit: mm, a: [0, 0], b: [-1.5, 2]}
     order: [b, a]
 fits:
@@ -90,7 +93,7 @@ build: [one.md, ../two.md]
 `;
 
 const SHOP_WHOLE =
-  `${SHOP}  coolant: {name: coolant, use: fluid, hazards: [poison], cure: 1 h, size: 1 mm, note: blue}
+  `${SHOP}  coolant: {name: coolant, use: fluid, hazards: [poison], cure: 1 h, size: 1 mm, note: blue, k: {value: 0.15, source: house}}
 severity: {two-actions: information}
 `
     .replace('shop: {name: Test Works}', 'shop: {name: Test Works, paper: Letter, units: metric}')
@@ -179,6 +182,9 @@ describe('a whole book', () => {
         lock: {value: 'wire'},
         singleUse: true,
         hole: {value: {form: 'single', value: quantity(0.062, 'in')}},
+        engagement: {value: {form: 'single', value: quantity(0.75, 'in')}},
+        into: {value: 'cast iron'},
+        runs: [{value: ['a', 'b']}],
         layout: [
           {id: 'a', x: 0, y: 0},
           {id: 'b', x: -1.5, y: 2},
@@ -250,6 +256,7 @@ describe('a whole book', () => {
         hazards: at('poison'),
         cure: {value: {value: quantity(1, 'h')}},
         size: {value: {value: quantity(1, 'mm')}},
+        k: {value: 0.15, source: 'house'},
         note: 'blue',
       },
     ],
@@ -308,7 +315,7 @@ describe('a whole book', () => {
 });
 
 /** Read by one function whatever the kind, and written above for one. */
-const READ_ALIKE = ['name', 'at', 'type', 'source', 'note'];
+const READ_ALIKE = ['name', 'at', 'type', 'only', 'source', 'note'];
 
 function entriesOf(node: Node | undefined): readonly Entry[] {
   return node?.type === 'map' ? node.entries : [];

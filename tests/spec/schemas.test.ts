@@ -39,10 +39,11 @@ engine: {id: test-four, name: Test Four, note: invented}
 extends: ../base/engine.yaml
 source: house-notes
 sources: {old: null}
+options: {raw-water-cooling: {name: raw-water cooling, note: by the sea}, radio: second radio, old: null}
 parts:
   block: {name: cylinder block, given: true}
   vane: null
-  plugs: {at: [1, 2, rear], single-use: true, size: 1-1/2 in, seats-in: bores}
+  plugs: {only: raw-water-cooling, at: [1, 2, rear], substitutes: {sixes: {alterations: {value: none, because: alike}}, twins: {alterations: [drill]}}, single-use: true, size: 1-1/2 in, seats-in: bores}
 surfaces:
   bores: {on: block, at: [front, rear], assembly: {value: lubed, because: it runs}, sizes: {front: 2.125 in, rear: 2 in}, order: falling}
 joints: {seam: {between: [block, sump], seal: {value: none, because: metal to metal}}}
@@ -100,6 +101,8 @@ describe('an independent validator and the shapes agree', () => {
     ['engine', 'a word out of order', 'order: falling', 'order: down'],
     ['engine', 'a bar without its reason', ', because: loose beads', ''],
     ['engine', 'half a point', '[0, 0.5]', '[0]'],
+    ['engine', 'an option of no name', 'only: raw-water-cooling', 'only: Raw Water'],
+    ['engine', 'an option with more than a name', 'note: by the sea', 'notes: by the sea'],
     ['engine', 'no bolts', 'count: 6', 'count: 0'],
     ['engine', 'an unknown key in a value', 'because: it runs', 'becuase: it runs'],
   ];

@@ -8,13 +8,12 @@ type Spec = Pick<Specification, 'items' | 'bars'>;
 
 export function materialContradictions(spec: Spec): Problem[] {
   const items = [...spec.items.values()];
-  const everywhere = spec.bars.filter((bar) => bar.on.length === 0);
-  const byItem = barsByItem(spec.bars);
+  const bars = barsByName(spec.bars);
   return [
     ...itemsOfKind(spec, 'surface').flatMap((surface) => lubricantFaults(surface, spec)),
     ...itemsOfKind(spec, 'consumable').flatMap(lockKindFaults),
     ...items.flatMap((item) => useFaults(item, spec)),
-    ...items.flatMap((item) => barFaults(item, [...everywhere, ...(byItem.get(item.id) ?? [])], spec)),
+    ...items.flatMap((item) => barFaults(item, bars, spec)),
   ];
 }
 
@@ -68,36 +67,39 @@ function usesDue(item: Item): (Located<string> & {readonly due: ConsumableUse})[
   return [];
 }
 
-function barsByItem(bars: readonly Bar[]): ReadonlyMap<string, readonly Bar[]> {
-  const found = new Map<string, Bar[]>();
+/** By what is barred and the item that it is barred on (or '' for all), the first bar that says so. */
+type Bars = ReadonlyMap<string, Bar>;
+
+function barsByName(bars: readonly Bar[]): Bars {
+  const found = new Map<string, Bar>();
   for (const bar of bars) {
-    for (const id of new Set(bar.on.map((one) => one.value))) {
-      const those = found.get(id);
-      if (those) those.push(bar);
-      else found.set(id, [bar]);
+    for (const what of bar.what) {
+      for (const on of bar.on.length === 0 ? [''] : bar.on.map(({value}) => value)) {
+        const slot = `${what.value}\n${on}`;
+        if (!found.has(slot)) found.set(slot, bar);
+      }
     }
   }
   return found;
 }
 
 /** What the item asks for and a bar forbids on it. */
-function barFaults(item: Item, bars: readonly Bar[], spec: Spec): Problem[] {
-  return bars.flatMap((bar) =>
-    askedFor(item)
-      .filter(({value}) => isBarred(value, bar, spec))
-      .map(({value, where}) => {
-        const says = `${nameOf(value, spec)} is barred on ${item.id}: ${bar.because}`;
-        const related = [{where: bar.where, says: 'it is barred here'}];
-        return {...contradiction(item, where, says, 'ask for another, or lift the bar'), related};
-      }),
-  );
+function barFaults(item: Item, bars: Bars, spec: Spec): Problem[] {
+  return askedFor(item).flatMap(({value, where}) => {
+    const bar = barOn(item, value, bars, spec);
+    if (bar === undefined) return [];
+    const says = `${nameOf(value, spec)} is barred on ${item.id}: ${bar.because}`;
+    const related = [{where: bar.where, says: 'it is barred here'}];
+    return [{...contradiction(item, where, says, 'ask for another, or lift the bar'), related}];
+  });
 }
 
 /** A consumable is barred by its own name, and by the kind of lock that it is. */
-function isBarred(id: string, bar: Bar, spec: Spec): boolean {
+function barOn({id: on}: Item, id: string, bars: Bars, spec: Spec): Bar | undefined {
   const item = spec.items.get(id);
-  const lock = item?.kind === 'consumable' ? item.lock : undefined;
-  return bar.what.some(({value}) => value === id || value === lock);
+  const names = item?.kind === 'consumable' && item.lock !== undefined ? [id, item.lock] : [id];
+  const slots = names.flatMap((name) => [`${name}\n${on}`, `${name}\n`]);
+  return slots.map((slot) => bars.get(slot)).find((bar) => bar !== undefined);
 }
 
 /** Every consumable, tool and kind of lock that an item asks for; a list's own place where it is one value. */

@@ -11,6 +11,7 @@ export function orderContradictions(spec: Spec): Problem[] {
     ...circles(spec),
     ...itemsOfKind(spec, 'part').flatMap((part) => closingFaults(part, spec)),
     ...itemsOfKind(spec, 'fastener').flatMap(tighteningFaults),
+    ...itemsOfKind(spec, 'fastener').flatMap(runFaults),
   ];
 }
 
@@ -24,13 +25,8 @@ function circles(spec: Spec): Problem[] {
     const after = part.after.filter(({value}) => spec.items.get(value)?.kind === 'part');
     if (after.length > 0) waiting.set(part.id, after);
   }
-  const problems: Problem[] = [];
-  for (release(waiting); waiting.size > 0; release(waiting)) {
-    const circle = circleIn(waiting);
-    problems.push(...circleProblem(circle));
-    for (const {from} of circle) waiting.delete(from);
-  }
-  return problems;
+  release(waiting);
+  return circlesIn(waiting).flatMap(circleProblem);
 }
 
 /** Takes out every part that waits for none that waits. */
@@ -63,33 +59,45 @@ interface Link {
   readonly to: Located<string>;
 }
 
-/** Every part left waits for one that is left, so going on from any must come round. */
-function circleIn(waiting: ReadonlyMap<string, readonly Located<string>[]>): Link[] {
-  const path: Link[] = [];
-  const seen = new Map<string, number>();
-  let [id] = waiting.keys();
-  while (id !== undefined && !seen.has(id)) {
-    seen.set(id, path.length);
-    const to: Located<string> | undefined = waiting.get(id)?.find(({value}) => waiting.has(value));
-    if (to === undefined) break;
-    path.push({from: id, to});
-    id = to.value;
-  }
-  return path.slice(seen.get(id ?? '') ?? 0);
+/**
+ * Every part left waits for one that is left, so going on from any must come round. Of a part's ways only the first
+ * is followed: of circles that share parts some show only once the others are cut.
+ */
+function circlesIn(waiting: ReadonlyMap<string, readonly Located<string>[]>): Link[][] {
+  const walkOf = new Map<string, string>();
+  return [...waiting.keys()].flatMap((start) => {
+    const path: Link[] = [];
+    let id: string | undefined = start;
+    while (id !== undefined && !walkOf.has(id)) {
+      walkOf.set(id, start);
+      const to: Located<string> | undefined = waiting.get(id)?.find(({value}) => waiting.has(value));
+      if (to !== undefined) path.push({from: id, to});
+      id = to?.value;
+    }
+    // A walk that ends in an earlier one has come to a circle that is known.
+    const round = walkOf.get(id ?? '') === start ? path.findIndex(({from}) => from === id) : -1;
+    return round < 0 ? [] : [path.slice(round)];
+  });
 }
+
+/** Of a circle longer than this, people want to see where it starts. */
+const SHOWN = 12;
 
 function circleProblem(circle: readonly Link[]): Problem[] {
   const [first, ...others] = circle;
   if (first === undefined) return [];
-  const chain = [...circle.map(({from}) => from), first.from].join(' after ');
+  const names = [...circle.map(({from}) => from), first.from];
+  const shown = names.length > SHOWN ? [...names.slice(0, SHOWN - 2), '…', first.from] : names;
   return [
     {
       name: 'spec-contradiction',
       where: first.to.where,
-      says: `no part of the circle can be the first: ${chain}`,
+      says: `no part of the circle can be the first: ${shown.join(' after ')}`,
       hint: 'take out the one that need not wait',
       item: first.from,
-      related: others.map(({from, to}) => ({where: to.where, says: `${from} after ${to.value}`})),
+      related: others
+        .slice(0, SHOWN)
+        .map(({from, to}) => ({where: to.where, says: `${from} after ${to.value}`})),
     },
   ];
 }
@@ -138,6 +146,32 @@ function orderFaults(fastener: Fastener, numbers: readonly number[], where: Wher
   }
   for (const one of have) if (!named.has(one)) says.push(`the order of ${id} leaves out ${one}`);
   return says.map((text) => contradiction(fastener, where, text, 'name every one of them once'));
+}
+
+/** Runs of wire must go through every fastener of the layout, each once. */
+function runFaults(fastener: Fastener): Problem[] {
+  const {layout, runs, id} = fastener;
+  const [first] = runs;
+  if (first === undefined) return [];
+  const hint = 'name every one of the layout once';
+  const known = new Set(layout.map((one) => one.id));
+  const named = new Set<string>();
+  const problems: Problem[] = [];
+  for (const {value, where} of runs) {
+    for (const one of value) {
+      if (!known.has(one))
+        problems.push(
+          contradiction(fastener, where, `a run of ${id} names ${one}, which its layout has not`, hint),
+        );
+      else if (named.has(one))
+        problems.push(contradiction(fastener, where, `the runs of ${id} go through ${one} twice`, hint));
+      named.add(one);
+    }
+  }
+  const left = [...known].filter((one) => !named.has(one));
+  if (left.length === 0) return problems;
+  const says = `the runs of ${id} leave out ${left.join(', ')}`;
+  return [...problems, contradiction(fastener, first.where, says, hint)];
 }
 
 function numbered(count: number): string[] {

@@ -3,7 +3,7 @@ import * as z from 'zod';
 import type {ENGINE_SECTIONS} from '../sections.js';
 import {ITEM_SHAPES} from './items.js';
 import {PRACTICE_FIELDS} from './practice-fields.js';
-import {date, label, name, names, note, text} from './values.js';
+import {date, label, MOST_BARRED, name, names, note, text} from './values.js';
 
 const fileSource = name.describe('The source of every value of this file that names none itself.').optional();
 
@@ -23,8 +23,13 @@ function section<T extends z.ZodType>(item: T, says: string) {
     .optional();
 }
 
+const option = z.strictObject({
+  name: text.describe('As a person would say it; the id with spaces where it is left out.').optional(),
+  note,
+});
+
 const bar = z.strictObject({
-  what: names.describe('Consumables, tools, parts or kinds of lock that may not be used.'),
+  what: names.max(MOST_BARRED).describe('Consumables, tools, parts or kinds of lock that may not be used.'),
   on: names.describe('Items on which they may not be used; left out: on the whole engine.').optional(),
   because: text.describe('Why.'),
   source: name.describe('Id of the source that says so.').optional(),
@@ -117,6 +122,7 @@ export const engineFile = z
       .record(name, z.union([sourceNote, nothing]))
       .describe('Where values come from, by id.')
       .optional(),
+    options: section(option, 'What some engines of this kind have and others have not, by id.'),
     parts: section(ITEM_SHAPES.part, SECTION_SAYS.parts),
     surfaces: section(ITEM_SHAPES.surface, SECTION_SAYS.surfaces),
     joints: section(ITEM_SHAPES.joint, SECTION_SAYS.joints),

@@ -1,5 +1,6 @@
 /** The kinds of item as engine.yaml and shop.yaml write them. */
 import * as z from 'zod';
+import {NUT_FACTOR_RANGE} from '../../trade/nut-factors.js';
 import {PRACTICE_FIELDS} from './practice-fields.js';
 import {
   amount,
@@ -14,6 +15,7 @@ import {
   note,
   place,
   source,
+  stated,
   statedOrUnknown,
   text,
 } from './values.js';
@@ -23,6 +25,14 @@ const common = {
   type: name.describe('A word of your own that practice can aim at: plain-bearing, drilled-head.').optional(),
   source,
   note,
+};
+
+const engineItem = {
+  ...common,
+  only: z
+    .union([name, names])
+    .describe('Options of which an engine must have one to have it; left out: every engine has it.')
+    .optional(),
 };
 
 const places = {
@@ -40,7 +50,7 @@ const point = z.tuple([z.number(), z.number()]);
 
 export const ITEM_SHAPES = {
   part: z.strictObject({
-    ...common,
+    ...engineItem,
     ...places,
     given: flag.describe('It is there from the start, such as a block on the stand.').optional(),
     quantity: count.describe('How many of it go in; 1 where it is left out.').optional(),
@@ -54,7 +64,10 @@ export const ITEM_SHAPES = {
         name,
         z.strictObject({
           name: text.describe('As a person would say it.').optional(),
-          alterations: list('Alterations that it needs before it fits this engine.'),
+          alterations: stated(
+            z.union([z.literal('none'), names]),
+            'Alterations that it needs before it fits this engine; none (because …) where it fits as it comes.',
+          ),
           note,
         }),
       )
@@ -62,7 +75,7 @@ export const ITEM_SHAPES = {
       .optional(),
   }),
   surface: z.strictObject({
-    ...common,
+    ...engineItem,
     ...places,
     on: name.describe('The part that it is on.').optional(),
     ...PRACTICE_FIELDS.surface,
@@ -72,13 +85,13 @@ export const ITEM_SHAPES = {
     grinds: z.array(amount).describe('Undersizes to which it may be ground: 0.010 in, 0.020 in.').optional(),
   }),
   joint: z.strictObject({
-    ...common,
+    ...engineItem,
     ...places,
     between: list('The parts or surfaces that meet in it.'),
     ...PRACTICE_FIELDS.joint,
   }),
   fastener: z.strictObject({
-    ...common,
+    ...engineItem,
     ...places,
     count: count.describe('How many there are, over all places; 1 where it is left out.').optional(),
     holds: list('Parts that it holds.'),
@@ -88,13 +101,19 @@ export const ITEM_SHAPES = {
       .catchall(point)
       .describe('Where each one sits: its name and [x, y].')
       .optional(),
+    runs: z
+      .array(z.array(place).min(1))
+      .describe(
+        'Runs of safety wire, by the names of the layout in the order in which the wire goes: [[a, b, c], [d, e, f]]. A run of one is wired to something else.',
+      )
+      .optional(),
     order: z
       .array(place)
       .describe('Tightening order, by the names of the layout, or by number where there is none.')
       .optional(),
   }),
   fit: z.strictObject({
-    ...common,
+    ...engineItem,
     ...places,
     between: list('The surfaces or parts that it lies between.'),
     ...PRACTICE_FIELDS.fit,
@@ -107,27 +126,27 @@ export const ITEM_SHAPES = {
       .optional(),
   }),
   mark: z.strictObject({
-    ...common,
+    ...engineItem,
     ...places,
     ...PRACTICE_FIELDS.mark,
     matches: name.describe('Another mark that must read the same.').optional(),
   }),
-  check: z.strictObject({...common, ...places, ...PRACTICE_FIELDS.check}),
+  check: z.strictObject({...engineItem, ...places, ...PRACTICE_FIELDS.check}),
   'hold-point': z.strictObject({
-    ...common,
+    ...engineItem,
     ...places,
     asks: list('Items that must be as specified by then.'),
     ...PRACTICE_FIELDS['hold-point'],
   }),
   system: z.strictObject({
-    ...common,
+    ...engineItem,
     ...places,
     joints: list('Joints that filling it puts under load.'),
     'closed-by': list('Parts that close it.'),
     ...PRACTICE_FIELDS.system,
   }),
   alteration: z.strictObject({
-    ...common,
+    ...engineItem,
     ...places,
     of: list('Parts that it is made to.'),
     does: text.describe('What is done: grind the locating lip flush.').optional(),
@@ -149,6 +168,10 @@ export const ITEM_SHAPES = {
       .describe('What it is for.'),
     lock: lockKind.describe('Which kind of lock it is, for `use: lock`.').optional(),
     ...PRACTICE_FIELDS.consumable,
+    k: stated(
+      z.number().min(NUT_FACTOR_RANGE.low).max(NUT_FACTOR_RANGE.high),
+      'Nut factor K of threads that carry it (T = K·F·d), where the shop knows it: 0.15. Left out: the published one.',
+    ),
     range: statedOrUnknown(amount, 'What a gauging strip can read: 0.001–0.003 in.'),
     size: statedOrUnknown(amount, 'Thickness or diameter: 0.041 in.'),
   }),

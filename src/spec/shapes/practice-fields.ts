@@ -47,6 +47,11 @@ export const PRACTICE_FIELDS = {
     ),
     'single-use': stated(flag, 'It must be renewed whenever it has been tightened.'),
     hole: statedOrUnknown(amount, 'Diameter of the hole for wire or pin: 0.062 in.'),
+    engagement: statedOrUnknown(amount, 'Length of full threads in engagement: 0.75 in.'),
+    into: statedOrUnknown(
+      text,
+      'What the thread is tapped in: cast iron, cast iron class 30, aluminium, steel, brass, bronze or tensile 30 ksi.',
+    ),
   },
   fit: {
     limits: statedOrUnknown(amount, 'Limits with their unit: 0.0015–0.0035 in; or unknown.'),

@@ -13,6 +13,8 @@ export const place = z.union([name, z.int().min(0)]);
 /** More of one thing than any engine has is a slip of the keyboard. */
 export const MOST = 10_000;
 export const count = z.int().min(1).max(MOST);
+/** What one bar may name at most: a longer list would be held against every item of its `on`. */
+export const MOST_BARRED = 1000;
 export const flag = z.boolean();
 export const date = z.iso.date();
 /** An amount is text, for a number without a unit says nothing. */
