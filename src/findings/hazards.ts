@@ -55,9 +55,9 @@ function cautionIn(block: Procedure['sections'][number]['content'][number]): Cau
   return block.type === 'caution' ? [block.caution] : [];
 }
 
-/** A caution stands before a step when it stands before its words. */
+/** A caution stands before a step when it stands before its words; a step that a job adds has no words in the text. */
 export function standsBefore({span}: Warned, {step}: StepRef): boolean {
-  return span.start < step.headSpan.start;
+  return span.start < step.headSpan.start || (step.added !== undefined && span.start === step.headSpan.start);
 }
 
 function hazardsOf(item: Item): readonly Located<string>[] {

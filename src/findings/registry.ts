@@ -7,10 +7,13 @@ import {cautionLate} from './caution-late.js';
 import {cautionMissing} from './caution-missing.js';
 import {clauseNotTaken} from './clause-not-taken.js';
 import {cleanFirst} from './clean-first.js';
+import {cotterSize} from './cotter-size.js';
 import {cureShort} from './cure-short.js';
 import {endlessRepeat} from './endless-repeat.js';
 import {fileUnreadable} from './file-unreadable.js';
+import {fitImpossible} from './fit-impossible.js';
 import {frontMatter} from './front-matter.js';
+import {gaugeTooCoarse} from './gauge-too-coarse.js';
 import {holdBySamePerson} from './hold-by-same-person.js';
 import {inspectFirst} from './inspect-first.js';
 import {installManner} from './install-manner.js';
@@ -34,6 +37,7 @@ import {measuredSlack} from './measured-slack.js';
 import {measuredTooLate} from './measured-too-late.js';
 import type {FindingKind} from './model.js';
 import {passesNotRising} from './passes-not-rising.js';
+import {preloadOutOfRange} from './preload-out-of-range.js';
 import {proseDisagrees} from './prose-disagrees.js';
 import {reworkMissing} from './rework-missing.js';
 import {singleUseReused} from './single-use-reused.js';
@@ -48,6 +52,7 @@ import {substituteUnaltered} from './substitute-unaltered.js';
 import {tagForm} from './tag-form.js';
 import {tagOutsideStep} from './tag-outside-step.js';
 import {threadCondition} from './thread-condition.js';
+import {threadEngagement} from './thread-engagement.js';
 import {toolNotInShop} from './tool-not-in-shop.js';
 import {twoActions} from './two-actions.js';
 import {undersizeMismatch} from './undersize-mismatch.js';
@@ -61,7 +66,10 @@ import {untaggedAction} from './untagged-action.js';
 import {valueDisagrees} from './value-disagrees.js';
 import {waiverStale} from './waiver-stale.js';
 import {waiverWithoutReason} from './waiver-without-reason.js';
+import {wireRun} from './wire-run.js';
+import {wireSize} from './wire-size.js';
 import {witnessedEarly} from './witnessed-early.js';
+import {wrenchOutOfRange} from './wrench-out-of-range.js';
 import {wrongKind} from './wrong-kind.js';
 
 export const FINDINGS: readonly FindingKind[] = [
@@ -118,6 +126,14 @@ export const FINDINGS: readonly FindingKind[] = [
   installManner,
   toolNotInShop,
   calibrationDue,
+  preloadOutOfRange,
+  wrenchOutOfRange,
+  gaugeTooCoarse,
+  wireSize,
+  wireRun,
+  cotterSize,
+  fitImpossible,
+  threadEngagement,
   cautionMissing,
   cautionLate,
   twoActions,

@@ -56,6 +56,7 @@ function blockAway(block: Block): Span[] {
     case 'picture':
       return [block.picture.span];
     case 'other':
+    case 'left-out':
       return [block.span];
   }
 }

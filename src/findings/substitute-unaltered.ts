@@ -7,22 +7,22 @@ export const substituteUnaltered: FindingKind = {
   group: 'job',
   severity: 'error',
   summary: 'A job fits a part of another engine without the alteration that it needs',
-  why: 'A bearing set of a related engine may differ by one locating lip. It goes in, stands off its saddle, and fails.',
+  why: 'A bearing set of a related engine may differ by one locating lip. It goes in, stands off its saddle, and fails. An alteration that no step makes is put into the sheets of the job as a step of its own; one that the procedures make is left to them, and must then be made in every place, in time, and again on a part that is renewed.',
   source: 'common practice, no source',
   example: {
     engine: `
 parts:
   block: {given: true}
-  main-shells: {substitutes: {twin-shells: {name: main shells of the twin, alterations: [grind-off-lip]}}}
+  main-shells: {at: [upper, lower], substitutes: {twin-shells: {name: main shells of the twin, alterations: [grind-off-lip]}}}
 alterations:
   grind-off-lip: {of: [main-shells], does: grind the locating lip flush}
 `,
     wrong: `
-1. Press the shells into their saddles. \`install: main-shells\`
+1. Grind the lip off the lower shell. \`alter: main-shells[lower] by grind-off-lip\`
+2. Press the shells into their saddles. \`install: main-shells\`
 `,
     right: `
-1. Grind the lip off each shell. \`alter: main-shells by grind-off-lip\`
-2. Press the shells into their saddles. \`install: main-shells\`
+1. Press the shells into their saddles. \`install: main-shells\`
 `,
     job: `
 substitutes: {main-shells: twin-shells}

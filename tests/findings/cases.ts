@@ -1,6 +1,7 @@
 /** Wrong books in small, each with what the check must say of it: message, and line and column of its place. */
 import type {Book} from '../../src/build/book.js';
 import {book} from '../help/example.js';
+import {ENGINEERING_CASES} from './cases-engineering.js';
 import {PEOPLE_CASES} from './cases-people.js';
 import {PROSE_CASES} from './cases-prose.js';
 import {READING_CASES} from './cases-reading.js';
@@ -28,6 +29,7 @@ export const CASES: readonly Case[] = [
   ...PROSE_CASES,
   ...TOOL_CASES,
   ...PEOPLE_CASES,
+  ...ENGINEERING_CASES,
 ];
 
 export function caseBook({engine, shop, procedure}: Case): Book {

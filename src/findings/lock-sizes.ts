@@ -1,0 +1,50 @@
+/** The size of the wire or pin that locks a fastener, as the specification or a step names it, and where. */
+import {lockKindOf} from '../build/effects.js';
+import {type Action, whereIn} from '../build/program.js';
+import {clauseOf} from '../procedure/values.js';
+import type {Quantity} from '../quantity/model.js';
+import {readAmount} from '../quantity/parse.js';
+import type {Fastener, LockKind, Specification} from '../spec/model.js';
+import type {Where} from '../text/source.js';
+import {aimedAt} from './worked-figures.js';
+
+export interface SizedLock {
+  /** As named: `wire-032`, `safety-wire`. */
+  readonly name: string;
+  readonly size: Quantity;
+  readonly where: Where;
+}
+
+/** Whether the specification asks for a lock of the kind, by its name or by a consumable that is one. */
+export function isLockedWith({lock}: Fastener, kind: LockKind, spec: Specification): boolean {
+  return lock !== undefined && lockKindOf(spec, lock.value) === kind;
+}
+
+/** The consumable that the specification asks for, where its size is known. */
+export function specifiedLock({lock}: Fastener, kind: LockKind, spec: Specification): SizedLock[] {
+  const size = lock && sizeOf(lock.value, kind, spec);
+  return lock && size ? [{name: lock.value, size, where: lock.where}] : [];
+}
+
+/** What a `lock` tag names beyond the specification: another consumable, or a size in words behind it. */
+export function usedLocks({item, tag, step}: Action, kind: LockKind, spec: Specification): SizedLock[] {
+  const value = clauseOf(tag, 'with')?.value;
+  const asked = item.kind === 'fastener' ? item.lock?.value : undefined;
+  return (value?.type === 'ids' ? value.ids : []).flatMap(({id, span, rest}) => {
+    if (lockKindOf(spec, id) !== kind) return [];
+    const inWords = lengthIn(rest);
+    const size = inWords ?? (id === asked ? undefined : sizeOf(id, kind, spec));
+    return size ? [{name: id, size, where: whereIn(step, span)}] : [];
+  });
+}
+
+function sizeOf(id: string, kind: LockKind, {items}: Specification): Quantity | undefined {
+  const item = items.get(id);
+  if (item?.kind !== 'consumable' || item.lock !== kind || item.size === undefined) return undefined;
+  return aimedAt(item.size.value);
+}
+
+function lengthIn(words: string): Quantity | undefined {
+  const reading = readAmount(words.trim(), 'length');
+  return reading.ok ? aimedAt(reading.amount) : undefined;
+}
