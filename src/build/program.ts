@@ -14,6 +14,7 @@ import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Span, Where} from '../text/source.js';
 import type {Book} from './book.js';
+import {unknownOptions} from './options.js';
 
 /** A step and the procedure that it stands in. */
 export interface StepRef {
@@ -68,11 +69,13 @@ export function program(book: Book): Program {
   const reader = new ProgramReader(book);
   const parts = book.procedures.map((procedure) => ({procedure, nodes: reader.nodes(procedure)}));
   const lastTorques = lastOf(parts.flatMap(({nodes}) => nodes));
-  return {lastTorques, parts, steps: reader.steps, problems: reader.problems};
+  const unknown = book.procedures.flatMap((procedure) => unknownOptions(procedure, book.spec));
+  return {lastTorques, parts, steps: reader.steps, problems: [...reader.problems, ...unknown]};
 }
 
-/** Where a span of a step's procedure stands. */
+/** Where a span of a step's procedure stands; of a step that a job adds, where the job asks for it. */
 export function whereIn(step: StepRef, span: Span): Where {
+  if (step.step.added !== undefined) return step.step.added;
   return {file: step.procedure.source.file, span};
 }
 

@@ -4,6 +4,7 @@
  */
 import type {Book} from '../build/book.js';
 import {State} from '../build/facts.js';
+import {forJob} from '../build/for-job.js';
 import type {Found} from '../build/found.js';
 import {type Ledger, ledger} from '../build/ledger.js';
 import type {Node} from '../build/program.js';
@@ -30,7 +31,9 @@ export interface CheckReport {
   readonly summary: Summary;
 }
 
-export function check(book: Book, options: CheckOptions = {}): CheckReport {
+/** A book with a job is checked as it holds for that job. */
+export function check(whole: Book, options: CheckOptions = {}): CheckReport {
+  const book = forJob(whole);
   const run = ledger(book);
   const kinds = [...FINDINGS, ...(options.also ?? [])];
   const raised = [...fromReading(book, run, kinds), ...fromChecks(book, run, kinds, options)];

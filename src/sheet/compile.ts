@@ -19,8 +19,9 @@ export interface SheetOptions {
   /** The shop's own paper where left out. */
   readonly paper?: Paper;
   readonly words?: Words;
-  /** Number of the job. */
+  /** Number of the job, and what is stamped on its engine. */
   readonly job?: string;
+  readonly engineNumber?: string;
 }
 
 /** How many digits of a fingerprint are printed. */
@@ -51,6 +52,7 @@ function headOf({spec, procedures}: SheetBook, procedure: Procedure, options: Sh
     engine: spec.engine.name,
     ...(spec.engine.note === undefined ? {} : {engineNote: spec.engine.note}),
     ...(options.job === undefined ? {} : {job: options.job}),
+    ...(options.engineNumber === undefined ? {} : {engineNumber: options.engineNumber}),
     title,
     revision,
     date,

@@ -16,6 +16,7 @@ export function compileCover(book: SheetBook, options: SheetOptions): Cover {
     engine: spec.engine.name,
     ...(spec.engine.note === undefined ? {} : {engineNote: spec.engine.note}),
     ...(options.job === undefined ? {} : {job: options.job}),
+    ...(options.engineNumber === undefined ? {} : {engineNumber: options.engineNumber}),
     fingerprint: printedDigits(options.fingerprint),
     procedures: parts.map(({line}) => line),
     holds: parts.flatMap(({holds}) => holds),

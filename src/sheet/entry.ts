@@ -11,7 +11,7 @@ import {tighteningBlanks} from './tightening.js';
 import {printed, readingUnit} from './value.js';
 
 /** Verbs that speak of the step itself: they show in the row, not as entries of their own. */
-const STEP_VERBS: ReadonlySet<Verb> = new Set(['witness', 'hazard', 'step', 'if', 'repeat', 'waive']);
+const STEP_VERBS: ReadonlySet<Verb> = new Set(['witness', 'hazard', 'step', 'only', 'if', 'repeat', 'waive']);
 
 /** Verbs for which a box a place is drawn where there are several: one forgotten place is easily missed. */
 const TICKED_BY_PLACE: ReadonlySet<Verb> = new Set([
@@ -46,7 +46,7 @@ function entryOf(use: Use, step: Step, context: Context): Entry {
     title: context.words.verbs[verb],
     subject: showsPlaces ? nameOf(use.target.id, context) : subjectOf(use, context),
     // Limits stand at the blanks themselves.
-    facts: blanks?.type === 'readings' ? withoutLimits(use, context) : factsOf(use, context),
+    facts: factsOf(use, context, blanks?.type === 'readings' ? 'within' : undefined),
     ...(blanks === undefined ? {} : {blanks}),
   };
 }
@@ -60,10 +60,6 @@ function withNote(entry: Entry, {item, tag}: Use, step: Step, {words, firstSteps
 
 function tagNaming(id: string | undefined, step: Step): Tag | undefined {
   return step.tags.find(({targets}) => targets.some((target) => target.id === id));
-}
-
-function withoutLimits(use: Use, context: Context) {
-  return factsOf(use, context).filter((fact) => fact.label !== context.words.limits);
 }
 
 function blanksOf(use: Use, step: Step, context: Context): Blanks | undefined {

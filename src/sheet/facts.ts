@@ -3,19 +3,19 @@
  * the verb; what the tag leaves out comes from the specification.
  */
 import type {Clause} from '../procedure/model.js';
-import {clauseOf} from '../procedure/values.js';
+import {amountsOf, clauseOf} from '../procedure/values.js';
 import type {ClauseWord, Verb} from '../procedure/verbs.js';
 import type {Amount} from '../quantity/model.js';
 import type {Item, Specified} from '../spec/model.js';
 import {type Named, specifiedAmount, specifiedIds} from './clauses.js';
 import {type Context, fullName, nameOf, type Use} from './context.js';
 import type {Fact, Value} from './model.js';
-import {onlyTurns} from './passes.js';
+import {angleOf, onlyTurns} from './passes.js';
 import {printed} from './value.js';
 
-/** The facts of a use, its value first, then what only the item can say. */
-export function factsOf(use: Use, context: Context): Fact[] {
-  const shown = PRINTED_ORDER.filter((word) => !standsInBoxes(use, word, context));
+/** The facts of a use, its value first, then what only the item can say; `elsewhere` is a clause printed apart. */
+export function factsOf(use: Use, context: Context, elsewhere?: ClauseWord): Fact[] {
+  const shown = PRINTED_ORDER.filter((word) => word !== elsewhere && !standsInBoxes(use, word, context));
   return [...shown.flatMap((word) => factOf(use, word, context)), ...itemFacts(use, context)];
 }
 
@@ -33,17 +33,20 @@ const PRINTED_ORDER: readonly ClauseWord[] = [
   'because',
 ];
 
-/** Passes and angle of a tightening stand at the head of its boxes; a step that only turns on has no torque. */
+/** The passes of a tightening stand at the head of its boxes; a step that only turns on has no torque. */
 function standsInBoxes(use: Use, word: ClauseWord, context: Context): boolean {
   if (use.tag.verb !== 'torque') return false;
-  return word === 'in' || word === 'turn' || (word === 'to' && onlyTurns(use, context));
+  return (word === 'in' && amountsOf(use.tag, 'in').length > 1) || (word === 'to' && onlyTurns(use, context));
 }
 
 function factOf(use: Use, word: ClauseWord, context: Context): Fact[] {
   const label = labelOf(use.tag.verb, word, context);
   const clause = clauseOf(use.tag, word);
   if (clause !== undefined) return [{label, ...clauseValue(clause, context), ...noteOf(use, word)}];
-  const amount = specifiedAmount(use, word, context.spec);
+  const amount =
+    use.tag.verb === 'torque' && word === 'turn'
+      ? angleOf(use, context)
+      : specifiedAmount(use, word, context.spec);
   if (amount !== undefined) return [{label, ...amountOrWord(amount, context), ...noteOf(use, word)}];
   if (word !== 'with' && word !== 'using' && word !== 'by') return [];
   const ids = specifiedIds(use, word);
@@ -107,7 +110,7 @@ function labelOf(verb: Verb, word: ClauseWord, context: Context): string {
   if (word === 'for') return verb === 'cure' ? words.cureFor : words.lookFor;
   if (word === 'turn') return verb === 'torque' ? words.angle : words.turnBy;
   if (word === 'by') return verb === 'alter' ? words.alteration : words.by;
-  if (word === 'in') return words.order;
+  if (word === 'in') return words.passes;
   const plain = {
     to: words.to,
     with: words.with,

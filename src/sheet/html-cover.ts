@@ -4,7 +4,7 @@ import {h} from 'hastscript';
 import {document} from './html-document.js';
 import {cells, standing, titleBlock} from './html-head.js';
 import {box} from './html-parts.js';
-import {signs, waiverTable} from './html-signs.js';
+import {closing, waiverTable} from './html-signs.js';
 import type {Cover, CoverLine} from './model.js';
 import type {Words} from './words.js';
 
@@ -27,7 +27,7 @@ export function coverHtml(cover: Cover): string {
         ...(cover.waivers.length === 0 ? [] : [waiverTable(cover.waivers, words)]),
         ...(cover.sources.length === 0 ? [] : [sourceTable(cover)]),
       ]),
-      closing(words),
+      closing(words.buildClosing, words.buildClosingText, words),
     ],
   });
 }
@@ -51,10 +51,10 @@ function procedureTable(lines: readonly CoverLine[], words: Words): Element {
   const columns = [
     column(words.done, 'done'),
     column(words.sheetNumber, 'number'),
-    column(words.procedure, 'grow'),
-    column(words.revision),
-    column(words.steps),
-    column(words.holds),
+    column(words.procedure),
+    column(words.revision, 'dated'),
+    column(words.steps, 'few'),
+    column(words.holds, 'few'),
     column(words.sheetSigned, 'sign'),
   ];
   return section({id: 'contents', title: words.contents, columns}, lines.map(lineRow));
@@ -75,8 +75,8 @@ function lineRow({number, title, revision, date, steps, holds, file}: CoverLine)
 function holdTable({holds, words}: Cover): Element {
   const columns = [
     column(words.done, 'done'),
-    column(words.sheetAndStep, 'number'),
-    column(words.hold, 'grow'),
+    column(words.sheetAndStep, 'pair'),
+    column(words.hold),
     column(words.sheetSigned, 'sign'),
   ];
   const rows = holds.map(({procedure, step, name, by}) =>
@@ -94,7 +94,7 @@ function sourceTable({sources, words}: Cover): Element {
   const rows = sources.map(({title, date, note}) =>
     h('tr', [h('th', {scope: 'row'}, title), h('td.date', date ?? '–'), h('td', note ?? '–')]),
   );
-  const columns = [column(words.name), column(words.date), column(words.note)];
+  const columns = [column(words.name), column(words.date, 'dated'), column(words.note)];
   return section({id: 'sources', title: words.sources, columns}, rows);
 }
 
@@ -111,15 +111,6 @@ interface Table {
 function section({id, title, columns}: Table, rows: readonly Element[]): Element {
   return h('section', {ariaLabelledBy: [id]}, [
     h('h2', {id}, title),
-    h('table.list', [h('thead', h('tr', [...columns])), h('tbody', [...rows])]),
-  ]);
-}
-
-function closing(words: Words): Element {
-  return h('section.closing', {ariaLabelledBy: ['closing']}, [
-    h('h2', {id: 'closing'}, words.buildClosing),
-    h('p', words.buildClosingText),
-    h('p.complete', [box('large'), h('span', words.closingBox)]),
-    signs([words.builtBy, words.checkedBy], words),
+    h('table.list.fixed', [h('thead', h('tr', [...columns])), h('tbody', [...rows])]),
   ]);
 }

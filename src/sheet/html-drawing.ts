@@ -4,16 +4,17 @@ import {s} from 'hastscript';
 import type {Drawing} from './model.js';
 import {fill, type Words} from './words.js';
 
-/** Millimetres on paper. */
+/** Millimetres on paper: the longer side, which grows with the number of fasteners up to this. */
 const LONGEST = 54;
 const MARGIN = 5;
 const LARGEST_MARK = 4;
 const SMALLEST_MARK = 1.6;
 
 export function drawingNode(drawing: Drawing, words: Words): Element {
-  const radius = radiusFor(drawing);
-  const width = round(drawing.width * LONGEST + 2 * MARGIN);
-  const height = round(drawing.height * LONGEST + 2 * MARGIN);
+  const longest = Math.min(LONGEST, 22 + 4 * drawing.points.length);
+  const radius = radiusFor(drawing, longest);
+  const width = round(drawing.width * longest + 2 * MARGIN);
+  const height = round(drawing.height * longest + 2 * MARGIN);
   return s(
     'svg',
     {
@@ -23,13 +24,13 @@ export function drawingNode(drawing: Drawing, words: Words): Element {
       role: 'img',
       ariaLabel: described(drawing, words),
     },
-    drawing.points.flatMap((point) => pointNodes(point, radius)),
+    drawing.points.flatMap((point) => pointNodes(point, radius, longest)),
   );
 }
 
-function pointNodes(point: Drawing['points'][number], radius: number): Element[] {
-  const cx = round(point.x * LONGEST + MARGIN);
-  const cy = round(point.y * LONGEST + MARGIN);
+function pointNodes(point: Drawing['points'][number], radius: number, longest: number): Element[] {
+  const cx = round(point.x * longest + MARGIN);
+  const cy = round(point.y * longest + MARGIN);
   const circle = s('circle', {cx, cy, r: radius, fill: '#fff', stroke: '#000', strokeWidth: 0.4});
   const {number} = point;
   if (number === undefined) {
@@ -45,11 +46,13 @@ function pointNodes(point: Drawing['points'][number], radius: number): Element[]
 }
 
 /** As large as the nearest neighbours allow. */
-function radiusFor({points}: Drawing): number {
-  const gaps = points.flatMap((one, at) =>
-    points.slice(at + 1).map((other) => Math.hypot(one.x - other.x, one.y - other.y) * LONGEST),
-  );
-  const nearest = gaps.reduce((least, gap) => Math.min(least, gap), Number.POSITIVE_INFINITY);
+function radiusFor({points}: Drawing, longest: number): number {
+  let nearest = Number.POSITIVE_INFINITY;
+  points.forEach((one, at) => {
+    for (const other of points.slice(0, at)) {
+      nearest = Math.min(nearest, Math.hypot(one.x - other.x, one.y - other.y) * longest);
+    }
+  });
   return round(Math.max(SMALLEST_MARK, Math.min(LARGEST_MARK, nearest * 0.45)));
 }
 

@@ -43,10 +43,7 @@ function factNode({label, note, ...value}: Fact): Element {
 function blanksNode(blanks: Blanks, words: Words): Element {
   switch (blanks.type) {
     case 'ticks':
-      return h(
-        'ul.ticks',
-        blanks.labels.map((label) => h('li', [box('small'), h('span', label)])),
-      );
+      return ticksNode(blanks.labels);
     case 'lines':
       return h(
         'dl.facts.lines',
@@ -61,6 +58,13 @@ function blanksNode(blanks: Blanks, words: Words): Element {
 
 function fitsBeside({labels, again}: Readings): boolean {
   return labels.length <= BESIDE && !(again && labels.some((label) => label.length > LONGEST_LABEL));
+}
+
+function ticksNode(labels: readonly string[]): Element {
+  return h(
+    'ul.ticks',
+    labels.map((label) => h('li', [box('small'), h('span', label)])),
+  );
 }
 
 type Readings = Extract<Blanks, {readonly type: 'readings'}>;

@@ -64,11 +64,14 @@ export function waiverTable(
   ]);
 }
 
-export function closing(words: Words): Element {
+/** The end of a sheet or book: what is signed for, and by whom. */
+export function closing(title: string, text: string, words: Words): Element {
   return h('section.closing', {ariaLabelledBy: ['closing']}, [
-    h('h2', {id: 'closing'}, words.closing),
-    h('p', words.closingText),
-    h('p.complete', [box('large'), h('span', words.closingBox)]),
+    h('div.closing-head', [
+      h('h2', {id: 'closing'}, title),
+      h('p.complete', [box('large'), h('span', words.closingBox)]),
+    ]),
+    h('p', text),
     signs([words.builtBy, words.checkedBy], words),
   ]);
 }

@@ -21,7 +21,7 @@ export function sheetHtml(sheet: Sheet): string {
       right: {name: head.engine, rest: ` · ${head.fingerprint}`},
       ...(head.engineNumber === undefined ? {} : {engineNumber: head.engineNumber}),
     },
-    body: [header(sheet), h('main', content(sheet)), closing(words)],
+    body: [header(sheet), h('main', content(sheet)), closing(words.closing, words.closingText, words)],
   });
 }
 

@@ -59,7 +59,8 @@ function goesAllTheWay(use: Use, context: Context): boolean {
   return stated !== undefined && typeof specified === 'object' && sameAmount(stated, specified);
 }
 
-function angleOf(use: Use, context: Context): Amount | undefined {
+/** The angle after the torque, as far as this tag goes to it. */
+export function angleOf(use: Use, context: Context): Amount | undefined {
   const stated = amountOf(use.tag, 'turn');
   if (stated !== undefined) return stated;
   if (context.turnedApart.has(use.target.id) || !goesAllTheWay(use, context)) return undefined;

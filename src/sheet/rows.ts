@@ -1,4 +1,5 @@
 /** Steps to rows, and sections to blocks of a sheet. */
+import type {PhrasingContent} from 'mdast';
 import type {Block, Caution, Picture, Procedure, Step, Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import {type Context, nameOf, spaced, subjectOf, type Use, usesOf} from './context.js';
@@ -33,8 +34,20 @@ function blocksOf(block: Block, claimed: ReadonlySet<number>, context: Context):
       return [{type: 'figure', figure: figureOf(block.picture)}];
     case 'other':
       return [blockOf(block.text)];
+    case 'left-out':
+      return [{type: 'prose', prose: proseOf([leftOut(block, context)])}];
   }
 }
+
+/** A gap in the numbers of the steps, explained. */
+function leftOut({steps, options}: LeftOut, {words, spec}: Context): PhrasingContent {
+  const list = steps.length > 2 ? `${steps[0]}–${steps.at(-1)}` : steps.join(words.and);
+  const names = options.map((id) => spec.options.get(id)?.name ?? spaced(id)).join(words.or);
+  const says = names === '' ? words.leftOut : words.leftOutFor;
+  return {type: 'emphasis', children: [{type: 'text', value: fill(says, {steps: list, options: names})}]};
+}
+
+type LeftOut = Extract<Block, {readonly type: 'left-out'}>;
 
 function rowOf(step: Step, context: Context): Row {
   const uses = usesOf(step, context);

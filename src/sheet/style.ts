@@ -65,8 +65,11 @@ thead { display: table-header-group; break-inside: avoid; }
 .list .count { width: 22mm; }
 .also-line { display: block; font-size: 10pt; }
 .date { white-space: nowrap; }
-.list .grow { width: 40%; }
+.list.fixed { table-layout: fixed; }
 .list .done { width: 15mm; }
+.list .pair { width: 27mm; }
+.list .few { width: 17mm; }
+.list .dated { width: 27mm; }
 .list .sign { width: 46mm; border-left: 0.5pt solid var(--rule); }
 .list .number { width: 15mm; white-space: nowrap; }
 
@@ -178,9 +181,10 @@ svg text { font-family: var(--sans); }
 .signs dd .line { flex: 1; min-width: 0; }
 .signs dd .line.date { flex: none; width: 27mm; }
 .signs dd .tag { font-size: 10pt; }
-.closing { border: 1.2pt solid var(--ink); padding: 3mm 4mm 4mm; margin-top: 7mm; break-inside: avoid; }
-.closing h2 { margin: 0 0 2mm; }
-.closing .complete { display: flex; align-items: center; gap: 3mm; font-weight: 700; margin: 0 0 3mm; }
+.closing { border: 1.2pt solid var(--ink); padding: 2mm 3.5mm 2.5mm; margin-top: 4mm; break-inside: avoid; }
+.closing-head { display: flex; justify-content: space-between; align-items: center; margin: 0 0 1.5mm; }
+.closing h2 { margin: 0; }
+.closing .complete { display: flex; align-items: center; gap: 3mm; font-weight: 700; margin: 0; }
 .section-end .end { display: flex; flex-wrap: wrap; align-items: flex-end; gap: 1mm 4mm; margin: 0; }
 .section-end .end .title { flex: 1; min-width: 0; overflow-wrap: anywhere; font-weight: 700; }
 

@@ -1,18 +1,23 @@
-/** The boxes of a tightening: a column a pass, a row a fastener in tightening order where the shop states one. */
+/** The boxes of a tightening: a line a pass, a box a fastener in tightening order where the shop states one. */
 import type {Fastener} from '../spec/model.js';
 import {type Context, placesOfUse, spaced, type Use} from './context.js';
 import {drawingOf} from './drawing.js';
-import type {TighteningBlanks} from './model.js';
+import type {Blanks} from './model.js';
 import {passesOf} from './passes.js';
 import {fill} from './words.js';
 
-/** Nothing where one box would do: the row has that already. */
-export function tighteningBlanks(use: Use, context: Context): TighteningBlanks | undefined {
+/**
+ * Nothing where one box would do, for the row has that already; a box a place for a single pass in no order, whose
+ * value stands among the facts.
+ */
+export function tighteningBlanks(use: Use, context: Context): Blanks | undefined {
   const fastener = use.item?.kind === 'fastener' ? use.item : undefined;
   const turn = turnOf(use, fastener, context);
   const passes = passesOf(use, context);
   const drawing = fastener === undefined ? undefined : drawingOf(fastener, turn.shown);
-  if (passes.length < 2 && turn.positions.length < 2 && drawing === undefined) return undefined;
+  if (passes.length < 2 && !turn.ordered && drawing === undefined) {
+    return turn.positions.length < 2 ? undefined : {type: 'ticks', labels: turn.positions};
+  }
   return {
     type: 'tightening',
     passes,
