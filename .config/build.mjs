@@ -29,6 +29,7 @@ const common = {
 
 /** Built aside and put in place when it is whole, so that whoever runs the command meanwhile finds one. */
 const fresh = join(root, '.cache', `dist-${process.pid}`);
+process.on('exit', () => rmSync(fresh, {recursive: true, force: true}));
 
 const [library, command] = await Promise.all([
   build({

@@ -18,7 +18,7 @@ export function programFor(streams: Streams, done: (exit: Exit) => void): Comman
       outputError: (text, write) => write(text.replace(/^error: /, 'wmark: ')),
     })
     .exitOverride();
-  for (const add of [addCheck, addSheet, addStory, addCoverage, addWhy, addBegin])
+  for (const add of [addCheck, addSheet, addStory, addCoverage, addFigure, addWhy, addBegin])
     add(program, streams, done);
   return program;
 }
@@ -92,6 +92,22 @@ const addCoverage: Add = (program, streams, done) => {
     });
 };
 
+const addFigure: Add = (program, streams, done) => {
+  program
+    .command('figure')
+    .summary('work out a figure of the trade: torques, clearances, fits, gaps')
+    .description('Works out a figure and says its formula, inputs, band and source. Units are required.')
+    .usage('[subject] [--option value]...')
+    .argument('[words...]', 'a subject that `wmark figure` lists, and its options')
+    .helpOption(false)
+    .allowUnknownOption()
+    .addHelpText('after', FIGURE_HELP)
+    .action(async (words: string[]) => {
+      const {figure} = await import('./figure.js');
+      done(await figure(words, streams));
+    });
+};
+
 const addWhy: Add = (program, streams, done) => {
   program
     .command('why')
@@ -156,6 +172,12 @@ Examples:
   wmark coverage --as html > coverage.html
 
 Exit status 1 where something that must be done is missing.`;
+
+const FIGURE_HELP = `
+Examples:
+  wmark figure                          list the subjects with an example each
+  wmark figure adapter                  explain the options of one
+  wmark figure adapter --torque "85 lbf·ft" --wrench "18 in" --adapter "3 in"`;
 
 const WHY_HELP = `
 Examples:
