@@ -1,0 +1,78 @@
+/**
+ * The blanks of a sheet by name: what a person ticks, signs or writes down while following it. Sheets print them,
+ * records answer them, and neither knows the other.
+ */
+
+/** Everything on one sheet that waits for an answer, in the order of the page. */
+export interface Form {
+  /** Id of the engine. */
+  readonly engine: string;
+  readonly job?: string;
+  /** File name of the procedure without folder and ending, as its sheet is called. */
+  readonly procedure: string;
+  readonly title: string;
+  readonly revision: string;
+  /** All 64 hexadecimal digits. */
+  readonly fingerprint: string;
+  readonly boxes: readonly Box[];
+}
+
+export type Box = TickBox | ReadingBox | LineBox | HoldBox;
+
+interface BoxBase {
+  /** Unique in the sheet and the same each time that it is compiled: `3b:done`, `3b:1:front`, `3b:hold:crank-in`. */
+  readonly key: string;
+  /** Number of the step as printed. */
+  readonly step: string;
+  /** What is asked for, in the words of the sheet. */
+  readonly label: string;
+  /** The branch that it stands in: it need be answered only if a reading of one of these boxes calls for it. */
+  readonly onlyIf?: Branch;
+}
+
+/** A box is followed only if a reading of the item is out of (or within) its limits. */
+export interface Branch {
+  /** Id of the fit or check. */
+  readonly item: string;
+  readonly is: 'in' | 'out';
+}
+
+/** A step done, a place done or a pass made: ticked and initialled. */
+export interface TickBox extends BoxBase {
+  readonly kind: 'tick';
+}
+
+export interface ReadingBox extends BoxBase {
+  readonly kind: 'reading';
+  /** Id of the fit or check, and its place; empty where it has none. */
+  readonly item: string;
+  readonly place: string;
+  /** Symbol of the unit that the reading is written in. */
+  readonly unit: string;
+  /** Inclusive, in `unit`. */
+  readonly least?: number;
+  readonly most?: number;
+  /** How far the gauge may be out, plus or minus, in `unit`; half its resolution at the least where it is known. */
+  readonly doubt?: number;
+  /** 1 for the first time that the step is come to. */
+  readonly round: number;
+}
+
+/** A stamped number or another line to write on. */
+export interface LineBox extends BoxBase {
+  readonly kind: 'line';
+  /** Id of the mark. */
+  readonly item: string;
+  /** What the job says must stand there. */
+  readonly expected?: string;
+}
+
+/** A second signature; the initials must be of somebody who did none of the `steps`. */
+export interface HoldBox extends BoxBase {
+  readonly kind: 'hold';
+  readonly item: string;
+  /** The role that signs. */
+  readonly by?: string;
+  /** Keys of the boxes that the same initials must not have answered. */
+  readonly not: readonly string[];
+}
