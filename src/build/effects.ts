@@ -212,13 +212,11 @@ function cleaned({action, relations}: Doing): readonly Item[] {
   return item.kind === 'part' ? [item, ...(relations.surfacesOn.get(item.id) ?? [])] : [item];
 }
 
-function cured({action, state, spec}: Doing): readonly Item[] {
+function cured({action, state, relations}: Doing): readonly Item[] {
   const {item} = action;
   if (item.kind !== 'consumable') return [item];
-  return [...spec.items.values()].filter(
-    (joint) =>
-      joint.kind === 'joint' &&
-      [...joint.at, ''].some((place) => state.get('sealed', joint.id, place).detail?.ids?.includes(item.id)),
+  return relations.joints.filter((joint) =>
+    [...joint.at, ''].some((place) => state.get('sealed', joint.id, place).detail?.ids?.includes(item.id)),
   );
 }
 

@@ -11,6 +11,8 @@ import type {
   Part,
   Specification,
   Surface,
+  System,
+  Tool,
 } from '../spec/model.js';
 import type {Action} from './program.js';
 
@@ -28,6 +30,11 @@ export interface Relations {
   readonly closers: ReadonlyMap<string, readonly Part[]>;
   /** By any item: the hold points that ask for it. */
   readonly askedBy: ReadonlyMap<string, readonly HoldPoint[]>;
+  /** By joint: the systems that put it under load. */
+  readonly loadedBy: ReadonlyMap<string, readonly System[]>;
+  /** Looked through at every step that uses one; a book may have tens of thousands of items. */
+  readonly joints: readonly Joint[];
+  readonly tools: readonly Tool[];
 }
 
 export function relations(spec: Specification, lastTorques: ReadonlySet<Action> = new Set()): Relations {
@@ -48,6 +55,9 @@ export function relations(spec: Specification, lastTorques: ReadonlySet<Action> 
     stripsUnder: gather(fits, ({by, when}) => (by === 'strip' ? values(when?.tight ?? []) : [])),
     closers: gather(parts, ({closes}) => values(closes)),
     askedBy: gather(itemsOfKind(spec, 'hold-point'), ({asks}) => values(asks)),
+    loadedBy: gather(itemsOfKind(spec, 'system'), ({joints}) => values(joints)),
+    joints: itemsOfKind(spec, 'joint'),
+    tools: itemsOfKind(spec, 'tool'),
   };
 }
 

@@ -101,21 +101,27 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
   const each = (call: (kind: FindingKind, context: Context) => void) => {
     for (const [kind, context] of contexts) call(kind, context);
   };
+  // Few kinds look at every step.
+  const ofSteps = [...contexts].flatMap(([{step}, context]) => (step ? [{step, context}] : []));
 
   each((kind, context) => kind.book?.(context));
   run.walk({
     settling(on) {
       settling = on;
     },
+    // Only what is judged before an action can leave a mark in the state; the rest need not look while a loop settles.
     step(step, now) {
+      if (settling) return;
       state = now;
-      each((kind, context) => kind.step?.(step, context));
+      for (const {step: look, context} of ofSteps) look(step, context);
     },
     branch(node, now) {
+      if (settling) return;
       state = now;
       each((kind, context) => kind.branch?.(node, context));
     },
     repeat(node, now, gained) {
+      if (settling) return;
       state = now;
       each((kind, context) => kind.repeat?.(node, gained, context));
     },

@@ -4,7 +4,6 @@ import {meetingPlaces} from '../build/relations.js';
 import {clauseOf} from '../procedure/values.js';
 import {limitsOf} from '../quantity/convert.js';
 import {formatAmount} from '../quantity/format.js';
-import {itemsOfKind} from '../spec/items.js';
 import type {Joint} from '../spec/model.js';
 import {cureOf} from './curing.js';
 import type {FindingKind} from './model.js';
@@ -36,11 +35,11 @@ joints:
 `,
   },
   before: {
-    cure(action, {book, state, relations, report}) {
+    cure(action, {state, relations, report}) {
       const clause = clauseOf(action.tag, 'for');
       if (clause?.value.type !== 'amount') return;
       const stated = clause.value.amount;
-      for (const joint of jointsOf(action.item, itemsOfKind(book.spec, 'joint'))) {
+      for (const joint of jointsOf(action.item, relations.joints)) {
         for (const place of meetingPlaces(action.item, action.places, joint)) {
           const needs = cureOf(joint, place, state, relations);
           // A time stated as "24–48 h" is judged by its least.

@@ -50,11 +50,9 @@ joints:
 
 /** Where the joint is under a system that gets filled, loaded-before-cure has said it. */
 function neverCured(joint: Joint, context: Context): void {
-  const {state, book, relations} = context;
-  const filled = itemsOfKind(book.spec, 'system').some(
-    (system) =>
-      system.joints.some(({value}) => value === joint.id) &&
-      placesOf(system).some((place) => context.does('fill', system.id, place)),
+  const {state, relations} = context;
+  const filled = (relations.loadedBy.get(joint.id) ?? []).some((system) =>
+    placesOf(system).some((place) => context.does('fill', system.id, place)),
   );
   if (filled) return;
   const open = placesOf(joint).filter((place) => curing(joint, place, state, relations) !== undefined);

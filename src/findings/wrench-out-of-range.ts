@@ -50,8 +50,8 @@ fasteners:
 2. Torque both bolts. \`torque: pickup-bolts to 18 lbf·ft using torque-wrench-small\`
 `,
   },
-  book({book: {spec}, report}) {
-    const wrenches = wrenchesOf(spec);
+  book({book: {spec}, relations, report}) {
+    const wrenches = wrenchesOf(relations.tools);
     if (wrenches.length === 0) return;
     for (const fastener of itemsOfKind(spec, 'fastener')) {
       for (const {value, where} of torquesOf(fastener)) {
@@ -74,8 +74,8 @@ interface Wrench {
   readonly range: Amount & {readonly form: 'range'};
 }
 
-function wrenchesOf(spec: Specification): Wrench[] {
-  return itemsOfKind(spec, 'tool').flatMap((tool) => {
+function wrenchesOf(tools: readonly Tool[]): Wrench[] {
+  return tools.flatMap((tool) => {
     const works = tool.range && workingRange(tool.range.value);
     return works?.ok ? [{tool, range: {form: 'range', low: works.low, high: works.high}}] : [];
   });
@@ -92,9 +92,9 @@ function torquesOf({torque, passes}: Fastener): Located<Amount>[] {
   ];
 }
 
-function ofStep(step: StepRef, value: StatedValue, {book: {spec}, report}: Context): void {
+function ofStep(step: StepRef, value: StatedValue, {book: {spec}, relations, report}: Context): void {
   const {tag, item, amount, passes} = value;
-  const all = wrenchesOf(spec);
+  const all = wrenchesOf(relations.tools);
   const named = namedIn(tag, item.kind === 'check' ? item.using : [], all);
   if (named.length === 0) return;
   const amounts = [...passes.filter((pass) => !amountsAgree(pass, amount)), amount];

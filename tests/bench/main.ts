@@ -14,10 +14,29 @@ const SIZES = [
   {steps: 10_000, rounds: 2},
 ] as const;
 
-const SHAPES = [
-  {shape: 'one file', stepsPerFile: Number.POSITIVE_INFINITY},
-  {shape: 'files of 50 steps', stepsPerFile: 50},
+const LARGE = [
+  {steps: 10_000, rounds: 3},
+  {steps: 30_000, rounds: 2},
+  {steps: 100_000, rounds: 1},
 ] as const;
+
+const SHAPES: readonly Shape[] = [
+  {shape: 'one file', stepsPerFile: Number.POSITIVE_INFINITY, sizes: SIZES},
+  {shape: 'files of 50 steps', stepsPerFile: 50, sizes: SIZES},
+  {
+    shape: 'files of 1,000 steps, a rework loop to every hundred',
+    stepsPerFile: 1_000,
+    loops: true,
+    sizes: LARGE,
+  },
+];
+
+interface Shape {
+  readonly shape: string;
+  readonly stepsPerFile: number;
+  readonly loops?: boolean;
+  readonly sizes: readonly {readonly steps: number; readonly rounds: number}[];
+}
 
 const [, , mode, ...words] = process.argv;
 if (mode === 'peak') printPeak(words);
@@ -25,7 +44,7 @@ else await printAll();
 
 async function printAll(): Promise<void> {
   warmUp();
-  for (const {shape, stepsPerFile} of SHAPES) await printShape(shape, stepsPerFile);
+  for (const shape of SHAPES) await printShape(shape);
   printStart();
 }
 
@@ -38,17 +57,17 @@ function warmUp(): void {
   }
 }
 
-async function printShape(shape: string, stepsPerFile: number): Promise<void> {
+async function printShape(shape: Shape): Promise<void> {
   const rows = [];
-  for (const {steps, rounds} of SIZES) rows.push(await row(steps, stepsPerFile, rounds));
-  console.log(`\nThe check of a generated book, ${shape}`);
+  for (const {steps, rounds} of shape.sizes) rows.push(await row(shape, steps, rounds));
+  console.log(`\nThe check of a generated book, ${shape.shape}`);
   console.table(rows.map(({steps, columns}) => ({steps, ...columns})));
   const exponent = fittedExponent(rows.map(({steps, check}) => [steps, check]));
   console.log(`growth: time goes with steps to the power ${exponent.toFixed(2)} (1 is in proportion)`);
 }
 
-async function row(steps: number, stepsPerFile: number, rounds: number) {
-  const book = generatedBook(steps, stepsPerFile);
+async function row({stepsPerFile, loops = false}: Shape, steps: number, rounds: number) {
+  const book = generatedBook(steps, stepsPerFile, {loops});
   const findings = checkWhole(book);
   const {bare, check} = timedInTurn(book, rounds);
   const parts = timedParts(book);
@@ -62,7 +81,7 @@ async function row(steps: number, stepsPerFile: number, rounds: number) {
     'YAML share': ratio(parts.yaml, check),
     'rules share': ratio(parts.rules, check),
     'remark-lint/bare': ratio(linted, bare),
-    'peak MiB': peak(steps, stepsPerFile),
+    'peak MiB': peak(steps, stepsPerFile, loops),
   };
   return {steps, check, columns};
 }
@@ -103,13 +122,13 @@ function since(start: NodeJS.CpuUsage): number {
 }
 
 /** Peak resident memory, in MiB, of a process of its own that checks the book once. */
-function peak(steps: number, stepsPerFile: number): number {
-  const words = [fileURLToPath(import.meta.url), 'peak', String(steps), String(stepsPerFile)];
+function peak(steps: number, stepsPerFile: number, loops: boolean): number {
+  const words = [fileURLToPath(import.meta.url), 'peak', String(steps), String(stepsPerFile), String(loops)];
   return Number(spawnSync(process.execPath, words, {encoding: 'utf8'}).stdout);
 }
 
-function printPeak([steps, stepsPerFile]: readonly string[]): void {
-  checkWhole(generatedBook(Number(steps), Number(stepsPerFile)));
+function printPeak([steps, stepsPerFile, loops]: readonly string[]): void {
+  checkWhole(generatedBook(Number(steps), Number(stepsPerFile), {loops: loops === 'true'}));
   console.log(Math.round(process.resourceUsage().maxRSS / 1024));
 }
 

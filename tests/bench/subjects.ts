@@ -22,19 +22,19 @@ export function checkWhole(book: GeneratedBook): number {
   return checkRead(readWhole(book));
 }
 
-export function readWhole({shop, engine, procedures}: GeneratedBook) {
+export function readWhole({procedures, ...specification}: GeneratedBook) {
   return {
-    spec: readYaml({shop, engine}),
+    spec: readYaml(specification),
     procedures: [...procedures].map(([file, text]) => readProcedure(source(file, text))),
     problems: [],
   };
 }
 
-export function readYaml({shop, engine}: Pick<GeneratedBook, 'shop' | 'engine'>) {
+export function readYaml({shop, engine, bases}: Omit<GeneratedBook, 'procedures'>) {
   return readSpecification({
     shop: source('shop.yaml', shop),
     engine: source('engine.yaml', engine),
-    bases: [],
+    bases: bases.map((text, index) => source(`base-${index}.yaml`, text)),
   });
 }
 
