@@ -12,11 +12,13 @@ export function severityNames({spec}: Book, kinds: readonly FindingKind[]): Rais
     if (names.includes(name)) return [];
     const near = nearest(name, names);
     const hint = near === undefined ? '`wmark why` lists them all' : `did you mean ${near}?`;
-    const fix = near && {
-      title: `Write ${near}`,
-      file: where.file,
-      edits: [{span: where.span, text: near}],
-    };
+    // A name that stands there already cannot stand there twice.
+    const fix = near !== undefined &&
+      !spec.shop.severity.has(near) && {
+        title: `Write ${near}`,
+        file: where.file,
+        edits: [{span: where.span, text: near}],
+      };
     const message = `severity: ${name} is not a finding; ${hint}`;
     return [{kind, found: {where, message, ...(fix && {fix})}}];
   });
