@@ -9,6 +9,8 @@ export interface Flow {
   readonly unreachable: readonly (readonly [Node, ...Node[]])[];
   /** Repeats outside any branch: there is no way out of them. */
   readonly endless: readonly Node[];
+  /** Repeats that go back to a step of their own branch: nothing is asked again on the way round. */
+  readonly inside: readonly Node[];
   /** Repeats that name a step which does not stand before them. */
   readonly ahead: readonly Node[];
 }
@@ -23,46 +25,51 @@ export function flowOf({parts}: Program): Flow {
 class FlowReader implements Flow {
   readonly unreachable: [Node, ...Node[]][] = [];
   readonly endless: Node[] = [];
+  readonly inside: Node[] = [];
   readonly ahead: Node[] = [];
   #passed = new Set<string>();
 
   procedure(nodes: readonly Node[]): void {
     this.#passed = new Set();
-    this.#nodes(nodes, false);
+    this.#nodes(nodes, []);
   }
 
-  /** Returns whether the way comes out below. */
-  #nodes(nodes: readonly Node[], inBranch: boolean): boolean {
+  /** `branches` are the branches around, the innermost first: the ids of their steps so far. Returns whether the way comes out below. */
+  #nodes(nodes: readonly Node[], branches: Branches): boolean {
     let open = true;
     let stretch: [Node, ...Node[]] | undefined;
     for (const node of nodes) {
-      if (!open && inBranch) {
+      if (!open && branches.length > 0) {
         if (stretch === undefined) {
           stretch = [node];
           this.unreachable.push(stretch);
         } else stretch.push(node);
       }
-      open = this.#node(node, inBranch) && open;
+      open = this.#node(node, branches) && open;
     }
     return open;
   }
 
-  #node(node: Node, inBranch: boolean): boolean {
+  #node(node: Node, branches: Branches): boolean {
     const {id} = node.step.step;
-    if (id !== undefined) this.#passed.add(id);
+    if (id !== undefined) for (const ids of [this.#passed, ...branches]) ids.add(id);
     const branch = node.when !== undefined;
-    const open = this.#nodes(node.below, inBranch || branch);
-    const leaves = this.#repeat(node, inBranch || branch);
+    const around = branch ? [new Set<string>(), ...branches] : branches;
+    const open = this.#nodes(node.below, around);
+    const leaves = this.#repeat(node, around);
     return branch || (open && leaves);
   }
 
-  #repeat(node: Node, inBranch: boolean): boolean {
+  #repeat(node: Node, branches: Branches): boolean {
     if (node.repeat === undefined) return true;
     if (!this.#passed.has(node.repeat.id)) {
       this.ahead.push(node);
       return true;
     }
-    if (!inBranch) this.endless.push(node);
+    if (branches.length === 0) this.endless.push(node);
+    else if (branches[0]?.has(node.repeat.id)) this.inside.push(node);
     return false;
   }
 }
+
+type Branches = readonly Set<string>[];

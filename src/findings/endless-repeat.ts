@@ -21,13 +21,15 @@ export const endlessRepeat: FindingKind = {
     right: LOOP_RIGHT,
   },
   book({program, report}) {
-    const {endless, ahead} = flowOf(program);
+    const {endless, inside, ahead} = flowOf(program);
     const tell = (node: Node, says: string) => {
       if (node.repeat === undefined) return;
       const {id, tag} = node.repeat;
       report({where: whereIn(node.step, tag.span), message: `\`repeat: ${id}\` ${says}`, step: node.step});
     };
     for (const node of endless) tell(node, 'has no way out: put it under a step with `if:`');
+    for (const node of inside)
+      tell(node, 'has no way out: go back to a step before the `if:`, so that it is asked again');
     for (const node of ahead) tell(node, 'names a step that does not stand before it');
   },
 };

@@ -1,6 +1,6 @@
 /** A fastener is torqued with its threads other than the torque was specified for. */
 
-import {isFastenerAction, torqueNow} from '../build/effects.js';
+import {isFastenerAction, lockKindOf, torqueNow} from '../build/effects.js';
 import type {Detail, Fact} from '../build/facts.js';
 import type {Action} from '../build/program.js';
 import {amountsAgree} from '../quantity/convert.js';
@@ -52,7 +52,8 @@ fasteners:
         ...about(item, bad),
         story: storyOf(facts),
         related: [specified(item, `${item.id} is specified with ${wanted(asked)}`)],
-        lacks: {item: item.id, verbs: ['lube', 'lock']},
+        // A threadlocker comes on with `lock`.
+        lacks: {item: item.id, verbs: isLocker(asked, context) ? ['lube', 'lock'] : ['lube']},
       });
     },
   },
@@ -77,6 +78,10 @@ function turnsThreads(action: Action<Fastener>, place: string, {state, relations
 function isJoining({angle, torque: asked}: Fastener, detail: Detail | undefined): boolean {
   if (angle === undefined || detail?.final === true || detail?.torque === undefined) return false;
   return typeof asked?.value === 'object' && amountsAgree(detail.torque, asked.value);
+}
+
+function isLocker(asked: Asked, {book}: Context): boolean {
+  return asked !== 'dry' && asked.some((id) => lockKindOf(book.spec, id) !== undefined);
 }
 
 type Asked = 'dry' | readonly string[];

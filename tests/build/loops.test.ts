@@ -90,6 +90,33 @@ describe('a rework loop', () => {
   });
 });
 
+describe('a way out', () => {
+  const all = (rework: string) => found(TRIAL + rework + FINAL);
+
+  it('is missing where a step of the branch goes back to itself', () => {
+    expect(all(REWORK.replace('`repeat: trial`', '`step: self` `repeat: self`'))).toContain(
+      'endless-repeat ',
+    );
+  });
+
+  it('is missing where it goes back to another step of the branch', () => {
+    const within = REWORK.replace('`remove: main-shells`', '`remove: main-shells` `step: out`').replace(
+      '`repeat: trial`',
+      '`repeat: out`',
+    );
+    expect(all(within)).toContain('endless-repeat ');
+  });
+
+  it('is missing outside of any branch, and brings nothing else with it', () => {
+    expect(all(REWORK.replace('`if: main-clearance is out`', ''))).toEqual(['endless-repeat ']);
+  });
+
+  it('is there where the step that asks is gone back to', () => {
+    const asked = REWORK.replace('`if: main-clearance is out`', '`if: main-clearance is out` `step: ask`');
+    expect(all(asked.replace('`repeat: trial`', '`repeat: ask`'))).not.toContain('endless-repeat ');
+  });
+});
+
 describe('a branch', () => {
   const steps = (rework: string) => `
 1. Fit new shells. \`renew: main-shells\` \`install: main-shells\`

@@ -52,6 +52,11 @@ const ELSEWHERE: readonly [string, string, string][] = [
     'thread-condition main-cap-bolts',
     '1. Tighten the bolts. `torque: main-cap-bolts to 60 lbf·ft`',
   ],
+  [
+    'threads are oiled, and wired here',
+    'thread-condition main-cap-bolts',
+    '1. Tighten the bolts. `torque: main-cap-bolts to 60 lbf·ft`\n2. Wire them. `lock: main-cap-bolts with wire-032`',
+  ],
   ['a part goes in', 'install-order sump', '1. Lift the sump off. `remove: sump`'],
   [
     'a strip is laid',
