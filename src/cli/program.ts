@@ -1,6 +1,7 @@
 /** The words of the command line and their help. The code of a command is loaded only when it runs. */
 import {Command, Option} from 'commander';
 import type {Exit} from './exit.js';
+import type {SheetCommandOptions} from './sheet.js';
 import type {Streams} from './streams.js';
 import {version} from './version.js';
 
@@ -44,19 +45,22 @@ const addSheet: Add = (program, streams, done) => {
     .command('sheet')
     .summary('compile books to the sheets that the apprentice follows')
     .description(
-      'Writes the cover of each book and a sheet for each procedure, HTML files that need nothing else.',
+      'Writes the cover of each book and a sheet for each procedure, files that need nothing else.',
     )
     .argument('[path...]', 'folders or procedures', ['.'])
     .requiredOption('--out <dir>', 'folder to write to; made where there is none')
+    .addOption(
+      new Option('--as <form>', 'form of the sheets; "both" is HTML and PDF')
+        .choices(['html', 'pdf', 'both', 'markdown'])
+        .default('html'),
+    )
     .addOption(new Option('--paper <size>', "paper, instead of the shop's own").choices(['A4', 'Letter']))
     .option('--even-with-errors', 'write the sheets of a book even if the check finds errors in it')
     .addHelpText('after', SHEET_HELP)
-    .action(
-      async (paths: string[], options: {out: string; paper?: 'A4' | 'Letter'; evenWithErrors?: true}) => {
-        const {sheet} = await import('./sheet.js');
-        done(await sheet(paths, options, streams));
-      },
-    );
+    .action(async (paths: string[], options: SheetCommandOptions) => {
+      const {sheet} = await import('./sheet.js');
+      done(await sheet(paths, options, streams));
+    });
 };
 
 const addStory: Add = (program, streams, done) => {
@@ -158,6 +162,7 @@ const SHEET_HELP = `
 Examples:
   wmark sheet engines/four --out out    out/<engine>/index.html is the cover
   wmark sheet --out out --paper Letter  every book in this folder and below
+  wmark sheet --as pdf --out out        for a printer: PDF/UA-1, A4 or Letter, both sides
 
 A sheet is followed to the letter, so while the check finds errors in a book none of it is written, unless
 you say --even-with-errors.`;

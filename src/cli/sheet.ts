@@ -6,7 +6,7 @@ import {today} from '../host/clock.js';
 import {type Failure, failureText} from '../host/failure.js';
 import {type LoadedBook, loadBooks} from '../host/load.js';
 import {shownName} from '../host/names.js';
-import {sheetsOf} from '../host/sheets.js';
+import {type SheetForm, sheetsOf} from '../host/sheets.js';
 import {writeFiles} from '../host/write.js';
 import type {Paper} from '../sheet/model.js';
 import {printable} from '../text/printable.js';
@@ -16,6 +16,7 @@ import type {Streams} from './streams.js';
 
 export interface SheetCommandOptions {
   readonly out: string;
+  readonly as: 'html' | 'pdf' | 'both' | 'markdown';
   readonly paper?: Paper;
   readonly evenWithErrors?: boolean;
 }
@@ -53,7 +54,7 @@ function alreadyTaken(loaded: LoadedBook, taken: Map<string, LoadedBook>): Failu
 
 async function writeBook(
   loaded: LoadedBook,
-  {out, paper, evenWithErrors}: SheetCommandOptions,
+  {out, as, paper, evenWithErrors}: SheetCommandOptions,
   {report, aside}: Streams,
 ): Promise<Failure | 'errors' | undefined> {
   const checked = checkJson([
@@ -67,9 +68,10 @@ async function writeBook(
     return 'errors';
   }
   const folder = join(resolve(out), folderName(loaded));
-  const {files, missing} = await sheetsOf(loaded, paper);
-  for (const {file, url} of missing)
-    aside(`wmark: ${printable(`${file}: no picture could be read at ${url}`)}\n`);
+  const sheets = await sheetsOf(loaded, {forms: FORMS[as], ...(paper && {paper})});
+  if (!sheets.ok) return sheets;
+  const {files, asides} = sheets;
+  for (const one of asides) aside(`wmark: ${printable(one)}\n`);
   const written = await writeFiles(files.map(({name, text}) => ({path: join(folder, name), text})));
   if (!written.ok) return written;
   const shown = printable(shownName(folder, process.cwd()));
@@ -85,11 +87,20 @@ async function writeBook(
   return errors > 0 ? 'errors' : undefined;
 }
 
+const FORMS: Readonly<Record<SheetCommandOptions['as'], readonly SheetForm[]>> = {
+  html: ['html'],
+  pdf: ['pdf'],
+  both: ['html', 'pdf'],
+  markdown: ['md'],
+};
+
 /** A folder for each engine, so that a second book never takes the place of the first. */
 function folderName({book, folder}: LoadedBook): string {
   const {id} = book.spec.engine;
   return /^[a-z0-9-]+$/.test(id) ? id : (folder.split(/[\\/]/).at(-1) ?? 'book');
 }
+
+const SHEET_FILE = /\.(?:html|pdf|md)$/;
 
 /** Sheets that lie there from before: somebody might print one. */
 async function leftOver(
@@ -98,6 +109,8 @@ async function leftOver(
   files: readonly {readonly name: string}[],
 ): Promise<string[]> {
   if (only) return [];
-  const now = new Set(files.map(({name}) => name));
-  return (await readdir(folder)).filter((name) => name.endsWith('.html') && !now.has(name)).sort();
+  const now = new Set(files.map(({name}) => name.replace(SHEET_FILE, '')));
+  // The same sheet in another form was asked for by another run.
+  const old = (name: string) => SHEET_FILE.test(name) && !now.has(name.replace(SHEET_FILE, ''));
+  return (await readdir(folder)).filter(old).sort();
 }

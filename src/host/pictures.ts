@@ -16,6 +16,8 @@ export interface PictureBounds {
 
 export interface Embedded {
   readonly sheet: Sheet;
+  /** Those that were put in, as they stand in the sheet. */
+  readonly pictures: readonly string[];
   /** The addresses of those that could not be put in. */
   readonly missing: readonly string[];
 }
@@ -32,7 +34,11 @@ export async function embedPictures(sheet: Sheet, bounds: PictureBounds): Promis
     ...section,
     content: section.content.map((block) => withData(block, data)),
   }));
-  return {sheet: {...sheet, sections}, missing: [...urls].filter((url) => !data.has(url))};
+  return {
+    sheet: {...sheet, sections},
+    pictures: [...data.values()],
+    missing: [...urls].filter((url) => !data.has(url)),
+  };
 }
 
 function figuresOf(block: SheetBlock): Figure[] {

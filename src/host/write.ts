@@ -11,7 +11,7 @@ import {shownName} from './names.js';
 
 export interface Output {
   readonly path: string;
-  readonly text: string;
+  readonly text: string | Uint8Array;
 }
 
 /** Writes all of them or none; folders are made as needed. */
@@ -73,7 +73,7 @@ async function isFolder(path: string): Promise<boolean> {
   }
 }
 
-async function writeThrough(path: string, text: string): Promise<void> {
+async function writeThrough(path: string, text: string | Uint8Array): Promise<void> {
   const handle = await open(path, 'wx');
   try {
     await handle.writeFile(text, 'utf8');

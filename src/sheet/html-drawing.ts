@@ -22,7 +22,7 @@ export function drawingNode(drawing: Drawing, words: Words): Element {
       width: `${width}mm`,
       height: `${height}mm`,
       role: 'img',
-      ariaLabel: described(drawing, words),
+      ariaLabel: drawingText(drawing, words),
     },
     drawing.points.flatMap((point) => pointNodes(point, radius, longest)),
   );
@@ -56,7 +56,8 @@ function radiusFor({points}: Drawing, longest: number): number {
   return round(Math.max(SMALLEST_MARK, Math.min(LARGEST_MARK, nearest * 0.45)));
 }
 
-function described({points}: Drawing, words: Words): string {
+/** What the drawing says, for those who cannot see it. */
+export function drawingText({points}: Drawing, words: Words): string {
   const numbered = points.every(({number}) => number !== undefined);
   const ordered = [...points].sort((one, other) => (one.number ?? 0) - (other.number ?? 0));
   const list = ordered

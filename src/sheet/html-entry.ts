@@ -67,15 +67,20 @@ function ticksNode(labels: readonly string[]): Element {
   );
 }
 
+/** Whether the places are set in two columns. */
+export function readsInColumns({labels}: Readings): boolean {
+  return labels.length > BESIDE;
+}
+
 type Readings = Extract<Blanks, {readonly type: 'readings'}>;
 
 function readingsNode(readings: Readings, words: Words): Element {
-  const {limits, labels} = readings;
+  const {limits} = readings;
   return h('div', [
     ...(limits === undefined
       ? []
       : [h('p.limits', [h('span.label', words.limits), ' ', h('span.value', valueNodes(limits))])]),
-    labels.length > BESIDE ? readingColumns(readings, words) : readingTable(readings, words),
+    readsInColumns(readings) ? readingColumns(readings, words) : readingTable(readings, words),
   ]);
 }
 

@@ -8,7 +8,7 @@ import type {Words} from './words.js';
 
 export function tighteningNode(blanks: TighteningBlanks, words: Words): Element {
   const {passes, positions, ordered, drawing} = blanks;
-  const numbered = ordered && (drawing !== undefined || positions.length > MOST_NAMED);
+  const numbered = isNumbered(blanks);
   const order = numbered ? [orderList(positions)] : [];
   return h('div.tighten', [
     ...(drawing === undefined ? order : [h('figure', [drawingNode(drawing, words), ...order])]),
@@ -27,6 +27,11 @@ export function tighteningNode(blanks: TighteningBlanks, words: Words): Element 
       ),
     ]),
   ]);
+}
+
+/** Whether each box has a number, explained by a list, instead of a name of its own beside it. */
+export function isNumbered({positions, ordered, drawing}: TighteningBlanks): boolean {
+  return ordered && (drawing !== undefined || positions.length > MOST_NAMED);
 }
 
 /** With no more fasteners than this, each box has the name of its own beside it. */
