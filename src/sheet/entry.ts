@@ -5,10 +5,12 @@ import type {Verb} from '../procedure/verbs.js';
 import type {Amount} from '../quantity/model.js';
 import {specifiedAmount} from './clauses.js';
 import {type Context, nameOf, placesOfUse, spaced, subjectOf, type Use, usesOf} from './context.js';
+import {placesDrawing} from './drawing.js';
 import {factsOf} from './facts.js';
 import type {Blanks, Entry} from './model.js';
 import {tighteningBlanks} from './tightening.js';
 import {printed, readingUnit} from './value.js';
+import {wireDrawing} from './wire.js';
 
 /** Verbs that speak of the step itself: they show in the row, not as entries of their own. */
 const STEP_VERBS: ReadonlySet<Verb> = new Set(['witness', 'hazard', 'step', 'only', 'if', 'repeat', 'waive']);
@@ -34,7 +36,7 @@ export function entriesOf(step: Step, context: Context): Entry[] {
   return usesOf(step, context)
     .filter((use) => !STEP_VERBS.has(use.tag.verb))
     .map((use) => withNote(entryOf(use, step, context), use, step, context))
-    .filter((entry) => entry.facts.length > 0 || entry.blanks !== undefined);
+    .filter((entry) => entry.facts.length > 0 || entry.blanks !== undefined || entry.drawing !== undefined);
 }
 
 function entryOf(use: Use, step: Step, context: Context): Entry {
@@ -48,7 +50,17 @@ function entryOf(use: Use, step: Step, context: Context): Entry {
     // Limits stand at the blanks themselves.
     facts: factsOf(use, context, blanks?.type === 'readings' ? 'within' : undefined),
     ...(blanks === undefined ? {} : {blanks}),
+    ...drawnWith(use, context),
   };
+}
+
+/** Runs of wire, and the places of gauging strips where there are several. */
+function drawnWith(use: Use, context: Context): Pick<Entry, 'drawing'> {
+  const wire = wireDrawing(use, context);
+  if (wire !== undefined) return {drawing: wire};
+  const places = placesOfUse(use);
+  if (use.tag.verb !== 'lay' || places.length < 2) return {};
+  return {drawing: placesDrawing('strips', places.map(spaced))};
 }
 
 /** What the shop has to say of an item, where the procedure first comes to it. */

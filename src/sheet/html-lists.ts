@@ -1,8 +1,10 @@
 /** The before-you-start lists as HTML tables. */
 import type {Element, ElementContent} from 'hast';
 import {h} from 'hastscript';
+import {placeItems} from './drawing-text.js';
+import {drawingNode} from './html-drawing.js';
 import {box, valueNodes} from './html-parts.js';
-import type {Before, ConsumableLine, PartLine, ToolLine} from './model.js';
+import type {Before, ConsumableLine, PartLine, PlaceNames, ToolLine} from './model.js';
 import {fill, type Words} from './words.js';
 
 /** All lists that hold anything; a procedure that needs nothing says so. */
@@ -16,7 +18,16 @@ export function beforeSection(before: Before, words: Words): Element {
   return h('section.lists', {ariaLabelledBy: ['before']}, [
     h('h2', {id: 'before'}, words.before),
     ...(lists.length === 0 ? [h('p', words.nothing)] : lists),
+    ...placesSection(before.places, words),
   ]);
+}
+
+function placesSection(places: readonly PlaceNames[], words: Words): Element[] {
+  if (places.length === 0) return [];
+  const figures = places.map((one) =>
+    h('figure.drawn', [drawingNode(one.drawing, words), h('figcaption', placeItems(one, words))]),
+  );
+  return [h('section', {ariaLabelledBy: ['places']}, [h('h3', {id: 'places'}, words.places), ...figures])];
 }
 
 interface Column<Line> {

@@ -7,10 +7,11 @@ import type {TighteningBlanks} from './model.js';
 import type {Words} from './words.js';
 
 export function tighteningNode(blanks: TighteningBlanks, words: Words): Element {
-  const {passes, positions, ordered, drawing} = blanks;
+  const {passes, positions, ordered, drawing, note} = blanks;
   const numbered = isNumbered(blanks);
   const order = numbered ? [orderList(positions)] : [];
   return h('div.tighten', [
+    ...(note === undefined ? [] : [h('p.order-note', note)]),
     ...(drawing === undefined ? order : [h('figure', [drawingNode(drawing, words), ...order])]),
     h('table.passes', {ariaLabel: words.passes}, [
       h(

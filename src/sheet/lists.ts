@@ -6,6 +6,7 @@ import {type Named, specifiedIds, statedNames} from './clauses.js';
 import {type Context, fullName, spaced, type Use, usesOf} from './context.js';
 import type {Before, ConsumableLine, ToolLine} from './model.js';
 import {partLists} from './parts.js';
+import {placeNames} from './places.js';
 import {printed} from './value.js';
 
 export function beforeOf(procedure: Procedure, context: Context): Before {
@@ -14,6 +15,7 @@ export function beforeOf(procedure: Procedure, context: Context): Before {
     tools: needs.filter((need) => need.tool).map((need) => toolLine(need, context)),
     consumables: needs.filter((need) => !need.tool).map((need) => consumableLine(need, context)),
     ...partLists(procedure, context),
+    places: placeNames(procedure, context),
   };
 }
 

@@ -1,6 +1,7 @@
 /** A drawing of the model as an SVG text for the Typst template, which sets it as vectors. */
 import {toHtml} from 'hast-util-to-html';
-import {drawingNode, drawingText} from './html-drawing.js';
+import {drawingText, wireRuns} from './drawing-text.js';
+import {drawingNode} from './html-drawing.js';
 import type {Drawing} from './model.js';
 import {withoutUnseen} from './unseen.js';
 import type {Words} from './words.js';
@@ -10,6 +11,8 @@ export interface PrintDrawing {
   /** Millimetres. */
   readonly width: number;
   readonly alt: string;
+  /** What stands beside it in words: the runs of a wire. */
+  readonly says: readonly string[];
 }
 
 export function printDrawing(drawing: Drawing, words: Words): PrintDrawing {
@@ -25,5 +28,6 @@ export function printDrawing(drawing: Drawing, words: Words): PrintDrawing {
     svg: withoutUnseen(toHtml({...node, properties}, {space: 'svg'})),
     width: Number.parseFloat(String(width)),
     alt: drawingText(drawing, words),
+    says: wireRuns(drawing, words),
   };
 }

@@ -85,15 +85,20 @@ function groupOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): Pr
 }
 
 function printEntry(entry: Entry, words: Words) {
-  return entry.blanks === undefined ? entry : {...entry, blanks: printBlanks(entry.blanks, words)};
+  const {blanks, drawing, ...others} = entry;
+  return {
+    ...others,
+    ...(drawing === undefined ? {} : {drawing: printDrawing(drawing, words)}),
+    ...(blanks === undefined ? {} : {blanks: printBlanks(blanks, words)}),
+  };
 }
 
 function printBlanks(blanks: Blanks, words: Words) {
   if (blanks.type === 'readings') return {...blanks, columns: readsInColumns(blanks)};
   if (blanks.type !== 'tightening') return blanks;
-  const {drawing, ...others} = blanks;
+  const {drawing, ...rest} = blanks;
   const drawn = drawing === undefined ? {} : {drawing: printDrawing(drawing, words)};
-  return {...others, ...drawn, numbered: isNumbered(blanks)};
+  return {...rest, ...drawn, numbered: isNumbered(blanks)};
 }
 
 /** Lines, of some 48 on the smaller paper, above which a group is measured. */

@@ -2,10 +2,12 @@
  * A sheet as the data that its Typst template lays out for PDF: the model with everything decided that needs no
  * measuring. It is handed over as JSON, so that no text of a book is ever read as Typst.
  */
+import {placeItems} from './drawing-text.js';
 import {isOpening} from './html.js';
 import {grouped} from './html-rows.js';
 import type {Paper, Sheet, SheetSection} from './model.js';
 import {ENGINE_NUMBER, fitted, type Running, shortened} from './page.js';
+import {printDrawing} from './print-drawing.js';
 import {printGroups} from './print-groups.js';
 import {printLists} from './print-lists.js';
 import {type PathOf, printBlock} from './print-prose.js';
@@ -28,6 +30,10 @@ export function sheetPrint(sheet: Sheet, pathOf: PathOf): Print {
       ...frameOf(runningOf(sheet), sheet.paper, words),
       ...headOf(sheet),
       lists: printLists(sheet.before, words),
+      places: sheet.before.places.map((one) => ({
+        drawing: printDrawing(one.drawing, words),
+        items: placeItems(one, words),
+      })),
       opening: sections.slice(0, opening),
       sections: sections.slice(opening),
       waivers: sheet.waivers,

@@ -1,8 +1,9 @@
-/** The boxes of a tightening: a line a pass, a box a fastener in tightening order where the shop states one. */
+/** The boxes of a tightening: a line a pass, a box a fastener in tightening order where it is known. */
 import type {Fastener} from '../spec/model.js';
 import {type Context, placesOfUse, spaced, type Use} from './context.js';
 import {drawingOf} from './drawing.js';
 import type {Blanks} from './model.js';
+import {orderOf} from './order.js';
 import {passesOf} from './passes.js';
 import {fill} from './words.js';
 
@@ -14,7 +15,7 @@ export function tighteningBlanks(use: Use, context: Context): Blanks | undefined
   const fastener = use.item?.kind === 'fastener' ? use.item : undefined;
   const turn = turnOf(use, fastener, context);
   const passes = passesOf(use, context);
-  const drawing = fastener === undefined ? undefined : drawingOf(fastener, turn.shown);
+  const drawing = fastener === undefined ? undefined : drawingOf(fastener, turn.shown, turn.ordered);
   if (passes.length < 2 && !turn.ordered && drawing === undefined) {
     return turn.positions.length < 2 ? undefined : {type: 'ticks', labels: turn.positions};
   }
@@ -23,6 +24,7 @@ export function tighteningBlanks(use: Use, context: Context): Blanks | undefined
     passes,
     positions: turn.positions,
     ordered: turn.ordered,
+    ...(turn.worked ? {note: context.words.orderWorked} : {}),
     ...(drawing === undefined ? {} : {drawing}),
   };
 }
@@ -30,25 +32,28 @@ export function tighteningBlanks(use: Use, context: Context): Blanks | undefined
 interface Turn {
   readonly positions: readonly string[];
   readonly ordered: boolean;
+  /** The order comes from the layout, not from the shop. */
+  readonly worked: boolean;
   /** The same as ids of the layout. */
   readonly shown: readonly string[];
 }
 
 function turnOf(use: Use, fastener: Fastener | undefined, context: Context): Turn {
-  const order = fastener === undefined ? [] : within(use, fastener.order);
-  if (order.length > 1)
-    return {positions: order.map((id) => positionName(id, context)), ordered: true, shown: order};
+  const order = fastener === undefined ? undefined : orderOf(fastener, belongsTo(use, fastener));
+  if (order !== undefined) {
+    const positions = order.ids.map((id) => positionName(id, context));
+    return {positions, ordered: true, worked: order.worked, shown: order.ids};
+  }
   const places = placesOfUse(use);
   const positions = places.length === 0 ? [''] : places.map(spaced);
-  const layout = fastener?.layout.map(({id}) => id) ?? [];
-  return {positions, ordered: false, shown: within(use, layout)};
+  return {positions, ordered: false, worked: false, shown: fastener?.layout.map(({id}) => id) ?? []};
 }
 
-/** Those that belong to the places which the tag names: `front` takes `front` and `front-left`; all where none do. */
-function within(use: Use, order: readonly string[]): readonly string[] {
+/** Those of the places which the tag names: `front` takes `front` and `front-left`; all where none do. */
+function belongsTo(use: Use, {order, layout}: Fastener): (id: string) => boolean {
   const places = use.target.places.map((place) => place.name);
-  const named = order.filter((id) => places.some((place) => id === place || id.startsWith(`${place}-`)));
-  return named.length === 0 ? order : named;
+  const named = (id: string) => places.some((place) => id === place || id.startsWith(`${place}-`));
+  return [...order, ...layout.map(({id}) => id)].some(named) ? named : () => true;
 }
 
 function positionName(id: string, context: Context): string {

@@ -144,6 +144,18 @@ export const ENGLISH = {
   place: 'Place',
   orderText: 'Tightening order: {list}',
   layoutText: 'Where they sit: {list}',
+  orderWorked: 'Worked out from where they sit, for want of a stated order. The maker’s order outranks it.',
+  wireRun: 'Wire {number}: {list}',
+  wireText: 'Each wire pulls every head that it joins the tightening way. {list}',
+  stripText: 'A strip in each place, along the shaft: {list}',
+  places: 'What the places are called',
+  moreItems: '{items} and others',
+  drawings: {
+    fasteners: 'Drawing of the fasteners',
+    wire: 'Drawing of the safety wire',
+    strips: 'Drawing of the gauging strips',
+    places: 'Drawing of the places',
+  },
   started: 'Started (date, time)',
   finished: 'Finished (date, time)',
 

@@ -126,6 +126,7 @@ describe('the document', () => {
       'Consumables',
       'Parts',
       'New parts, every time',
+      'What the places are called',
       'Camshaft',
       'Crankshaft and main bearings',
       'Head, sump and filling',
