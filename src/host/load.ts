@@ -11,6 +11,7 @@ import {type FoundBook, findBooks} from './find-books.js';
 import {jobsBeside} from './jobs.js';
 import {proceduresOf} from './listed.js';
 import {shownName} from './names.js';
+import {pictureProblems} from './picture-problems.js';
 import {LIMITS, readText} from './read.js';
 import {specificationAt} from './specification.js';
 
@@ -97,12 +98,15 @@ async function loadFound(found: FoundBook, cwd: string): Promise<LoadedBook | Fa
     if (!procedure.ok) return procedure;
     const procedures = [readProcedure(procedure.source)];
     const only = new Set([procedure.source.file]);
-    return {...from, book: {spec: read.spec, procedures, problems: []}, jobs: [], alone: true, only};
+    const problems = await pictureProblems(procedures, from);
+    return {...from, book: {spec: read.spec, procedures, problems}, jobs: [], alone: true, only};
   }
   const named = await proceduresOf(read);
   const {procedures, problems} = await readProcedures(named.paths, cwd);
   const beside = await jobsBeside(from.folder, read.spec, from);
-  const book = {spec: read.spec, procedures, problems: [...named.problems, ...problems, ...beside.problems]};
+  const pictures = await pictureProblems(procedures, from);
+  const all = [...named.problems, ...problems, ...pictures, ...beside.problems];
+  const book = {spec: read.spec, procedures, problems: all};
   const only = found.only && new Set(found.only.map((path) => shownName(path, cwd)));
   return {...from, book, jobs: beside.jobs, ...(only && {only})};
 }
