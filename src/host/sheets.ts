@@ -1,11 +1,12 @@
 /** The sheets of a book that was loaded from disk, ready to be written: the cover first, pictures inside. */
 import {resolve} from 'node:path';
 import {compileSheet} from '../sheet/compile.js';
-import {compileCover, sheetNames} from '../sheet/cover.js';
+import {compileCover} from '../sheet/cover.js';
 import {bookFingerprint} from '../sheet/fingerprint.js';
 import {sheetHtml} from '../sheet/html.js';
 import {coverHtml} from '../sheet/html-cover.js';
 import type {Paper} from '../sheet/model.js';
+import {sheetNames} from '../sheet/names.js';
 import type {LoadedBook} from './load.js';
 import {embedPictures} from './pictures.js';
 

@@ -1,7 +1,9 @@
 /** The boxes of a tightening: a line a pass, a box a fastener in tightening order where the shop states one. */
+import type {Step} from '../procedure/model.js';
 import type {Fastener} from '../spec/model.js';
 import {type Context, placesOfUse, spaced, type Use} from './context.js';
 import {drawingOf} from './drawing.js';
+import {passKeys, placeKeys} from './keys.js';
 import type {Blanks} from './model.js';
 import {passesOf} from './passes.js';
 import {fill} from './words.js';
@@ -10,18 +12,24 @@ import {fill} from './words.js';
  * Nothing where one box would do, for the row has that already; a box a place for a single pass in no order, whose
  * value stands among the facts.
  */
-export function tighteningBlanks(use: Use, context: Context): Blanks | undefined {
+export function tighteningBlanks(
+  use: Use & {readonly number: number},
+  step: Step,
+  context: Context,
+): Blanks | undefined {
   const fastener = use.item?.kind === 'fastener' ? use.item : undefined;
   const turn = turnOf(use, fastener, context);
   const passes = passesOf(use, context);
   const drawing = fastener === undefined ? undefined : drawingOf(fastener, turn.shown);
   if (passes.length < 2 && !turn.ordered && drawing === undefined) {
-    return turn.positions.length < 2 ? undefined : {type: 'ticks', labels: turn.positions};
+    if (turn.positions.length < 2) return undefined;
+    return {type: 'ticks', labels: turn.positions, keys: placeKeys(step.number, use.number, turn.ids)};
   }
   return {
     type: 'tightening',
     passes,
     positions: turn.positions,
+    keys: passKeys(step.number, use.number, passes.length, turn.ids),
     ordered: turn.ordered,
     ...(drawing === undefined ? {} : {drawing}),
   };
@@ -29,6 +37,8 @@ export function tighteningBlanks(use: Use, context: Context): Blanks | undefined
 
 interface Turn {
   readonly positions: readonly string[];
+  /** Of the positions, as the specification or the tag names them. */
+  readonly ids: readonly string[];
   readonly ordered: boolean;
   /** The same as ids of the layout. */
   readonly shown: readonly string[];
@@ -37,11 +47,16 @@ interface Turn {
 function turnOf(use: Use, fastener: Fastener | undefined, context: Context): Turn {
   const order = fastener === undefined ? [] : within(use, fastener.order);
   if (order.length > 1)
-    return {positions: order.map((id) => positionName(id, context)), ordered: true, shown: order};
+    return {
+      positions: order.map((id) => positionName(id, context)),
+      ids: order,
+      ordered: true,
+      shown: order,
+    };
   const places = placesOfUse(use);
-  const positions = places.length === 0 ? [''] : places.map(spaced);
+  const ids = places.length === 0 ? [''] : places;
   const layout = fastener?.layout.map(({id}) => id) ?? [];
-  return {positions, ordered: false, shown: within(use, layout)};
+  return {positions: ids.map(spaced), ids, ordered: false, shown: within(use, layout)};
 }
 
 /** Those that belong to the places which the tag names: `front` takes `front` and `front-left`; all where none do. */
