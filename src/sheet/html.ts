@@ -6,6 +6,7 @@ import {cells, standing, titleBlock} from './html-head.js';
 import {beforeSection} from './html-lists.js';
 import {stepSection} from './html-rows.js';
 import {closing, waiverTable} from './html-signs.js';
+import {CLOSING} from './keys.js';
 import type {Sheet, SheetSection} from './model.js';
 import {fill} from './words.js';
 
@@ -21,7 +22,11 @@ export function sheetHtml(sheet: Sheet): string {
       right: {name: head.engine, rest: ` · ${head.fingerprint}`},
       ...(head.engineNumber === undefined ? {} : {engineNumber: head.engineNumber}),
     },
-    body: [header(sheet), h('main', content(sheet)), closing(words.closing, words.closingText, words)],
+    body: [
+      header(sheet),
+      h('main', content(sheet)),
+      closing(words.closing, words.closingText, words, CLOSING),
+    ],
   });
 }
 

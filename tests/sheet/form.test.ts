@@ -3,6 +3,7 @@ import {describe, expect, test} from 'vitest';
 import type {Box, Form} from '../../src/build/form.js';
 import {compileSheet} from '../../src/sheet/compile.js';
 import {formOf} from '../../src/sheet/form.js';
+import {sheetHtml} from '../../src/sheet/html.js';
 import {book} from '../help/example.js';
 import {hardBook, hostileBook} from './hard.js';
 import {trialBook} from './trial.js';
@@ -16,6 +17,22 @@ function formFor(made: Parameters<typeof compileSheet>[0], job?: string): Form {
 }
 
 const trial = formFor(trialBook);
+
+test.each([
+  ['the trial sheet', trialBook],
+  ['the hard sheet', hardBook],
+  ['the hostile sheet', hostileBook],
+])('every box of %s stands in its HTML once', (_, made) => {
+  const [procedure] = made.procedures;
+  if (procedure === undefined) throw new Error('no procedure');
+  const sheet = compileSheet(made, procedure, {fingerprint: FINGERPRINT});
+  const written = [...sheetHtml(sheet).matchAll(/ data-box="([^"]*)"/g)].map(([, key]) => key);
+  expect(written.sort()).toEqual(
+    formOf(sheet)
+      .boxes.map(({key}) => key)
+      .sort(),
+  );
+});
 
 function boxAt(form: Form, key: string): Box {
   const box = form.boxes.find((one) => one.key === key);
