@@ -1,5 +1,4 @@
 /** What a reading says of its limits when the gauge itself may be out. */
-import type {ReadingBox} from '../build/form.js';
 
 /**
  * `near`: inside the limits, but by less than the gauge may be out, so that it proves nothing. `out`: outside, by
@@ -7,7 +6,13 @@ import type {ReadingBox} from '../build/form.js';
  */
 export type Verdict = 'in' | 'near' | 'out';
 
-export type Limits = Pick<ReadingBox, 'least' | 'most' | 'doubt'>;
+/** Of a box of a sheet or a line of a report, all in its unit. */
+export interface Limits {
+  readonly least?: number | undefined;
+  readonly most?: number | undefined;
+  /** How far the gauge may be out, plus or minus; 0 where it is not known. */
+  readonly doubt?: number | undefined;
+}
 
 /**
  * The verdict on a reading; undefined where the box has no limits. Limits are inclusive; the doubt is drawn in from
