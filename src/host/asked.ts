@@ -30,9 +30,9 @@ export async function bookOfEngine(engine: string, path: string): Promise<Loaded
  */
 export async function askedOf({book, jobs}: LoadedBook, build: Build): Promise<Asked> {
   const job = jobs.find(({number}) => number === build.job);
-  const plain = await sheetsOf(book);
+  const plain = await askedOfBook(book);
   if (job === undefined) return plain;
-  const own = await sheetsOf({...book, job});
+  const own = await askedOfBook({...book, job});
   return followed(build, plain) && !followed(build, own) ? plain : own;
 }
 
@@ -41,7 +41,8 @@ function followed(build: Build, {sheets}: Asked): boolean {
   return build.sheets.some(({fingerprint}) => fingerprint === first?.form.fingerprint);
 }
 
-async function sheetsOf(whole: Book): Promise<Asked> {
+/** The form of every sheet of a book, for the job in it where there is one. */
+export async function askedOfBook(whole: Book): Promise<Asked> {
   const book = forJob(whole);
   const fingerprint = await bookFingerprint(whole);
   return {

@@ -11,8 +11,7 @@ export interface Boxes {
 }
 
 export function boxesOf(form: Form, answers: Answers, due: (box: Box) => boolean): Boxes {
-  // A second reading is asked for only by a first one that is out, and that is said already.
-  const asked = form.boxes.filter((box) => due(box) && !(box.kind === 'reading' && box.round > 1));
+  const asked = form.boxes.filter(due);
   const open = asked.filter(({key}) => answers.get(key)?.now === undefined);
   const {procedure: sheet} = form;
   return {

@@ -1,6 +1,7 @@
 /** Hold points: who signed, and whether that was somebody else, and after the work. */
 import type {Box, Form, HoldBox} from '../build/form.js';
 import type {Said} from './answers.js';
+import {hand} from './hand.js';
 import {few, minute, remark} from './remark.js';
 import type {Remark, Signature} from './report.js';
 import type {Answers} from './rounds.js';
@@ -71,10 +72,4 @@ function stepsOf(boxes: readonly Box[]): string {
   return `at ${steps.length === 1 ? 'step' : 'steps'} ${few(steps)}`;
 }
 
-/** `A. B.`, `a b` and `ＡＢ` are one hand. */
-export function hand(initials: string): string {
-  return initials
-    .normalize('NFKC')
-    .toLowerCase()
-    .replace(/[\s.,\-_/]/g, '');
-}
+export {hand} from './hand.js';

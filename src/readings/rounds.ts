@@ -13,12 +13,23 @@ export function readingLines(form: Form, answers: Answers, nameOf: (item: string
   return placesOf(form).map((boxes) => lineOf(form, boxes, {answers, nameOf, due}));
 }
 
-/** Whether a box must be answered: all branches that it stands in are called for, as far as the readings tell. */
+/**
+ * Whether a box must be answered: all branches that it stands in are called for, as far as the readings tell. A step
+ * that one reading of an item was out at is come to again, and reads all places of the item anew.
+ */
 export function dueOf(form: Form, answers: Answers): (box: Box) => boolean {
-  const readings = new Map(
-    form.boxes.flatMap((box) => (box.kind === 'reading' ? [[box.key, box] as const] : [])),
+  const boxes = form.boxes.filter((box) => box.kind === 'reading');
+  const readings = new Map(boxes.map((box) => [box.key, box]));
+  const out = new Set(
+    boxes.filter((box) => roundOf(box, answers)?.verdict === 'out').map((box) => measurement(box, box.round)),
   );
-  return ({onlyIf}) => onlyIf.every((branch) => calledFor(branch, readings, answers));
+  return (box) =>
+    box.onlyIf.every((branch) => calledFor(branch, readings, answers)) &&
+    (box.kind !== 'reading' || box.round === 1 || out.has(measurement(box, box.round - 1)));
+}
+
+function measurement({step, item}: ReadingBox, round: number): string {
+  return JSON.stringify([step, item, round]);
 }
 
 /**

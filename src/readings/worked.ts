@@ -110,8 +110,8 @@ function wrong({sheet, step, rounds, unit}: ReadingLine, line: Worked): Remark {
 }
 
 /** `0.0024 in`, or `0.0024–0.0026 in` where the sizes were read more than once. */
-export function spanText({smallest, largest, unit}: Worked): string {
-  const places = Math.max(decimals(smallest), decimals(largest));
+export function spanText({smallest, largest, least = 0, most = 0, unit}: Worked): string {
+  const places = Math.max(...[smallest, largest, least, most].map(decimals));
   const [low, high] = [plain(smallest, places), plain(largest, places)];
   return withUnit(low === high ? low : `${low}–${high}`, unit);
 }
