@@ -94,5 +94,5 @@ function sheetsPart({sheets}: BuildReport): Element[] {
     one.first === undefined ? '–' : `${minute(one.first)} to ${minute(one.last ?? one.first)}`,
   ]);
   const heads = ['Sheet', 'Revision', 'Fingerprint', 'State', 'Boxes', 'Seals', 'Entries (UTC)'];
-  return part(3, 'Sheets and seals', [...table(heads, rows), paragraph(SEALS_SAY)]);
+  return part(3, 'Sheets and seals', [...table(heads, rows), paragraph(SEALS_SAY.join(' '))]);
 }

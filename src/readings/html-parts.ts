@@ -5,26 +5,17 @@ import {printable} from '../text/printable.js';
 
 export type Cell = string | ElementContent;
 
-/** A table with its heads; the first cell of each row names it. Nothing for no rows. */
-export function table(
-  heads: readonly string[],
-  rows: readonly (readonly Cell[])[],
-  caption?: string,
-): Element[] {
+/**
+ * A table with its heads; the first cell of each row names it. Nothing for no rows. One that is too wide for the
+ * window scrolls by itself, so the keyboard can come to it.
+ */
+export function table(heads: readonly string[], rows: readonly (readonly Cell[])[]): Element[] {
   if (rows.length === 0) return [];
+  const label = `Table: ${heads.join(', ')}`;
+  const head = heads.map((each) => h('th', {scope: 'col'}, each));
   return [
-    h('div', {className: 'wide'}, [
-      h('table', [
-        ...(caption === undefined ? [] : [h('caption', printable(caption))]),
-        h(
-          'thead',
-          h(
-            'tr',
-            heads.map((head) => h('th', {scope: 'col'}, head)),
-          ),
-        ),
-        h('tbody', rows.map(row)),
-      ]),
+    h('div', {className: 'wide', role: 'group', ariaLabel: label, tabIndex: 0}, [
+      h('table', [h('thead', h('tr', head)), h('tbody', rows.map(row))]),
     ]),
   ];
 }

@@ -6,15 +6,16 @@ import type {BuildReport, ReadingsReport, Remark, RemarkName, SheetLine, Spread}
 import {spanText} from './worked.js';
 
 export function reportText({builds, spread}: ReadingsReport): string {
-  const blocks = [...builds.flatMap(buildBlocks), ...spreadBlocks(spread), [sums(builds)]];
+  const blocks = [...builds.flatMap(buildBlocks), ...spreadBlocks(spread), SEALS_SAY, [sums(builds)]];
   return `${blocks.map((lines) => lines.map(printable).join('\n')).join('\n\n')}\n`;
 }
 
 /** What the seals prove, and what not. */
-export const SEALS_SAY =
-  'A seal is made over each entry and the seal before it. A broken one proves that something was changed after it was ' +
-  'written; that all follow proves only that nobody slipped. Whoever makes every later seal anew goes unnoticed, and no ' +
-  'seal says who held the tablet: keep the exported files where they cannot be changed.';
+export const SEALS_SAY: readonly string[] = [
+  'A seal is made over each entry and the seal before it. A broken one proves that something was changed after it was',
+  'written. That all follow proves only that nobody slipped: whoever makes every later seal anew goes unnoticed, and no',
+  'seal says who held the tablet. Keep exported files where they cannot be changed.',
+];
 
 /** The headings of the report, each with what stands below it; every kind of remark has its place. */
 export const HEADINGS: readonly {readonly title: string; readonly names: readonly RemarkName[]}[] = [
@@ -64,7 +65,7 @@ function buildBlocks(build: BuildReport): string[][] {
     [titleOf(build), sizeOf(build)],
     ...headed,
     ...(worked.length > 0 ? [['Worked out from sizes', ...worked]] : []),
-    [sealsLine(build), SEALS_SAY],
+    [sealsLine(build)],
   ];
 }
 
