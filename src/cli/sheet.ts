@@ -13,6 +13,7 @@ import {printable} from '../text/printable.js';
 import {checkJson, checkText, counted} from './check-report.js';
 import {EXIT, type Exit} from './exit.js';
 import type {Streams} from './streams.js';
+import {tabletScript} from './tablet-script.js';
 
 export interface SheetCommandOptions {
   readonly out: string;
@@ -67,7 +68,7 @@ async function writeBook(
     return 'errors';
   }
   const folder = join(resolve(out), folderName(loaded));
-  const {files, missing} = await sheetsOf(loaded, paper);
+  const {files, missing} = await sheetsOf(loaded, paper, tabletScript);
   for (const {file, url} of missing)
     aside(`wmark: ${printable(`${file}: no picture could be read at ${url}`)}\n`);
   const written = await writeFiles(files.map(({name, text}) => ({path: join(folder, name), text})));

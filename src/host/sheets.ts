@@ -16,8 +16,12 @@ export interface SheetFiles {
   readonly missing: readonly {readonly file: string; readonly url: string}[];
 }
 
-/** Where only some procedures were asked for, their sheets without the cover. */
-export async function sheetsOf(loaded: LoadedBook, paper: Paper | undefined): Promise<SheetFiles> {
+/** Where only some procedures were asked for, their sheets without the cover. `script` makes them work on a tablet. */
+export async function sheetsOf(
+  loaded: LoadedBook,
+  paper: Paper | undefined,
+  script: string | undefined,
+): Promise<SheetFiles> {
   const {book, only, shopFolder, cwd} = loaded;
   const options = {fingerprint: await bookFingerprint(book), ...(paper && {paper})};
   const names = sheetNames(book.procedures);
@@ -29,7 +33,7 @@ export async function sheetsOf(loaded: LoadedBook, paper: Paper | undefined): Pr
     const bounds = {procedure: resolve(cwd, file), shopFolder};
     const embedded = await embedPictures(compileSheet(book, procedure, options), bounds);
     missing.push(...embedded.missing.map((url) => ({file, url})));
-    files.push({name: `${names[index]}.html`, text: sheetHtml(embedded.sheet)});
+    files.push({name: `${names[index]}.html`, text: sheetHtml(embedded.sheet, {script})});
   }
   return {files, missing};
 }
