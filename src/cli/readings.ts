@@ -1,5 +1,5 @@
 /** `wmark readings`: judges records of builds against the sheets that they answer. */
-import {askedOf, bookOfEngine} from '../host/asked.js';
+import {askerAt} from '../host/asked.js';
 import {type Failure, failureText} from '../host/failure.js';
 import {readRecords} from '../host/records.js';
 import {type Build, buildsOf} from '../readings/builds.js';
@@ -33,15 +33,16 @@ export async function readings(
   failures.forEach(complain);
   let unable = failures.length > 0;
   const builds: BuildReport[] = [];
+  const asker = askerAt(book);
   for (const build of buildsOf(records)) {
-    const loaded = await bookOfEngine(build.engine, book);
-    if (!loaded.ok) {
-      complain({...loaded, says: `${build.files.join(', ')}: ${loaded.says}`});
+    const found = await asker(build);
+    if (!found.ok) {
+      complain({...found, says: `${build.files.join(', ')}: ${found.says}`});
       unable = true;
       continue;
     }
-    if (lacksJob(build, loaded.jobs)) aside(`wmark: ${printable(noJob(build, loaded.file))}\n`);
-    builds.push(judgeBuild(build, await askedOf(loaded, build), {evenIfChanged}));
+    if (found.lacksJob) aside(`wmark: ${printable(noJob(build, found.file))}\n`);
+    builds.push(judgeBuild(build, found.asked, {evenIfChanged}));
   }
   if (builds.length === 0) return EXIT.unable;
   report(written({builds, spread: spreadOf(builds)}, as));
@@ -60,10 +61,6 @@ function written(result: ReadingsReport, as: ReadingsForm): string {
     default:
       return reportText(result);
   }
-}
-
-function lacksJob({job}: Build, jobs: readonly {readonly number: string}[]): boolean {
-  return job !== undefined && jobs.every(({number}) => number !== job);
 }
 
 function noJob({job, files}: Build, book: string): string {

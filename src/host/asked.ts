@@ -9,8 +9,48 @@ import {formOf} from '../sheet/form.js';
 import {type Failure, failureText} from './failure.js';
 import {type LoadedBook, loadBooks} from './load.js';
 
+export interface AskedOf {
+  readonly ok: true;
+  readonly asked: Asked;
+  /** The engine.yaml of the book. */
+  readonly file: string;
+  /** The book has no job of the number that the record names. */
+  readonly lacksJob: boolean;
+}
+
+/**
+ * Finds what is asked of builds, by the books at or below a path. Of many builds of one engine, the book is read and
+ * its sheets are compiled once for each job.
+ */
+export function askerAt(path: string): (build: Build) => Promise<AskedOf | Failure> {
+  const books = new Map<string, Promise<LoadedBook | Failure>>();
+  const sheets = new Map<string, Promise<Asked>>();
+  return async (build) => {
+    const loaded = await once(books, build.engine, () => bookOfEngine(build.engine, path));
+    if (!loaded.ok) return loaded;
+    const {book, jobs, file} = loaded;
+    const job = jobs.find(({number}) => number === build.job);
+    const asked = (...key: readonly string[]) =>
+      once(sheets, JSON.stringify([file, ...key]), () =>
+        askedOfBook({...book, ...(key.length > 0 && job && {job})}),
+      );
+    const plain = await asked();
+    const known = {ok: true, file, lacksJob: build.job !== undefined && job === undefined} as const;
+    if (job === undefined) return {...known, asked: plain};
+    const own = await asked(job.number);
+    // Sheets that were printed for every engine, and had the number written in, are judged as such.
+    return {...known, asked: followed(build, plain) && !followed(build, own) ? plain : own};
+  };
+}
+
+function once<T>(made: Map<string, Promise<T>>, key: string, make: () => Promise<T>): Promise<T> {
+  const known = made.get(key) ?? make();
+  made.set(key, known);
+  return known;
+}
+
 /** The one book of an engine at or below a path. */
-export async function bookOfEngine(engine: string, path: string): Promise<LoadedBook | Failure> {
+async function bookOfEngine(engine: string, path: string): Promise<LoadedBook | Failure> {
   const {books, failures} = await loadBooks([path]);
   const [first, second] = books.filter(({book}) => book.spec.engine.id === engine);
   if (second && first) {
@@ -22,18 +62,6 @@ export async function bookOfEngine(engine: string, path: string): Promise<Loaded
   const says = `there is no book of engine ${engine} at or below ${path}`;
   const hint = failure ? failureText(failure) : 'name its folder with --book';
   return {ok: false, says, hint};
-}
-
-/**
- * What the sheets of the build were made from: the job that the record names, where the book has it. Sheets that
- * were printed for every engine, and had the number written in, are judged as such.
- */
-export async function askedOf({book, jobs}: LoadedBook, build: Build): Promise<Asked> {
-  const job = jobs.find(({number}) => number === build.job);
-  const plain = await askedOfBook(book);
-  if (job === undefined) return plain;
-  const own = await askedOfBook({...book, job});
-  return followed(build, plain) && !followed(build, own) ? plain : own;
 }
 
 function followed(build: Build, {sheets}: Asked): boolean {

@@ -67,6 +67,7 @@ interface Scale {
 }
 
 function scaleFor(rows: readonly ChartRow[], {least, most}: Limits): Scale | undefined {
+  if (rows.length === 0) return undefined;
   const ends = [least, most].filter((end) => end !== undefined);
   const values = [...rows.flatMap(({points}) => points.map(({value}) => value)), ...ends];
   // What is only to be small lies between nought and its limit.

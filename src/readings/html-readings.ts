@@ -1,9 +1,12 @@
 /** The readings of a build in HTML: a drawing and a table for each fit or check, those that are out before the others. */
 import type {Element} from 'hast';
+import {h} from 'hastscript';
+import {printable} from '../text/printable.js';
 import {type ChartPoint, type ChartRow, chartNode} from './chart.js';
 import {part, strong, table} from './html-parts.js';
 import {decimals, limitsText, minute, withUnit} from './remark.js';
 import type {BuildReport, ReadingLine} from './report.js';
+import {placeOf} from './text.js';
 
 export function readingsPart({readings}: BuildReport): Element[] {
   return part(3, 'Readings', groupsOf(readings).flatMap(groupPart));
@@ -43,13 +46,13 @@ function groupPart(lines: readonly ReadingLine[]): Element[] {
   if (first === undefined) return [];
   const limits = limitsText(first);
   const title = `${first.name}${limits === undefined ? '' : `: ${limits}`}`;
+  const earlier = lines.some((line) => earlierText(line) !== '');
   const rows = lines.map((line) => [
     line.place || 'reading',
     readText(line),
     stateNode(line.state),
     byText(line),
-    earlierText(line),
-    `${line.sheet}, step ${line.step}`,
+    ...(earlier ? [earlierText(line) || '–'] : []),
   ]);
   const drawing = chartNode({
     label: `Drawing of the readings of ${first.name}, which the table says in words`,
@@ -60,8 +63,12 @@ function groupPart(lines: readonly ReadingLine[]): Element[] {
     ),
     rows: lines.flatMap(chartRow),
   });
-  const heads = ['Place', 'Reading', 'Verdict', 'By', 'Before', 'Where'];
-  return part(4, title, [...(drawing ? [drawing] : []), ...table(heads, rows)]);
+  const heads = ['Place', 'Reading', 'Verdict', 'By', ...(earlier ? ['Before'] : [])];
+  return part(4, title, [
+    h('p', {className: 'where'}, printable(placeOf(first))),
+    ...(drawing ? [drawing] : []),
+    ...table(heads, rows),
+  ]);
 }
 
 function chartRow({place, rounds}: ReadingLine): ChartRow[] {
@@ -93,5 +100,5 @@ function earlierText({rounds}: ReadingLine): string {
     ...round.before.map(({value, by}) => `${value} (${by}, written over)`),
     ...(index < rounds.length - 1 ? [`${round.value} (${round.by})`] : []),
   ]);
-  return earlier.join(', ') || '–';
+  return earlier.join(', ');
 }

@@ -12,6 +12,7 @@ h1, h2, h3, h4 { line-height: 1.2; break-after: avoid; }
 p { margin: 0 0 2mm; }
 a { color: inherit; }
 .key { font-size: 10pt; margin-top: 3mm; }
+.where { font-size: 10pt; margin: 0 0 1mm; break-after: avoid; }
 .wide { overflow-x: auto; }
 table { border-collapse: collapse; width: 100%; font-size: 10pt; }
 thead { display: table-header-group; }
@@ -31,6 +32,8 @@ code { font-family: "DejaVu Sans Mono", Consolas, Menlo, monospace; font-size: 0
   html { background: #fff; }
   body { max-width: none; padding: 0; }
   .wide { overflow: visible; }
+  main > section { break-before: page; }
+  main > section:first-of-type { break-before: auto; }
   a { text-decoration: none; }
 }
 `;
