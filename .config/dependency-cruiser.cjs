@@ -14,6 +14,7 @@ const ORDER = [
   'compare',
   'readings',
   'host',
+  'tablet',
   'editor',
   'cli',
 ];
@@ -21,7 +22,7 @@ const ORDER = [
 /** Folders that stand beside each other in the list. */
 const APART = [
   ['sheet', 'compare', 'readings'],
-  ['editor', 'cli'],
+  ['tablet', 'editor', 'cli'],
 ];
 
 const below = ORDER.slice(0, -1).map((folder, index) => ({
@@ -58,6 +59,20 @@ module.exports = {
       comment: 'Text in, values out: command, editor and plugin must give the same answer.',
       severity: 'error',
       from: {path: `^src/(${ORDER.slice(0, ORDER.indexOf('host')).join('|')})/`},
+      to: {dependencyTypes: ['core']},
+    },
+    {
+      name: 'no-node-in-a-browser',
+      comment: 'The script of a sheet runs where there is neither disk nor Node.',
+      severity: 'error',
+      from: {path: '^src/tablet/'},
+      to: {path: '^src/host/'},
+    },
+    {
+      name: 'no-node-module-in-a-browser',
+      comment: 'The same for what comes with Node.',
+      severity: 'error',
+      from: {path: '^src/tablet/'},
       to: {dependencyTypes: ['core']},
     },
     {

@@ -19,7 +19,7 @@ export function programFor(streams: Streams, done: (exit: Exit) => void): Comman
       outputError: (text, write) => write(text.replace(/^error: /, 'wmark: ')),
     })
     .exitOverride();
-  for (const add of [addCheck, addSheet, addStory, addCoverage, addFigure, addWhy, addBegin])
+  for (const add of [addCheck, addSheet, addReadings, addStory, addCoverage, addFigure, addWhy, addBegin])
     add(program, streams, done);
   return program;
 }
@@ -61,6 +61,31 @@ const addSheet: Add = (program, streams, done) => {
       const {sheet} = await import('./sheet.js');
       done(await sheet(paths, options, streams));
     });
+};
+
+const addReadings: Add = (program, streams, done) => {
+  program
+    .command('readings')
+    .summary('judge records of builds against the sheets that they answer')
+    .description('Says what is out, near a limit, missing or wrongly signed in records that sheets exported.')
+    .argument('<record...>', 'files that a sheet exported, NUMBER.record.json')
+    .option('--book <path>', 'folder in or below which the book of the engine lies', '.')
+    .addOption(
+      new Option('--as <form>', 'form of the report')
+        .choices(['text', 'json', 'csv', 'html'])
+        .default('text'),
+    )
+    .option('--even-if-changed', 'judge by the book as it is now, where it changed since the sheet was made')
+    .addHelpText('after', READINGS_HELP)
+    .action(
+      async (
+        records: string[],
+        options: {book: string; as: 'text' | 'json' | 'csv' | 'html'; evenIfChanged?: true},
+      ) => {
+        const {readings} = await import('./readings.js');
+        done(await readings(records, options, streams));
+      },
+    );
 };
 
 const addStory: Add = (program, streams, done) => {
@@ -166,6 +191,16 @@ Examples:
 
 A sheet is followed to the letter, so while the check finds errors in a book none of it is written, unless
 you say --even-with-errors.`;
+
+const READINGS_HELP = `
+Examples:
+  wmark readings 1204.record.json                      judge one build
+  wmark readings --book engines/four records/*.json    several, and the spread of each fit over them
+  wmark readings --as html 1204.record.json > 1204.html    a build report to print
+  wmark readings --as csv records/*.json > readings.csv    for a spreadsheet
+
+Files of one job (or, without a job, of one engine number) are put together. Exit status 1 where anything is
+out, missing, wrongly signed or altered.`;
 
 const STORY_HELP = `
 Example:

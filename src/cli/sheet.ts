@@ -13,6 +13,7 @@ import {printable} from '../text/printable.js';
 import {checkJson, checkText, counted} from './check-report.js';
 import {EXIT, type Exit} from './exit.js';
 import type {Streams} from './streams.js';
+import {tabletScript} from './tablet-script.js';
 
 export interface SheetCommandOptions {
   readonly out: string;
@@ -68,7 +69,7 @@ async function writeBook(
     return 'errors';
   }
   const folder = join(resolve(out), folderName(loaded));
-  const sheets = await sheetsOf(loaded, {forms: FORMS[as], ...(paper && {paper})});
+  const sheets = await sheetsOf(loaded, {forms: FORMS[as], script: tabletScript, ...(paper && {paper})});
   if (!sheets.ok) return sheets;
   const {files, asides} = sheets;
   for (const one of asides) aside(`wmark: ${printable(one)}\n`);

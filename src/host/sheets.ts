@@ -2,12 +2,13 @@
 import {resolve} from 'node:path';
 import type {Procedure} from '../procedure/model.js';
 import {compileSheet, type SheetOptions} from '../sheet/compile.js';
-import {compileCover, sheetNames} from '../sheet/cover.js';
+import {compileCover} from '../sheet/cover.js';
 import {bookFingerprint} from '../sheet/fingerprint.js';
 import {sheetHtml} from '../sheet/html.js';
 import {coverHtml} from '../sheet/html-cover.js';
 import {sheetMarkdown} from '../sheet/markdown.js';
 import type {Paper, Sheet} from '../sheet/model.js';
+import {sheetNames} from '../sheet/names.js';
 import {sheetPrint} from '../sheet/print.js';
 import {coverPrint} from '../sheet/print-cover.js';
 import type {Failure} from './failure.js';
@@ -21,6 +22,14 @@ export type SheetForm = 'html' | 'pdf' | 'md';
 export interface SheetsWanted {
   readonly forms: readonly SheetForm[];
   readonly paper?: Paper;
+  /** Makes the HTML work on a tablet; a page of paper where left out. */
+  readonly script?: string | undefined;
+}
+
+/** What the files of one run share. */
+interface Makers {
+  readonly maker: PdfMaker | undefined;
+  readonly script: string | undefined;
 }
 
 export interface SheetFiles {
@@ -38,7 +47,7 @@ export interface SheetFile {
 /** Where only some procedures were asked for, their sheets without the cover. */
 export async function sheetsOf(loaded: LoadedBook, wanted: SheetsWanted): Promise<SheetFiles | Failure> {
   const {book, only} = loaded;
-  const {forms, paper} = wanted;
+  const {forms, paper, script} = wanted;
   const options = {fingerprint: await bookFingerprint(book), ...(paper && {paper})};
   const made: Made[] = [];
   const maker = forms.includes('pdf') ? await pdfMaker() : undefined;
@@ -48,7 +57,7 @@ export async function sheetsOf(loaded: LoadedBook, wanted: SheetsWanted): Promis
     if (only && !only.has(procedure.source.file)) continue;
     const embedded = await embeddedSheet(loaded, procedure, options);
     made.push(...embedded.asides.map((aside) => ({asides: [aside]})));
-    for (const form of forms) made.push(sheetFile(embedded, form, `${names[index]}`, maker));
+    for (const form of forms) made.push(sheetFile(embedded, form, `${names[index]}`, {maker, script}));
   }
   const failed = made.find((one) => 'ok' in one);
   if (failed) return failed;
@@ -104,10 +113,10 @@ function sheetFile(
   {sheet, pictures, file}: EmbeddedSheet,
   form: SheetForm,
   base: string,
-  maker: PdfMaker | undefined,
+  {maker, script}: Makers,
 ): Made {
   const name = `${base}.${form}`;
-  if (form === 'html') return {file: {name, text: sheetHtml(sheet)}, asides: []};
+  if (form === 'html') return {file: {name, text: sheetHtml(sheet, {script})}, asides: []};
   if (form === 'md' || maker === undefined) return {file: {name, text: sheetMarkdown(sheet)}, asides: []};
   const made = pdfFile(
     name,

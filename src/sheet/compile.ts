@@ -5,13 +5,14 @@ import {clauseOf} from '../procedure/values.js';
 import {type Context, spaced} from './context.js';
 import {clauseValue} from './facts.js';
 import {beforeOf} from './lists.js';
-import type {Head, Paper, Sheet, Waiver} from './model.js';
+import type {Head, Identity, Paper, Sheet, Waiver} from './model.js';
+import {sheetNames} from './names.js';
 import {reasonOf, sectionsOf} from './rows.js';
 import {survey} from './survey.js';
 import {ENGLISH, type Words} from './words.js';
 
 /** The parts of a book that its sheets are made of. */
-export type SheetBook = Pick<Book, 'spec' | 'procedures'>;
+export type SheetBook = Pick<Book, 'spec' | 'procedures' | 'job'>;
 
 export interface SheetOptions {
   /** Of the book, in hexadecimal digits; the first ten are printed. */
@@ -29,11 +30,12 @@ const PRINTED_DIGITS = 10;
 
 /** The sheet of one procedure, which need not be one of the book's own. */
 export function compileSheet(book: SheetBook, procedure: Procedure, options: SheetOptions): Sheet {
-  const context = survey(procedure, book.spec, options.words ?? ENGLISH);
+  const context = survey(procedure, book, options.words ?? ENGLISH);
   return {
     paper: options.paper ?? book.spec.shop.paper,
     words: context.words,
     head: headOf(book, procedure, options),
+    identity: identityOf(book, procedure, options),
     before: beforeOf(procedure, context),
     sections: sectionsOf(procedure, context),
     waivers: waiversOf(procedure, context),
@@ -60,6 +62,19 @@ function headOf({spec, procedures}: SheetBook, procedure: Procedure, options: Sh
     ...(approved === undefined ? {} : {approved}),
     fingerprint: printedDigits(options.fingerprint),
     ...(place < 0 ? {} : {turn: {number: place + 1, of: procedures.length}}),
+  };
+}
+
+function identityOf(
+  {spec, procedures}: SheetBook,
+  procedure: Procedure,
+  {fingerprint}: SheetOptions,
+): Identity {
+  const named = sheetNames(procedures)[procedures.indexOf(procedure)];
+  return {
+    engine: spec.engine.id,
+    procedure: named ?? sheetNames([procedure])[0] ?? '',
+    fingerprint,
   };
 }
 

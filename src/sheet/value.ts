@@ -2,7 +2,7 @@
 import {amountsAgree, compare, dimensionOf, highOf, lowOf, unitOf} from '../quantity/convert.js';
 import {otherUnit} from '../quantity/counterpart.js';
 import {formatAmount, inOtherSystem, type System} from '../quantity/format.js';
-import type {Amount} from '../quantity/model.js';
+import type {Amount, Unit} from '../quantity/model.js';
 import type {Value} from './model.js';
 
 /** The amount in the shop's system, with the other one beside it where the two differ. */
@@ -14,9 +14,9 @@ export function printed(amount: Amount, first: System): Value {
 }
 
 /** The unit in which a reading is written down beside these limits: that of the value printed first. */
-export function readingUnit(limits: Amount, first: System): string {
+export function readingUnit(limits: Amount, first: System): Unit {
   const other = otherUnit(limits);
-  return (other === undefined || statedFirst(limits, first) ? unitOf(limits) : other).symbol;
+  return other === undefined || statedFirst(limits, first) ? unitOf(limits) : other;
 }
 
 /** A unit that serves both systems is never put second. */
