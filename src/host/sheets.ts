@@ -1,5 +1,7 @@
 /** The sheets of a book that was loaded from disk, ready to be written: the cover first, pictures inside. */
 import {resolve} from 'node:path';
+import type {Book} from '../build/book.js';
+import {forJob} from '../build/for-job.js';
 import {compileSheet} from '../sheet/compile.js';
 import {compileCover, sheetNames} from '../sheet/cover.js';
 import {bookFingerprint} from '../sheet/fingerprint.js';
@@ -15,12 +17,16 @@ export interface SheetFiles {
   readonly missing: readonly {readonly file: string; readonly url: string}[];
 }
 
-/** Where only some procedures were asked for, their sheets without the cover. */
+/** Those of the job in the book, where there is one. Where only some procedures were asked for, without the cover. */
 export async function sheetsOf(loaded: LoadedBook, paper: Paper | undefined): Promise<SheetFiles> {
-  const {book, only, shopFolder, cwd} = loaded;
-  const options = {fingerprint: await bookFingerprint(book), ...(paper && {paper})};
+  const {book: whole, only, shopFolder, cwd} = loaded;
+  const book = forJob(whole);
+  const options = {fingerprint: await bookFingerprint(whole), ...(paper && {paper})};
   const names = sheetNames(book.procedures);
-  const files = only ? [] : [{name: 'index.html', text: coverHtml(compileCover(book, options))}];
+  const leftOut = leftOutTitles(whole, book);
+  const files = only
+    ? []
+    : [{name: 'index.html', text: coverHtml(compileCover(book, {...options, leftOut}))}];
   const missing: {file: string; url: string}[] = [];
   for (const [index, procedure] of book.procedures.entries()) {
     const {file} = procedure.source;
@@ -31,4 +37,10 @@ export async function sheetsOf(loaded: LoadedBook, paper: Paper | undefined): Pr
     files.push({name: `${names[index]}.html`, text: sheetHtml(embedded.sheet)});
   }
   return {files, missing};
+}
+
+/** Procedures that the engine on the stand does not need. */
+function leftOutTitles(whole: Book, book: Book): string[] {
+  const kept = new Set(book.procedures.map(({source}) => source.file));
+  return whole.procedures.filter(({source}) => !kept.has(source.file)).map(({front}) => front.title);
 }

@@ -1,5 +1,6 @@
 /** What the compiling of one sheet knows throughout, and the names it gives to items and places. */
 import type {Step, Tag, Target} from '../procedure/model.js';
+import type {Job} from '../spec/job.js';
 import {isLockKind} from '../spec/locks.js';
 import type {Item, Specification} from '../spec/model.js';
 import type {Words} from './words.js';
@@ -7,6 +8,8 @@ import type {Words} from './words.js';
 export interface Context {
   readonly spec: Specification;
   readonly words: Words;
+  /** The engine on the stand, where the sheet is for one. */
+  readonly job?: Job;
   /** Number of each step that has an id. */
   readonly stepNumbers: ReadonlyMap<string, string>;
   /** Indexes of the steps that a `repeat:` can bring round again. */

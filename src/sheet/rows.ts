@@ -1,7 +1,7 @@
 /** Steps to rows, and sections to blocks of a sheet. */
 import type {PhrasingContent} from 'mdast';
 import type {Block, Caution, Picture, Procedure, Step, Tag} from '../procedure/model.js';
-import {clauseOf} from '../procedure/values.js';
+import {clauseOf, tagsOf} from '../procedure/values.js';
 import {type Context, nameOf, spaced, subjectOf, type Use, usesOf} from './context.js';
 import {entriesOf} from './entry.js';
 import {clauseValue} from './facts.js';
@@ -14,7 +14,11 @@ export function sectionsOf(procedure: Procedure, context: Context): SheetSection
   const claimed = new Set(procedure.steps.flatMap((step) => step.cautions.map(({span}) => span.start)));
   let level = 1;
   return procedure.sections.flatMap((section) => {
-    const content = section.content.flatMap((block) => blocksOf(block, claimed, context));
+    const only = onlyWith(section.only, context);
+    const content = [
+      ...(only === undefined ? [] : [{type: 'prose', prose: proseOf([strong(`${only}.`)])} as const]),
+      ...section.content.flatMap((block) => blocksOf(block, claimed, context)),
+    ];
     if (section.title === '' && content.length === 0) return [];
     level = Math.max(2, Math.min(section.depth, level + 1));
     return [{title: section.title, level, content}];
@@ -55,13 +59,30 @@ function rowOf(step: Step, context: Context): Row {
   return {
     number: step.number,
     notices: step.cautions.map(noticeOf),
-    prose: proseOf(step.inline),
+    prose: proseOf([...leadOf(step, context), ...step.inline]),
     entries: [...entriesOf(step, context), ...notesOf(uses, context)],
     more: moreOf(step, context),
     holds: holdsOf(step, context),
     ...(branch === undefined ? {} : {onlyIf: conditionOf(branch, context)}),
     rows: step.steps.map((sub) => rowOf(sub, context)),
   };
+}
+
+/** For which engines the step is, where it is not for all: a sheet for one engine has left the others' out. */
+function leadOf({added, tags}: Step, context: Context): PhrasingContent[] {
+  const says = added === undefined ? onlyWith(tagsOf({tags}, 'only'), context) : context.words.forThisJob;
+  return says === undefined ? [] : [strong(`${says}:`), {type: 'text', value: ' '}];
+}
+
+function onlyWith(tags: readonly Tag[], {words, spec}: Context): string | undefined {
+  const groups = tags.map(({targets}) =>
+    targets.map(({id}) => spec.options.get(id)?.name ?? spaced(id)).join(words.or),
+  );
+  return groups.length === 0 ? undefined : fill(words.onlyWith, {options: groups.join(words.and)});
+}
+
+function strong(value: string): PhrasingContent {
+  return {type: 'strong', children: [{type: 'text', value}]};
 }
 
 /** Going back, and what is waived here, as entries. */

@@ -131,6 +131,7 @@ export const ENGLISH = {
   turning: 'turn it as it goes in',
   stamped: 'Stamped',
   mustMatch: 'Must match',
+  mustRead: 'Must read',
   to: 'To',
   because: 'Because',
   by: 'By',
@@ -146,6 +147,22 @@ export const ENGLISH = {
   layoutText: 'Where they sit: {list}',
   started: 'Started (date, time)',
   finished: 'Finished (date, time)',
+
+  // One engine on the stand.
+  thisJob: 'This engine',
+  onThisJob: 'On this job',
+  forThisJob: 'For this job',
+  jobFor: 'For',
+  jobReceived: 'Received',
+  jobLead: 'Job lead',
+  has: 'Has',
+  hasNot: 'Has not',
+  notOnThisJob: 'Not on this job',
+  ground: 'Ground',
+  fitted: 'Fitted',
+  standardSize: 'standard size',
+  under: '{size} under',
+  onlyWith: 'Only with {options}',
 
   // Signatures.
   hold: 'Hold point',
