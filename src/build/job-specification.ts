@@ -11,7 +11,10 @@ import type {Fit, Item, Specification, Specified, Surface} from '../spec/model.j
 export function specificationFor(job: Job, spec: Specification): Specification {
   const options = new Set(job.options.map(({value}) => value));
   const kept = [...spec.items.values()].filter(({only}) => hasOne(only, options));
-  return {...spec, items: new Map(kept.map((item) => [item.id, sized(item, job, spec)]))};
+  const ids = new Set(kept.map(({id}) => id));
+  const asksOwn = (item: Item): Item =>
+    item.kind === 'hold-point' ? {...item, asks: item.asks.filter(({value}) => ids.has(value))} : item;
+  return {...spec, items: new Map(kept.map((item) => [item.id, asksOwn(sized(item, job, spec))]))};
 }
 
 function hasOne(only: Item['only'], options: ReadonlySet<string>): boolean {
@@ -30,16 +33,13 @@ function sized(item: Item, job: Job, spec: Specification): Item {
   return {...item, sizes: new Map(sizes)};
 }
 
-/** A fit of one surface whose limits are those of its own size, and not of its taper or roundness, follows the grind. */
-function fitSized(fit: Fit, job: Job, spec: Specification): Fit {
-  const [only, other] = fit.between;
+/** The surface of whose own size the limits of a fit are; none where they are those of a clearance or of a shape. */
+export function measuredSize({between, limits}: Fit, spec: Specification): Surface | undefined {
+  const [only, other] = between;
   const surface = only && spec.items.get(only.value);
-  const limits = fit.limits?.value;
-  if (other || surface?.kind !== 'surface' || !fit.limits || typeof limits !== 'object') return fit;
-  const under = undersizeOf(surface, job, spec);
+  if (other || surface?.kind !== 'surface' || typeof limits?.value !== 'object') return undefined;
   const [size] = surface.sizes.values();
-  if (under === undefined || size === undefined || !isNear(limits, size.value)) return fit;
-  return {...fit, limits: {...fit.limits, value: lessBy(limits, under)}};
+  return size !== undefined && isNear(limits.value, size.value) ? surface : undefined;
 }
 
 /** No error of shape comes to half of the size, and no limit of a size lies as far below it. */
@@ -47,6 +47,13 @@ function isNear(limits: Amount, size: Amount): boolean {
   const bound = highOf(limits) ?? lowOf(limits);
   const whole = highOf(size);
   return bound !== undefined && whole !== undefined && si(bound) > si(whole) / 2;
+}
+
+function fitSized(fit: Fit, job: Job, spec: Specification): Fit {
+  const surface = measuredSize(fit, spec);
+  const under = surface && undersizeOf(surface, job, spec);
+  if (under === undefined || typeof fit.limits?.value !== 'object') return fit;
+  return {...fit, limits: {...fit.limits, value: lessBy(fit.limits.value, under)}};
 }
 
 /** How far a surface of this engine is under its standard size; undefined where it is not. */

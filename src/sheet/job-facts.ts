@@ -2,7 +2,7 @@
  * What is so on one engine on the stand and not on all of its kind: what a mark must read, to what size a surface
  * was ground, and which parts go in instead of its own.
  */
-import {undersizeOf} from '../build/job-specification.js';
+import {measuredSize, undersizeOf} from '../build/job-specification.js';
 import {formatAmount} from '../quantity/format.js';
 import type {Amount} from '../quantity/model.js';
 import type {Job} from '../spec/job.js';
@@ -48,9 +48,11 @@ function substituteOf({id, substitutes}: Part, job: Job): Substitute | undefined
 }
 
 /** The surfaces that a fit lies between, as large as they are on this engine, where the job says how far they were ground. */
-function sizesAt({between}: Fit, context: Context): Fact[] {
+function sizesAt(fit: Fit, context: Context): Fact[] {
   const {job, spec, words} = context;
-  return between.flatMap(({value}): Fact[] => {
+  // The taper of a journal has nothing to do with its size.
+  if (fit.between.length === 1 && measuredSize(fit, spec) === undefined) return [];
+  return fit.between.flatMap(({value}): Fact[] => {
     const surface = spec.items.get(value);
     if (job === undefined || surface?.kind !== 'surface' || surface.sizes.size === 0) return [];
     const by = saidOf(surface, job, spec);

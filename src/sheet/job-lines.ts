@@ -24,7 +24,7 @@ export function jobLines(job: Job, spec: Specification, {words, leftOut}: JobLin
     ...itemsOfKind(spec, 'mark').flatMap((mark) => line(mark.name, expectedReading(mark, job, spec))),
     ...itemsOfKind(spec, 'surface').flatMap(({id, name}) => {
       const ground = job.grinds.get(id)?.value;
-      return line(name, ground === undefined ? undefined : `${words.ground}: ${under(ground, words)}`);
+      return line(name, ground === undefined ? undefined : under(ground, words));
     }),
     ...itemsOfKind(spec, 'part').flatMap((part) => line(part.name, fittedAs(part, job, words))),
     ...optionLines(job, spec, words),

@@ -33,7 +33,9 @@ function blocksOf(block: Block, claimed: ReadonlySet<number>, context: Context):
       return [{type: 'prose', prose: proseOf(block.inline)}];
     case 'caution':
       // A caution is printed with the step that it belongs to; here only one that has none.
-      return claimed.has(block.caution.span.start) ? [] : [{type: 'notice', notice: noticeOf(block.caution)}];
+      return claimed.has(block.caution.span.start)
+        ? []
+        : [{type: 'notice', notice: noticeOf(block.caution, context)}];
     case 'picture':
       return [{type: 'figure', figure: figureOf(block.picture)}];
     case 'other':
@@ -58,7 +60,7 @@ function rowOf(step: Step, context: Context): Row {
   const branch = uses.find(({tag}) => tag.verb === 'if');
   return {
     number: step.number,
-    notices: step.cautions.map(noticeOf),
+    notices: step.cautions.map((caution) => noticeOf(caution, context)),
     prose: proseOf([...leadOf(step, context), ...step.inline]),
     entries: [...entriesOf(step, context), ...notesOf(uses, context)],
     more: moreOf(step, context),
@@ -122,10 +124,12 @@ function moreOf(step: Step, context: Context): SheetBlock[] {
   ];
 }
 
-function noticeOf(caution: Caution): Notice {
+/** A job adds a caution of which no more than its hazards is known. */
+function noticeOf(caution: Caution, {words}: Context): Notice {
+  const bare = caution.inline.length === 0 && caution.hazards.length > 0;
   return {
     signal: caution.signal,
-    prose: proseOf(caution.inline),
+    prose: proseOf(bare ? [{type: 'text', value: words.askFirst}] : caution.inline),
     hazards: caution.hazards.map(({word}) => spaced(word)),
   };
 }

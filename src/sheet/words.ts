@@ -158,11 +158,10 @@ export const ENGLISH = {
   has: 'Has',
   hasNot: 'Has not',
   notOnThisJob: 'Not on this job',
-  ground: 'Ground',
-  fitted: 'Fitted',
   standardSize: 'standard size',
   under: '{size} under',
   onlyWith: 'Only with {options}',
+  askFirst: 'Ask the shop lead how to guard against this before you begin.',
 
   // Signatures.
   hold: 'Hold point',
