@@ -33,8 +33,9 @@ const addCheck: Add = (program, streams, done) => {
     .description('Checks books (folders with engine.yaml, at or below each path) or single procedures.')
     .argument('[path...]', 'folders or procedures', ['.'])
     .addOption(new Option('--as <form>', 'form of the report').choices(['text', 'json']).default('text'))
+    .addOption(jobOption())
     .addHelpText('after', CHECK_HELP)
-    .action(async (paths: string[], options: {as: 'text' | 'json'}) => {
+    .action(async (paths: string[], options: {as: 'text' | 'json'; job?: string}) => {
       const {check} = await import('./check.js');
       done(await check(paths, options, streams));
     });
@@ -55,6 +56,7 @@ const addSheet: Add = (program, streams, done) => {
         .default('html'),
     )
     .addOption(new Option('--paper <size>', "paper, instead of the shop's own").choices(['A4', 'Letter']))
+    .addOption(jobOption())
     .option('--even-with-errors', 'write the sheets of a book even if the check finds errors in it')
     .addHelpText('after', SHEET_HELP)
     .action(async (paths: string[], options: SheetCommandOptions) => {
@@ -96,8 +98,9 @@ const addStory: Add = (program, streams, done) => {
     .argument('<item>', 'id of an item of the specification')
     .argument('[path...]', 'folders', ['.'])
     .addOption(new Option('--as <form>', 'form of the report').choices(['text', 'json']).default('text'))
+    .addOption(jobOption())
     .addHelpText('after', STORY_HELP)
-    .action(async (item: string, paths: string[], options: {as: 'text' | 'json'}) => {
+    .action(async (item: string, paths: string[], options: {as: 'text' | 'json'; job?: string}) => {
       const {story} = await import('./story.js');
       done(await story(item, paths, options, streams));
     });
@@ -114,8 +117,9 @@ const addCoverage: Add = (program, streams, done) => {
         .choices(['text', 'markdown', 'json', 'html'])
         .default('text'),
     )
+    .addOption(jobOption())
     .addHelpText('after', COVERAGE_HELP)
-    .action(async (paths: string[], options: {as: 'text' | 'markdown' | 'json' | 'html'}) => {
+    .action(async (paths: string[], options: {as: 'text' | 'markdown' | 'json' | 'html'; job?: string}) => {
       const {coverage} = await import('./coverage.js');
       done(await coverage(paths, options, streams));
     });
@@ -163,6 +167,11 @@ const addBegin: Add = (program, streams, done) => {
     });
 };
 
+/** A fresh one for each command that takes it. */
+function jobOption(): Option {
+  return new Option('--job <number>', 'for one engine on the stand, of jobs/*.yaml, or for all of them');
+}
+
 const PROGRAM_HELP = `
 Examples:
   wmark begin my-engine                 write a small book to start from
@@ -179,6 +188,7 @@ Examples:
   wmark check                           every book in this folder and below
   wmark check engines/four              one book
   wmark check engines/four/03-crank.md  one procedure, within its book
+  wmark check --job OF-2041             the book as it holds for one engine on the stand
   wmark check --as json > report.json   for programs; schemas/check.schema.json describes it
 
 Each finding is one line, file:line:column: severity: message  [name], with its story indented below it.`;
@@ -188,6 +198,8 @@ Examples:
   wmark sheet engines/four --out out    out/<engine>/index.html is the cover
   wmark sheet --out out --paper Letter  every book in this folder and below
   wmark sheet --as pdf --out out        for a printer: PDF/UA-1, A4 or Letter, both sides
+  wmark sheet --job OF-2041 --out out   out/<engine>/OF-2041: for one engine on the stand
+  wmark sheet --job all --out out       for each of them
 
 A sheet is followed to the letter, so while the check finds errors in a book none of it is written, unless
 you say --even-with-errors.`;

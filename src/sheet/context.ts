@@ -8,6 +8,7 @@ import type {Words} from './words.js';
 export interface Context {
   readonly spec: Specification;
   readonly words: Words;
+  /** The engine on the stand, where the sheet is for one. */
   readonly job?: Job;
   /** Every step, in reading order. */
   readonly steps: readonly Step[];

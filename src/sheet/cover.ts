@@ -1,22 +1,29 @@
 /** Compiles the cover of a book: its procedures in build order, and what a second person signs over the whole build. */
-import {printedDigits, type SheetBook, type SheetOptions, waiversOf} from './compile.js';
+import {numbersOf, printedDigits, type SheetBook, type SheetOptions, waiversOf} from './compile.js';
+import {jobLines} from './job-lines.js';
 import type {Cover, CoverHold, CoverLine, CoverWaiver} from './model.js';
 import {sheetNames} from './names.js';
 import {holdsOf} from './rows.js';
 import {survey} from './survey.js';
 import {ENGLISH} from './words.js';
 
-export function compileCover(book: SheetBook, options: SheetOptions): Cover {
+export interface CoverOptions extends SheetOptions {
+  /** Titles of the procedures that this job has not. */
+  readonly leftOut?: readonly string[];
+}
+
+export function compileCover(book: SheetBook, options: CoverOptions): Cover {
   const {spec} = book;
+  const words = options.words ?? ENGLISH;
   const parts = partsOf(book, options);
   return {
     paper: options.paper ?? spec.shop.paper,
-    words: options.words ?? ENGLISH,
+    words,
     shop: spec.shop.name,
     engine: spec.engine.name,
     ...(spec.engine.note === undefined ? {} : {engineNote: spec.engine.note}),
-    ...(options.job === undefined ? {} : {job: options.job}),
-    ...(options.engineNumber === undefined ? {} : {engineNumber: options.engineNumber}),
+    ...numbersOf(book, options),
+    ...(book.job && {thisJob: jobLines(book.job, spec, {words, leftOut: options.leftOut ?? []})}),
     fingerprint: printedDigits(options.fingerprint),
     procedures: parts.map(({line}) => line),
     holds: parts.flatMap(({holds}) => holds),

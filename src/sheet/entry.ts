@@ -56,8 +56,7 @@ function entryOf(use: Turn, step: Step, context: Context): Entry {
     verb,
     title: context.words.verbs[verb],
     subject: showsPlaces ? nameOf(use.target.id, context) : subjectOf(use, context),
-    // Limits stand at the blanks themselves.
-    facts: factsOf(use, context, blanks?.type === 'readings' ? 'within' : undefined),
+    facts: factsOf(use, context, elsewhere(blanks, step)),
     ...(blanks === undefined ? {} : {blanks}),
     ...drawnWith(use, context),
   };
@@ -70,6 +69,12 @@ function drawnWith(use: Use, context: Context): Pick<Entry, 'drawing'> {
   const places = placesOfUse(use);
   if (use.tag.verb !== 'lay' || places.length < 2) return {};
   return {drawing: placesDrawing('strips', places.map(spaced))};
+}
+
+/** Limits stand at the blanks themselves; the text of a step that a job adds is its alteration. */
+function elsewhere(blanks: Blanks | undefined, {added}: Step): 'within' | 'by' | undefined {
+  if (blanks?.type === 'readings') return 'within';
+  return added === undefined ? undefined : 'by';
 }
 
 /** What the shop has to say of an item, where the procedure first comes to it. */

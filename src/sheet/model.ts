@@ -278,6 +278,8 @@ export interface Cover {
   readonly engineNote?: string;
   readonly job?: string;
   readonly engineNumber?: string;
+  /** What is so on this engine and not on all of its kind. */
+  readonly thisJob?: readonly Fact[];
   readonly fingerprint: string;
   readonly procedures: readonly CoverLine[];
   readonly holds: readonly CoverHold[];

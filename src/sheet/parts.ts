@@ -2,6 +2,7 @@
 import type {Procedure} from '../procedure/model.js';
 import type {Fastener, Part} from '../spec/model.js';
 import {type Context, spaced, type Use, usesOf} from './context.js';
+import {fittedAs} from './job-facts.js';
 import type {Before, PartLine} from './model.js';
 
 export function partLists(procedure: Procedure, context: Context): Pick<Before, 'parts' | 'newParts'> {
@@ -11,8 +12,8 @@ export function partLists(procedure: Procedure, context: Context): Pick<Before, 
   }
   const all = [...found.values()];
   return {
-    parts: all.filter((one) => !one.fresh).map(partLine),
-    newParts: all.filter((one) => one.fresh).map(partLine),
+    parts: all.filter((one) => !one.fresh).map((one) => partLine(one, context)),
+    newParts: all.filter((one) => one.fresh).map((one) => partLine(one, context)),
   };
 }
 
@@ -44,10 +45,11 @@ function placesOrAll(use: Use): readonly string[] {
   return at.length > 0 ? at : [''];
 }
 
-function partLine({item, places, steps}: Found): PartLine {
+function partLine({item, places, steps}: Found, {job, words}: Context): PartLine {
   const whole = item.kind === 'fastener' ? item.count : item.quantity;
+  const fitted = job && item.kind === 'part' ? fittedAs(item, job, words) : undefined;
   return {
-    name: item.name,
+    name: fitted === undefined ? item.name : `${item.name} (${fitted})`,
     quantity: quantityFor(whole, places.size, item.at.length),
     hazards: item.kind === 'part' ? item.hazards.map(({value}) => spaced(value)) : [],
     steps: [...steps],

@@ -71,6 +71,7 @@ thead { display: table-header-group; break-inside: avoid; }
 .list .few { width: 17mm; }
 .list .dated { width: 27mm; }
 .list .sign { width: 46mm; border-left: 0.5pt solid var(--rule); }
+.list.job th { width: 60mm; }
 .list .number { width: 15mm; white-space: nowrap; }
 
 /* Steps */
