@@ -108,9 +108,9 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
       state = now;
       each((kind, context) => kind.branch?.(node, context));
     },
-    repeat(node, now, stillIn) {
+    repeat(node, now, gained) {
       state = now;
-      each((kind, context) => kind.repeat?.(node, stillIn, context));
+      each((kind, context) => kind.repeat?.(node, gained, context));
     },
     before(action, now) {
       state = now;
