@@ -112,6 +112,6 @@ function summaryText(summary: SummaryJson): string[] {
 }
 
 /** `1 step`, `2 steps`. */
-export function counted(count: number, word: string, plural = `${word}s`): string {
-  return `${count} ${count === 1 ? word : plural}`;
+export function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
 }

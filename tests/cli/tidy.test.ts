@@ -77,7 +77,7 @@ describe('wmark tidy', () => {
     expect(out).toContain('book/plug.md:8:33: Write `clean:`  [tag-form]\n');
     expect(out).toContain('book/plug.md:8:40: Write seat  [tag-form]\n');
     expect(out).toContain('book/plug.md:9:24: Write `install`  [unknown-verb]\n');
-    expect(err).toBe('wmark: 1 fix changes more than spelling and is left to you\n');
+    expect(err).toBe('wmark: fixes left to you, since they change more than spelling: 1\n');
     expect(readFileSync(join(folder, 'book/plug.md'), 'utf8')).toBe(
       TIDIED.replace('soft-mallet', 'soft-malet'),
     );
