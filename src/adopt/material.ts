@@ -31,6 +31,25 @@ export function materialOf(
   return bestOf(all, phrases, vocabulary, (one) => (due.includes(one.id) ? 0.3 : 0));
 }
 
+/** The phrases without those that name what the verb is done with: `grease` is no part of the camshaft. */
+export function withoutMaterials(
+  verb: Verb,
+  phrases: readonly Phrase[],
+  vocabulary: Vocabulary,
+): readonly Phrase[] {
+  const uses = USES[verb] ?? [];
+  const all = [...vocabulary.spec.items.values()].filter(
+    (one) => one.kind === 'consumable' && uses.includes(one.use),
+  );
+  const rest = phrases.filter(({words}) => {
+    const best = Math.max(0, ...all.map((one) => likeness(one, stemsOf(words), vocabulary)));
+    return best < NAMED;
+  });
+  return rest.length > 0 ? rest : phrases;
+}
+
+const NAMED = 0.75;
+
 /** The tool after `with` or `using`. */
 export function toolOf(phrases: readonly Phrase[], vocabulary: Vocabulary): Tool | undefined {
   const tools = [...vocabulary.spec.items.values()].filter((one): one is Tool => one.kind === 'tool');

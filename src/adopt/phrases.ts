@@ -7,16 +7,26 @@ export type Role = 'object' | 'onto' | 'with' | 'off' | 'other';
 export interface Phrase {
   readonly role: Role;
   readonly words: readonly Word[];
+  /** `threads of the cap bolts`, and the two parts of such a one. */
+  readonly of?: 'whole' | 'head' | 'owner';
 }
 
-/** The phrases of some words, in order; of `threads of the cap bolts` each part for itself, and then the whole. */
+/** The phrases after a commanding word, in order; of `threads of the cap bolts` the whole, and then each part. */
 export function phrasesOf(words: readonly Word[]): Phrase[] {
-  const runs = runsOf(words);
-  return runs.flatMap((run, index) => {
+  // `Look over the shaft`, `drive in the plugs`: the first small word belongs to the command.
+  const [first] = words;
+  const particle = first !== undefined && (PARTICLES.has(first.text) || first.text === 'at');
+  const runs = runsOf(particle ? words.slice(1) : words);
+  return runs.flatMap((run, index): Phrase[] => {
     const next = runs[index + 1];
     const own = whole(run, next);
-    if (next?.opener !== 'of') return [own];
-    return [{role: own.role, words: [...own.words, ...next.words]}, own];
+    if (next?.opener === 'of') {
+      return [
+        {role: own.role, words: [...own.words, ...next.words], of: 'whole'},
+        {...own, of: 'head'},
+      ];
+    }
+    return [run.opener === 'of' ? {...own, of: 'owner'} : own];
   });
 }
 
@@ -59,6 +69,8 @@ function whole({opener, role, words}: Run, next: Run | undefined): Phrase {
   return {role, words: shares ? [...words, ...next.words.slice(1)] : words};
 }
 
+const PARTICLES: ReadonlySet<string> = new Set('over up in on out down off through back along'.split(' '));
+
 const ROLES: ReadonlyMap<string, Role> = new Map([
   ...['with', 'using'].map((word) => [word, 'with'] as const),
   ...'on onto over round around along across into in inside to up down through against at under'
@@ -70,8 +82,9 @@ const ROLES: ReadonlyMap<string, Role> = new Map([
     .map((word) => [word, 'other'] as const),
 ]);
 
-/** Articles and the like, which part phrases and say nothing. */
+/** Articles and the like, and what is said of anything: they part phrases or stand in them, and name nothing. */
 const SMALL: ReadonlySet<string> = new Set(
   `the a an its their his your this that these those each every both all any it them they is are be must will
-  should not no then again once more own other one`.split(/\s+/),
+  should not no then again once more own other one two three four five six eight new old clean dry whole thin
+  little fresh`.split(/\s+/),
 );

@@ -5,9 +5,10 @@ import {type Prose, paragraphEnd, proseOf} from '../findings/step-prose.js';
 import type {Procedure, Step} from '../procedure/model.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Item, Specification} from '../spec/model.js';
-import {materialAgreement, materialOf, toolOf} from './material.js';
+import {materialAgreement, materialOf, toolOf, withoutMaterials} from './material.js';
 import {type Phrase, phrasesOf} from './phrases.js';
-import {type Candidate, type Said, type Targets, targetsOf} from './target.js';
+import type {Said} from './scores.js';
+import {type Candidate, type Targets, targetsOf} from './target.js';
 import {numberAgreement, type Stretch, stretchOf, valueClauses} from './values.js';
 import {mentioned, type Vocabulary, vocabularyOf} from './vocabulary.js';
 import {type Word, wordsOf} from './words.js';
@@ -92,12 +93,20 @@ class StepReader {
     const made = groups.map((group) => this.#proposal(verb, group, heard, at));
     if (targets.candidates.length === 1 || targets.all)
       this.#own = [...targets.candidates.map(({item}) => item.id), ...this.#own];
-    return [...this.#renewed(verb, first, heard, at), ...made];
+    return [
+      ...this.#renewed(verb, first, heard, at),
+      ...made,
+      ...this.#turned(verb, first, heard, at),
+      ...this.#washered(verb, first, heard, at),
+    ];
   }
 
   /** Of the verbs that the word may stand for, the one with the likeliest item. */
   #best(command: Command, heard: Heard): {verb: Verb; targets: Targets} {
-    const tried = command.fits.map((verb, rank) => {
+    const verbs = command.fits.filter(
+      (verb) => verb !== 'renew' || command.verb === 'renew' || /\bnew\b/i.test(heard.text),
+    );
+    const tried = [...verbs, ...(ALSO[command.verb] ?? [])].map((verb, rank) => {
       const targets = targetsOf(this.#said(verb, heard), this.#vocabulary);
       const confidence = targets.candidates[0]?.confidence ?? 0;
       return {verb, targets, score: confidence - (rank === 0 ? 0 : SECOND_CHOICE)};
@@ -108,14 +117,13 @@ class StepReader {
   #said(verb: Verb, {phrases, clause, sentence, stretch}: Heard): Said {
     return {
       verb,
-      phrases,
-      clause,
+      phrases: withoutMaterials(verb, phrases, this.#vocabulary),
       sentence,
       recent: [...this.#own, ...this.#before],
       own: this.#own,
       heading: this.#heading,
-      fitsNumbers: (item, of) => {
-        const number = numberAgreement(of, item, stretch);
+      agreement: (item, of) => {
+        const number = numberAgreement(of, item, stretch, this.#vocabulary.spec);
         return number === 0 ? materialAgreement(of, item, phrases, clause, this.#vocabulary) : number;
       },
     };
@@ -125,7 +133,7 @@ class StepReader {
   #hear(command: Command, index: number): Heard {
     const {text} = this.#prose;
     const next = this.#commands[index + 1]?.span.start ?? text.length;
-    const clauseEnd = Math.min(command.clause.end, next);
+    const clauseEnd = listEnd(text, Math.min(command.clause.end, next), next);
     const word = wordsOf(text.slice(command.span.start, command.span.end));
     const words = wordsOf(text.slice(command.span.end, clauseEnd));
     const sentence = text.slice(command.span.start, sentenceEnd(text, command.span.start, next));
@@ -146,9 +154,10 @@ class StepReader {
   #proposal(verb: Verb, group: readonly Candidate[], heard: Heard, at: number): Proposal {
     const confidence = Math.min(...group.map((one) => one.confidence));
     const [first] = group;
-    const names = group.map(({item}) => item.id + placesIn(item, heard.phrases));
+    const items = group.map(({item}) => worked(verb, item, this.#vocabulary.spec));
+    const names = items.map((item) => item.id + placesIn(item, heard.phrases));
     const clauses = first === undefined ? '' : this.#clauses(verb, first.item, heard);
-    const targets = group.map(({item}) => item.id);
+    const targets = items.map(({id}) => id);
     return {
       step: this.#ref.step,
       verb,
@@ -185,7 +194,27 @@ class StepReader {
       {step: this.#ref.step, verb: 'renew', targets: [item.id], tag: `renew: ${item.id}`, confidence, at},
     ];
   }
+
+  /** `slide the camshaft in, turning as it goes`, of what the specification wants turned. */
+  #turned(verb: Verb, {item, confidence}: Candidate, {sentence}: Heard, at: number): Proposal[] {
+    if (verb !== 'install' || item.kind !== 'part' || !item.turning || !sentence.has('turning')) return [];
+    return [
+      {step: this.#ref.step, verb: 'turn', targets: [item.id], tag: `turn: ${item.id}`, confidence, at},
+    ];
+  }
+
+  /** `torque the bolts, a spring washer under each`. */
+  #washered(verb: Verb, {item, confidence}: Candidate, {stretch}: Heard, at: number): Proposal[] {
+    if (verb !== 'torque' || item.kind !== 'fastener' || item.lock?.value !== 'spring-washer') return [];
+    if (!/\bspring washers?\b/i.test(stretch.text)) return [];
+    return [
+      {step: this.#ref.step, verb: 'lock', targets: [item.id], tag: `lock: ${item.id}`, confidence, at},
+    ];
+  }
 }
+
+/** What the lexicon's word may come to where the specification has a check for it. */
+const ALSO: {readonly [verb in Verb]?: readonly Verb[]} = {turn: ['check'], fill: ['check'], cure: []};
 
 /** Another verb than the first that the word stands for has to be that much likelier. */
 const SECOND_CHOICE = 0.12;
@@ -219,9 +248,29 @@ function stemsOf(words: readonly Word[]): ReadonlySet<string> {
   return new Set(words.map(({stem}) => stem));
 }
 
+/** `the bores, the journals and the seat`: a clause goes on with what the next commas add to its object. */
+function listEnd(text: string, from: number, most: number): number {
+  FURTHER.lastIndex = from;
+  const found = FURTHER.exec(text);
+  const end = from + (found?.[0].length ?? 0);
+  return found === null || end > most ? from : end;
+}
+
+const FURTHER =
+  /(?:,?\s+and\s+(?:the|both|all|its|their)\s[^,.;:!?]{1,60}|,\s+(?:the|both|all|its|their)\s[^,.;:!?]{1,60}(?=[,.;:]))*/y;
+
 function sentenceEnd(text: string, from: number, most: number): number {
   const end = /[.!?;](?=\s|$)/.exec(text.slice(from, most));
   return end === null ? most : from + end.index;
+}
+
+/** What is cleaned or lubed of a part with one surface is that surface. */
+function worked(verb: Verb, item: Item, spec: Specification): Item {
+  if (item.kind !== 'part' || (verb !== 'clean' && verb !== 'lube')) return item;
+  const [surface, second] = [...spec.items.values()].filter(
+    (one) => one.kind === 'surface' && one.on?.value === item.id,
+  );
+  return surface === undefined || second !== undefined ? item : surface;
 }
 
 /** `[front]` where a phrase names some of the item's places and not all. */

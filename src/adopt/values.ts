@@ -4,7 +4,7 @@ import type {Verb} from '../procedure/verbs.js';
 import {amountsAgree, dimensionOf, si} from '../quantity/convert.js';
 import {formatAmount} from '../quantity/format.js';
 import type {Amount, Dimension, Quantity} from '../quantity/model.js';
-import type {Item} from '../spec/model.js';
+import type {Item, Joint, Specification} from '../spec/model.js';
 
 /** The part of a step that one command speaks for. */
 export interface Stretch {
@@ -36,7 +36,7 @@ export function valueClauses(verb: Verb, item: Item, stretch: Stretch): string {
 }
 
 /** 1 where a number is the item's own value, −1 where the numbers are another's, 0 where nothing can be compared. */
-export function numberAgreement(verb: Verb, item: Item, stretch: Stretch): number {
+export function numberAgreement(verb: Verb, item: Item, stretch: Stretch, spec: Specification): number {
   if (verb === 'torque' && item.kind === 'fastener') {
     const said = finalTorque(stretch);
     const due = item.torque?.value;
@@ -50,11 +50,20 @@ export function numberAgreement(verb: Verb, item: Item, stretch: Stretch): numbe
       ? -0.6
       : 0;
   }
+  if (verb === 'cure' && item.kind === 'joint') return cureAgreement(item, stretch, spec);
   if (verb === 'fill' && item.kind === 'system' && item.amount !== undefined) {
     const due = item.amount.value;
     return stretch.mentions.some(({amount}) => amountsAgree(amount, due)) ? 1 : 0;
   }
   return 0;
+}
+
+function cureAgreement({seal}: Joint, {mentions}: Stretch, spec: Specification): number {
+  const times = (typeof seal?.value === 'object' ? seal.value : []).flatMap((id) => {
+    const sealant = spec.items.get(id);
+    return sealant?.kind === 'consumable' && sealant.cure !== undefined ? [sealant.cure.value] : [];
+  });
+  return times.some((time) => mentions.some(({amount}) => amountsAgree(amount, time))) ? 0.6 : 0;
 }
 
 function torqueClauses(stretch: Stretch): string {

@@ -29,8 +29,9 @@ const EMPTY: ReadonlySet<string> = new Set(
   'the a an of its their his with for to in on and all by , is be'.split(' '),
 );
 
-function namesOf({id, name}: Item): string[][] {
-  const forms = [name, id.replaceAll('-', ' ')].map((text) =>
+function namesOf(item: Item): string[][] {
+  const does = item.kind === 'alteration' && item.does !== undefined ? [item.does] : [];
+  const forms = [item.name, item.id.replaceAll('-', ' '), ...does].map((text) =>
     wordsOf(text)
       .map(({stem}) => stem)
       .filter((stem) => !EMPTY.has(stem)),
@@ -64,6 +65,14 @@ function formLikeness(
   // `main caps` may be short for the bolts of them, but is first of all the caps.
   const head = said.has(form.at(-1) ?? '') ? 1 : 0.7;
   return head * ((2 * covered * meant) / (covered + meant));
+}
+
+/** Whether everything in the words that is anybody's name is in the item's: `caps` for the main caps. */
+export function isShortFor(item: Item, stems: readonly string[], {names, weights}: Vocabulary): boolean {
+  const said = stems.filter((stem) => weights.has(stem));
+  return (
+    said.length > 0 && (names.get(item.id) ?? []).some((form) => said.every((stem) => form.includes(stem)))
+  );
 }
 
 /** From 0 to 1: how much of the item's name stands among the words, in whatever order. */

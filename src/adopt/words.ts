@@ -92,8 +92,6 @@ const PAIRS: ReadonlyMap<string, string> = new Map([
   ['locking tab', 'tab'],
   ['thread locker', 'threadlocker'],
   ['measuring strip', 'strip'],
-  ['core plug', 'coreplug'],
-  ['welch plug', 'coreplug'],
   ['lock washer', 'lockwasher'],
   ['liquid gasket', 'liquidgasket'],
   ['oil hole', 'oilhole'],
