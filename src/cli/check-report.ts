@@ -8,7 +8,7 @@ import {printable} from '../text/printable.js';
 import type {Source} from '../text/source.js';
 import type {CheckJson} from './check-shape.js';
 
-type FindingJson = CheckJson['findings'][number];
+export type FindingJson = CheckJson['findings'][number];
 type SummaryJson = CheckJson['summary'];
 
 /** A book and what the check says of it. */
@@ -39,7 +39,7 @@ function asked({only}: LoadedBook, {findings, ofJobs}: JobsReport): readonly Fin
   ];
 }
 
-function findingJson(finding: Finding, texts: ReadonlyMap<string, Source>): FindingJson {
+export function findingJson(finding: Finding, texts: ReadonlyMap<string, Source>): FindingJson {
   const {name, severity, where, message, item = null, place = null, story, related, fix} = finding;
   const remark = (one: Finding['story'][number]) => ({...placeOf(one.where, texts), message: one.says});
   return {
@@ -82,7 +82,7 @@ export function checkText({summary, findings}: CheckJson): string {
   return [...findings.map(findingText), ...summaryText(summary)].map((line) => `${line}\n`).join('');
 }
 
-function findingText(finding: FindingJson): string {
+export function findingText(finding: FindingJson): string {
   const {name, severity, message, story, related, fix} = finding;
   const lines = [
     `${lead(finding)}: ${severity}: ${printable(message)}  [${name}]`,

@@ -1,33 +1,121 @@
 /** `wmark check`: reads books, checks them, and prints what is found. */
 import {checkWithJobs} from '../findings/check-jobs.js';
 import {today} from '../host/clock.js';
-import {failureText} from '../host/failure.js';
-import {jobsAsked, loadBooks} from '../host/load.js';
+import {type Failure, failureText} from '../host/failure.js';
+import {jobsAsked, type LoadedBook, loadBooks} from '../host/load.js';
+import {shownName, truePath} from '../host/names.js';
+import {changedSince, repositoryOf, revisionIn} from '../host/revision.js';
 import {printable} from '../text/printable.js';
 import {checkJson, checkText} from './check-report.js';
+import type {CheckJson} from './check-shape.js';
 import {EXIT, type Exit} from './exit.js';
+import type {StopOn} from './stop-on.js';
 import type {Streams} from './streams.js';
 
+export type CheckForm = 'text' | 'json' | 'sarif' | 'annotations' | 'junit';
+
 export interface CheckOptions {
-  readonly as: 'text' | 'json';
+  readonly as: CheckForm;
+  /** With `since`: only findings in files that changed since. */
+  readonly onlyChanged?: boolean;
+  readonly since?: string;
+  readonly stopOn?: readonly Exclude<StopOn, 'weakened'>[];
 }
 
 export async function check(
   paths: readonly string[],
-  {as}: CheckOptions,
+  options: CheckOptions,
   {report, aside}: Streams,
 ): Promise<Exit> {
+  const complain = (failure: Failure) => aside(`wmark: ${printable(failureText(failure))}\n`);
+  const changed = await changedFiles(paths, options);
+  if (changed && !changed.ok) {
+    complain(changed);
+    return EXIT.unable;
+  }
   const {books, failures} = await loadBooks(paths);
-  for (const failure of failures) aside(`wmark: ${printable(failureText(failure))}\n`);
+  failures.forEach(complain);
   if (books.length === 0) return EXIT.unable;
   const date = today();
-  const result = checkJson(
+  const whole = checkJson(
     books.map((loaded) => ({
       loaded,
       report: checkWithJobs(loaded.book, jobsAsked(loaded), {today: date, alone: loaded.alone === true}),
     })),
   );
-  report(as === 'json' ? `${JSON.stringify(result, null, 2)}\n` : checkText(result));
+  const result = changed ? inFiles(whole, changed.names) : whole;
+  report(await rendered(options.as, result, books));
   if (failures.length > 0) return EXIT.unable;
-  return result.summary.errors > 0 ? EXIT.errors : EXIT.clean;
+  return stops(result, options.stopOn ?? []) ? EXIT.errors : EXIT.clean;
+}
+
+interface Changed {
+  readonly ok: true;
+  readonly names: ReadonlySet<string>;
+}
+
+/** The names of the files that differ from a revision, as findings name them. */
+async function changedFiles(
+  paths: readonly string[],
+  {since, onlyChanged}: CheckOptions,
+): Promise<Changed | Failure | undefined> {
+  if (!onlyChanged && since === undefined) return undefined;
+  if (since === undefined) {
+    return {ok: false, says: '--only-changed needs a revision to compare with', hint: 'add --since REV'};
+  }
+  const names = new Set<string>();
+  const cwd = (await truePath(process.cwd())) ?? process.cwd();
+  for (const path of paths) {
+    const repository = await repositoryOf(path, cwd);
+    if (!repository.ok) return repository;
+    const revision = await revisionIn(repository, since);
+    if (!revision.ok) return revision;
+    const found = await changedSince(repository, revision);
+    if (!found.ok) return found;
+    for (const file of found.paths) names.add(shownName(file, cwd));
+  }
+  return {ok: true, names};
+}
+
+/** A finding counts where it stands, or where its story runs, in one of the files. */
+function inFiles({summary, findings}: CheckJson, names: ReadonlySet<string>): CheckJson {
+  const kept = findings.filter(({file, story, related}) =>
+    [file, ...[...story, ...related].map((one) => one.file)].some((name) => names.has(name)),
+  );
+  const of = (severity: 'error' | 'warning') => kept.filter((one) => one.severity === severity).length;
+  return {summary: {...summary, errors: of('error'), warnings: of('warning')}, findings: kept};
+}
+
+async function rendered(as: CheckForm, result: CheckJson, books: readonly LoadedBook[]): Promise<string> {
+  switch (as) {
+    case 'json':
+      return `${JSON.stringify(result, null, 2)}\n`;
+    case 'sarif': {
+      const [{findingResult, findingRules}, {sarifLog}] = await Promise.all([
+        import('./findings-sarif.js'),
+        import('./sarif.js'),
+      ]);
+      return sarifLog(
+        findingRules(),
+        result.findings.map((finding) => findingResult(finding)),
+      );
+    }
+    case 'annotations': {
+      const {annotations} = await import('./findings-annotations.js');
+      return annotations(result.findings);
+    }
+    case 'junit': {
+      const {junit} = await import('./findings-junit.js');
+      return junit(
+        result,
+        books.flatMap(({book}) => book.procedures.map(({source}) => source.file)),
+      );
+    }
+    default:
+      return checkText(result);
+  }
+}
+
+function stops({summary}: CheckJson, on: readonly StopOn[]): boolean {
+  return summary.errors > 0 || (on.includes('warning') && summary.warnings > 0);
 }

@@ -6,8 +6,11 @@
 import type {Finding} from './model.js';
 
 /** `file` is the name of its file as the caller tells files apart; `item` stands in where the item has another name. */
-export function meaningOf(finding: Finding, file: string, item: string | undefined = finding.item): string {
-  const {name, place, message} = finding;
+export function meaningOf(
+  {name, place, message, item: own}: Pick<Finding, 'name' | 'message' | 'item' | 'place'>,
+  file: string,
+  item: string | undefined = own,
+): string {
   // Without an item the message says what it is about; numbers of steps in it come and go.
   const about = item === undefined ? message.replace(/\bstep \d+[a-z0-9]*/g, 'step') : item;
   return JSON.stringify([name, file, about, place ?? '']);
