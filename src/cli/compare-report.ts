@@ -74,6 +74,8 @@ function inJson(text: string): string {
 
 function comparedPair({before, now}: {before: LoadedBook; now: LoadedBook}, date: string): Compared {
   const options: CheckOptions = {today: date, alone: now.alone === true};
+  if (isSame(before, now))
+    return {books: {before, now}, json: {...headOf(before, now), changes: [], brought: [], settled: []}};
   const [old, fresh] = readable(before, now);
   const whole = compareBooks(
     revision(old, options),
@@ -86,14 +88,24 @@ function comparedPair({before, now}: {before: LoadedBook; now: LoadedBook}, date
     books: {before, now},
     comparison,
     json: {
-      engine: now.book.spec.engine.name,
-      before: before.file,
-      now: now.file,
+      ...headOf(before, now),
       changes: comparison.changes.map((change) => changeJson(change, texts)),
       brought: comparison.brought.map((finding) => findingJson(finding, texts.now)),
       settled: comparison.settled.map((finding) => findingJson(finding, texts.before)),
     },
   };
+}
+
+function headOf(before: LoadedBook, now: LoadedBook) {
+  return {engine: now.book.spec.engine.name, before: before.file, now: now.file};
+}
+
+/** Every text as it was: nothing to compare, and no need to check either side. */
+function isSame(before: LoadedBook, now: LoadedBook): boolean {
+  const [old, fresh] = [before, now].map(({book, jobs}) =>
+    JSON.stringify([[...textsOf(book, jobs).values()].map(({text}) => text), book.problems.length]),
+  );
+  return old === fresh;
 }
 
 /** Where the YAML of one side can't be read, the other's stands in: then nothing is said of what it asks for. */

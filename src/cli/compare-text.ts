@@ -15,7 +15,7 @@ export function compareText(json: CompareJson): string {
 
 function bookLines({engine, changes, brought, settled}: BookJson, {before, now}: CompareJson): string[] {
   return [
-    `${printable(engine)}: ${printable(before)} and ${printable(now)}`,
+    `${printable(engine)}: ${printable(before)} and ${printable(now)}${changes.length === 0 ? ': the same' : ''}`,
     ...changes.flatMap(changeLines),
     ...brought.map((one) => `${lead(one)}: brings ${one.severity}: ${printable(one.message)}  [${one.name}]`),
     ...settled.map(

@@ -1,5 +1,6 @@
 /** What the specification asks for less, more or otherwise: item by item, field by field. */
 import type {Remark} from '../build/found.js';
+import type {Verb} from '../procedure/verbs.js';
 import type {Item} from '../spec/model.js';
 import {KIND_SAYS} from '../spec/sections.js';
 import {deedRemark} from './deed-changes.js';
@@ -7,6 +8,7 @@ import {type Demand, type Demanded, demandsOf} from './demands.js';
 import type {Judge, Sides} from './judge.js';
 import type {Effect, Piece} from './model.js';
 import {idNow, placeNow} from './renames.js';
+import type {BookSide} from './side.js';
 import {judged, valueSays} from './values.js';
 
 export const demandChanges: Judge = (sides) => {
@@ -85,8 +87,8 @@ function itemChanges(item: Item, other: Item, sides: Sides): Piece[] {
     item: other.id,
     aspect,
     says,
-    before,
-    now,
+    before: [...before, ...stepsFor(aspect, item, sides.before)],
+    now: [...now, ...stepsFor(aspect, other, sides.now)],
   });
   const at = ({where}: Demand | Item): Remark[] => [{where, says: `${other.id} in the specification`}];
   const fields = [...old.values()].flatMap((demand) => {
@@ -118,6 +120,43 @@ function itemChanges(item: Item, other: Item, sides: Sides): Piece[] {
       : [piece('reworded', 'id', `called ${item.id} before`, at(item), at(other))];
   return [...name, ...placeChanges(item, other, sides), ...fields, ...added];
 }
+
+/** The steps that do what the field asks for; where it asks for nothing done, the steps that deal with the item. */
+function stepsFor(aspect: string, item: Item, {deeds}: BookSide): Remark[] {
+  const [stem = aspect] = aspect.split(' ');
+  const verbs = VERBS[stem] ?? [];
+  return deeds
+    .filter(
+      (deed) =>
+        deed.item === item.id && isFirstPlace(deed.place, item) && verbs.some((verb) => verb === deed.verb),
+    )
+    .map(deedRemark);
+}
+
+const VERBS: Readonly<Record<string, readonly Verb[]>> = {
+  limits: ['measure', 'check'],
+  torque: ['torque'],
+  passes: ['torque'],
+  angle: ['torque'],
+  threads: ['lube'],
+  assembly: ['clean', 'lube'],
+  lubricant: ['lube'],
+  lock: ['lock'],
+  seal: ['seal'],
+  cure: ['cure'],
+  fluid: ['fill'],
+  amount: ['fill'],
+  install: ['install'],
+  renew: ['renew'],
+  inspect: ['inspect'],
+  turn: ['turn'],
+  alter: ['alter'],
+  rework: ['if', 'repeat'],
+  ask: ['witness'],
+  by: ['witness'],
+  after: ['install'],
+  tool: ['install', 'measure', 'check'],
+};
 
 function goneEffect({asks: isAsked, value}: Demand, effect: Effect): Effect {
   if (value.type === 'text') return 'reworded';
