@@ -42,6 +42,7 @@ export const checkShape = z.strictObject({
     covered: count.describe('those of them that some step deals with'),
     errors: count,
     warnings: count,
+    known: count.describe('findings on the list of known ones, which are left out of `findings`'),
   }),
   findings: z.array(finding),
 });

@@ -6,9 +6,11 @@ import {jobsAsked, type LoadedBook, loadBooks} from '../host/load.js';
 import {shownName, truePath} from '../host/names.js';
 import {changedSince, repositoryOf, revisionIn} from '../host/revision.js';
 import {printable} from '../text/printable.js';
-import {checkJson, checkText} from './check-report.js';
+import {positionAt} from '../text/source.js';
+import {checkJson, checkText, counted, type FindingJson, weighed} from './check-report.js';
 import type {CheckJson} from './check-shape.js';
 import {EXIT, type Exit} from './exit.js';
+import {knownList, seenBy, sortedBy} from './known-file.js';
 import type {StopOn} from './stop-on.js';
 import type {Streams} from './streams.js';
 
@@ -19,6 +21,8 @@ export interface CheckOptions {
   /** With `since`: only findings in files that changed since. */
   readonly onlyChanged?: boolean;
   readonly since?: string;
+  /** The list of known findings, which do not count. */
+  readonly known?: string;
   readonly stopOn?: readonly Exclude<StopOn, 'weakened'>[];
 }
 
@@ -43,8 +47,14 @@ export async function check(
       report: checkWithJobs(loaded.book, jobsAsked(loaded), {today: date, alone: loaded.alone === true}),
     })),
   );
-  const result = changed ? inFiles(whole, changed.names) : whole;
-  report(await rendered(options.as, result, books));
+  const all = changed ? inFiles(whole, changed.names) : whole;
+  const held = await withoutKnown(all, books, options, aside);
+  if (!held.ok) {
+    complain(held);
+    return EXIT.unable;
+  }
+  const {result} = held;
+  report(await rendered(options.as, held, books));
   if (failures.length > 0) return EXIT.unable;
   return stops(result, options.stopOn ?? []) ? EXIT.errors : EXIT.clean;
 }
@@ -82,11 +92,43 @@ function inFiles({summary, findings}: CheckJson, names: ReadonlySet<string>): Ch
   const kept = findings.filter(({file, story, related}) =>
     [file, ...[...story, ...related].map((one) => one.file)].some((name) => names.has(name)),
   );
-  const of = (severity: 'error' | 'warning') => kept.filter((one) => one.severity === severity).length;
-  return {summary: {...summary, errors: of('error'), warnings: of('warning')}, findings: kept};
+  return {summary: {...summary, ...weighed(kept)}, findings: kept};
 }
 
-async function rendered(as: CheckForm, result: CheckJson, books: readonly LoadedBook[]): Promise<string> {
+interface Held {
+  readonly ok: true;
+  readonly result: CheckJson;
+  /** Known findings with the reason for which they are let stand. */
+  readonly known: readonly (readonly [finding: FindingJson, because: string])[];
+}
+
+/** The result without the findings that the shop knows of; entries of the list that are settled are said aside. */
+async function withoutKnown(
+  whole: CheckJson,
+  books: readonly LoadedBook[],
+  {known: file}: CheckOptions,
+  aside: Streams['aside'],
+): Promise<Held | Failure> {
+  if (file === undefined) return {ok: true, result: whole, known: []};
+  const cwd = process.cwd();
+  const list = await knownList(file, cwd);
+  if (!list.ok) return list;
+  const {fresh, known, settled} = sortedBy(whole.findings, list, cwd);
+  const isSeen = seenBy(books, list.folder, cwd);
+  for (const [entry, found] of settled) {
+    if (!isSeen(entry)) continue;
+    const {line} = positionAt(list.source, entry.where.span.start);
+    const fewer = found === 0 ? 'is settled' : `is found ${counted(found, 'time')} only`;
+    aside(
+      `wmark: ${printable(`${list.source.file}:${line}: ${entry.finding} in ${entry.file} ${fewer}`)}; \`wmark known\` strikes it off\n`,
+    );
+  }
+  const findings = fresh.map(({from}) => from);
+  const summary = {...whole.summary, ...weighed(findings), known: known.length};
+  return {ok: true, result: {summary, findings}, known: known.map(([{from}, {because}]) => [from, because])};
+}
+
+async function rendered(as: CheckForm, {result, known}: Held, books: readonly LoadedBook[]): Promise<string> {
   switch (as) {
     case 'json':
       return `${JSON.stringify(result, null, 2)}\n`;
@@ -95,10 +137,10 @@ async function rendered(as: CheckForm, result: CheckJson, books: readonly Loaded
         import('./findings-sarif.js'),
         import('./sarif.js'),
       ]);
-      return sarifLog(
-        findingRules(),
-        result.findings.map((finding) => findingResult(finding)),
-      );
+      return sarifLog(findingRules(), [
+        ...result.findings.map((finding) => findingResult(finding)),
+        ...known.map(([finding, because]) => findingResult(finding, because)),
+      ]);
     }
     case 'annotations': {
       const {annotations} = await import('./findings-annotations.js');

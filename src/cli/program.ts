@@ -3,6 +3,7 @@ import {Command, Option} from 'commander';
 import type {CheckOptions} from './check.js';
 import type {CompareOptions} from './compare.js';
 import type {Exit} from './exit.js';
+import type {KnownOptions} from './known.js';
 import {stopOnWord} from './stop-on.js';
 import type {Streams} from './streams.js';
 import {version} from './version.js';
@@ -21,7 +22,17 @@ export function programFor(streams: Streams, done: (exit: Exit) => void): Comman
       outputError: (text, write) => write(text.replace(/^error: /, 'wmark: ')),
     })
     .exitOverride();
-  for (const add of [addCheck, addCompare, addSheet, addStory, addCoverage, addFigure, addWhy, addBegin])
+  for (const add of [
+    addCheck,
+    addKnown,
+    addCompare,
+    addSheet,
+    addStory,
+    addCoverage,
+    addFigure,
+    addWhy,
+    addBegin,
+  ])
     add(program, streams, done);
   return program;
 }
@@ -39,6 +50,7 @@ const addCheck: Add = (program, streams, done) => {
         .choices(['text', 'json', 'sarif', 'annotations', 'junit'])
         .default('text'),
     )
+    .option('--known <file>', 'list of known findings, which do not count; `wmark known` writes it')
     .option('--only-changed', 'only findings that touch files changed since a revision')
     .option('--since <rev>', 'the revision that --only-changed compares with')
     .option(
@@ -50,6 +62,22 @@ const addCheck: Add = (program, streams, done) => {
     .action(async (paths: string[], options: CheckOptions) => {
       const {check} = await import('./check.js');
       done(await check(paths, options, streams));
+    });
+};
+
+const addKnown: Add = (program, streams, done) => {
+  program
+    .command('known')
+    .summary('write down findings that are let stand for now')
+    .description('Adds all findings to a list of known ones, and strikes off those that are settled.')
+    .argument('<file>', 'the list: known.yaml; made where there is none')
+    .argument('[path...]', 'folders or procedures', ['.'])
+    .requiredOption('--because <reason>', 'why those that are added are let stand')
+    .requiredOption('--owner <name>', 'who answers for them')
+    .addHelpText('after', KNOWN_HELP)
+    .action(async (file: string, paths: string[], options: KnownOptions) => {
+      const {known} = await import('./known.js');
+      done(await known(file, paths, options, streams));
     });
 };
 
@@ -195,6 +223,13 @@ Examples:
   wmark check --as json > report.json   for programs; schemas/check.schema.json describes it
 
 Each finding is one line, file:line:column: severity: message  [name], with its story indented below it.`;
+
+const KNOWN_HELP = `
+Examples:
+  wmark known known.yaml --because "old procedures, done by June" --owner "R. Tamsin"
+  wmark check --known known.yaml        fails on other findings only
+
+Findings are known again by what they mean, not by their line. schemas/known.schema.json describes the list.`;
 
 const COMPARE_HELP = `
 Examples:
