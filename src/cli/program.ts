@@ -1,7 +1,11 @@
 /** The words of the command line and their help. The code of a command is loaded only when it runs. */
 import {Command, Option} from 'commander';
+import type {CheckOptions} from './check.js';
+import type {CompareOptions} from './compare.js';
 import type {Exit} from './exit.js';
+import type {KnownOptions} from './known.js';
 import type {SheetCommandOptions} from './sheet.js';
+import {stopOnWord} from './stop-on.js';
 import type {Streams} from './streams.js';
 import {version} from './version.js';
 
@@ -20,7 +24,7 @@ export function programFor(streams: Streams, done: (exit: Exit) => void): Comman
     })
     .exitOverride();
   const commands = [
-    ...[addCheck, addSheet, addReadings, addStory, addCoverage],
+    ...[addCheck, addKnown, addCompare, addSheet, addReadings, addStory, addCoverage],
     ...[addFigure, addTidy, addWhy, addBegin],
   ];
   for (const add of commands) add(program, streams, done);
@@ -35,12 +39,68 @@ const addCheck: Add = (program, streams, done) => {
     .summary('check books or single procedures')
     .description('Checks books (folders with engine.yaml, at or below each path) or single procedures.')
     .argument('[path...]', 'folders or procedures', ['.'])
-    .addOption(new Option('--as <form>', 'form of the report').choices(['text', 'json']).default('text'))
+    .addOption(
+      new Option('--as <form>', 'form of the report')
+        .choices(['text', 'json', 'sarif', 'annotations', 'junit'])
+        .default('text'),
+    )
+    .option('--known <file>', 'list of known findings, which do not count; `wmark known` writes it')
+    .option('--only-changed', 'only findings that touch files changed since a revision')
+    .option('--since <rev>', 'the revision that --only-changed compares with')
+    .option(
+      '--stop-on <what>',
+      'exit status 1 on this too: error (always so), warning; can be repeated',
+      stopOnWord(['error', 'warning']),
+    )
     .addOption(jobOption())
     .addHelpText('after', CHECK_HELP)
-    .action(async (paths: string[], options: {as: 'text' | 'json'; job?: string}) => {
+    .action(async (paths: string[], options: CheckOptions) => {
       const {check} = await import('./check.js');
       done(await check(paths, options, streams));
+    });
+};
+
+const addKnown: Add = (program, streams, done) => {
+  program
+    .command('known')
+    .summary('write down findings that are let stand for now')
+    .description('Adds all findings to a list of known ones, and strikes off those that are settled.')
+    .argument('<file>', 'the list: known.yaml; made where there is none')
+    .argument('[path...]', 'folders or procedures', ['.'])
+    .requiredOption('--because <reason>', 'why those that are added are let stand')
+    .requiredOption('--owner <name>', 'who answers for them')
+    .addHelpText('after', KNOWN_HELP)
+    .action(async (file: string, paths: string[], options: KnownOptions) => {
+      const {known} = await import('./known.js');
+      done(await known(file, paths, options, streams));
+    });
+};
+
+const addCompare: Add = (program, streams, done) => {
+  program
+    .command('compare')
+    .summary('tell what a change means for the engine')
+    .description('Compares two books, folders of books or procedures, or one with itself at a git revision.')
+    .argument(
+      '[path...]',
+      'the old side and the new one; with --since, one path (this folder where left out)',
+    )
+    .option('--since <rev>', 'git revision of the old side: a branch, a tag, a commit')
+    .option('--until <rev>', 'git revision of the new side; the working tree where left out')
+    .addOption(
+      new Option('--as <form>', 'form of the report')
+        .choices(['text', 'markdown', 'json', 'sarif', 'html'])
+        .default('text'),
+    )
+    .option(
+      '--stop-on <what>',
+      'exit status 1 on: weakened, error, warning; can be repeated',
+      stopOnWord(['weakened', 'error', 'warning']),
+    )
+    .addHelpText('after', COMPARE_HELP)
+    .action(async (paths: string[], options: CompareOptions) => {
+      const {compare} = await import('./compare.js');
+      done(await compare(paths, options, streams));
     });
 };
 
@@ -213,6 +273,24 @@ Examples:
   wmark check --as json > report.json   for programs; schemas/check.schema.json describes it
 
 Each finding is one line, file:line:column: severity: message  [name], with its story indented below it.`;
+
+const KNOWN_HELP = `
+Examples:
+  wmark known known.yaml --because "old procedures, done by June" --owner "R. Tamsin"
+  wmark check --known known.yaml        fails on other findings only
+
+Findings are known again by what they mean, not by their line. schemas/known.schema.json describes the list.`;
+
+const COMPARE_HELP = `
+Examples:
+  wmark compare --since main                     this folder, as it is now, with branch main
+  wmark compare --since v1 --until v2 engines    two revisions
+  wmark compare old/four new/four                two folders
+  wmark compare --since main --as markdown       for a comment on a pull request
+  wmark compare --since main --stop-on weakened  exit status 1 where something is weakened
+
+Every change is placed by what it does to the engine: weakened, strengthened, changed (a value), or reworded.
+schemas/compare.schema.json describes --as json.`;
 
 const SHEET_HELP = `
 Examples:

@@ -1,0 +1,198 @@
+/**
+ * From pieces to changes: what several judges or several places say of one thing becomes one change, a finding that
+ * the steps brought goes to the change that explains it or becomes one of its own, and all are put in order.
+ */
+import type {Remark} from '../build/found.js';
+import type {Finding} from '../findings/model.js';
+import {itemAt} from '../findings/phrase.js';
+import {placesOf} from '../spec/items.js';
+import type {Sides} from './judge.js';
+import {type Change, EFFECTS, type Piece, type Side} from './model.js';
+import {idNow} from './renames.js';
+import {requiredOf} from './required.js';
+
+export function joined(
+  pieces: readonly Piece[],
+  rewordings: readonly Piece[],
+  found: readonly Finding[],
+  sides: Sides,
+): Change[] {
+  const explained = withFindings(withoutEchoes(pieces), found);
+  const serious = explained.filter(({effect}) => effect !== 'reworded');
+  const told = new Set(serious.flatMap(({before, now}) => [...before, ...now].map(lineOf)));
+  // A step of which something graver is said need not be called reworded too.
+  const rest = rewordings.filter(
+    ({before, now}) => ![...before, ...now].some((one) => told.has(lineOf(one))),
+  );
+  const grouped = new Map<string, Piece[]>();
+  for (const piece of [...explained, ...rest]) {
+    const key = JSON.stringify([piece.effect, piece.subject, piece.aspect, piece.says]);
+    grouped.set(key, [...(grouped.get(key) ?? []), piece]);
+  }
+  return [...grouped.values()].map((group) => changeOf(group, sides)).sort(inOrder(sides));
+}
+
+/** The step that a remark stands in is what its words begin with, up to the colon. */
+function lineOf({where, says}: Remark): string {
+  return `${where.file} ${says.split(':')[0]}`;
+}
+
+/** That a fact no longer holds at the end is news only where the step that went was not told already. */
+function withoutEchoes(pieces: readonly Piece[]): Piece[] {
+  const keyOf = ({item, place, aspect}: Piece) => `${item} ${place} ${aspect}`;
+  const seen = new Set<string>();
+  return pieces.filter((piece) => {
+    if (piece.effect !== 'weakened' || piece.item === undefined) return true;
+    const isEnd = piece.says.endsWith('at the end of the build');
+    if (isEnd && seen.has(keyOf(piece))) return false;
+    seen.add(keyOf(piece));
+    return true;
+  });
+}
+
+function withFindings(pieces: readonly Piece[], found: readonly Finding[]): Piece[] {
+  const result = [...pieces];
+  for (const finding of found) {
+    const index = explaining(result, finding);
+    const piece = result[index];
+    if (piece === undefined) result.push(ownPiece(finding));
+    else result[index] = {...piece, effect: 'weakened', brings: [...(piece.brings ?? []), finding]};
+  }
+  return result;
+}
+
+/** What the finding is the loss of, then what points at the very tag, then a weakening of the same item, then a change of the steps that deal with it. */
+function explaining(pieces: readonly Piece[], finding: Finding): number {
+  const {name, item, place, where} = finding;
+  if (name.startsWith('caution-')) return pieces.findIndex((piece) => warnedOf(piece, finding));
+  const of = (piece: Piece) =>
+    item !== undefined &&
+    piece.item === item &&
+    (place === undefined || !piece.place || place.includes(piece.place));
+  const atTag = (piece: Piece) =>
+    piece.now.some((one) => one.where.file === where.file && overlap(one.where, where));
+  const grave = ({effect, place: at}: Piece) =>
+    effect === 'weakened' || (effect === 'changed' && at !== undefined);
+  const tests: readonly ((piece: Piece) => boolean)[] = [
+    (piece) => grave(piece) && (LOSS[name]?.includes(piece.aspect) ?? false),
+    (piece) => grave(piece) && atTag(piece),
+    ({effect}) => effect === 'weakened',
+    grave,
+  ];
+  for (const test of tests) {
+    const index = pieces.findIndex((piece) => of(piece) && test(piece));
+    if (index !== -1) return index;
+  }
+  return -1;
+}
+
+/** A hazard is told by its word, whatever brings it. */
+function warnedOf({aspect, effect, subject}: Piece, {message}: Finding): boolean {
+  const word = subject.split(' ').at(-1) ?? '';
+  return aspect === 'caution' && effect === 'weakened' && message.includes(` ${word}`);
+}
+
+/** The aspects whose loss a finding of this name tells of. */
+const LOSS: Readonly<Record<string, readonly string[]>> = {
+  'clean-first': ['clean'],
+  'lube-first': ['lube'],
+  'thread-condition': ['lube', 'threads', 'lubricant'],
+  'inspect-first': ['inspect'],
+  'single-use-reused': ['renew'],
+  'alter-first': ['alter'],
+  'cure-short': ['cure'],
+  'passes-not-rising': ['passes'],
+  'lock-wrong-kind': ['lock'],
+  'lock-before-torque': ['lock'],
+  'left-out': ['install'],
+  'left-slack': ['torque', 'angle'],
+  'left-unlocked': ['lock'],
+  'left-unmeasured': ['measure'],
+  'left-unsealed': ['seal', 'cure'],
+  'left-unwitnessed': ['witness'],
+  'left-unrecorded': ['record'],
+  'left-unchecked': ['check'],
+  'left-unfilled': ['fill'],
+};
+
+function overlap({span: a}: Finding['where'], {span: b}: Finding['where']): boolean {
+  return a.start < b.end && b.start < a.end;
+}
+
+function ownPiece(finding: Finding): Piece {
+  const {name, item, place, message, where, story} = finding;
+  const own =
+    item !== undefined && message.startsWith(item)
+      ? message
+          .slice(item.length)
+          .replace(/^\[[^\]]*\]/, '')
+          .trim()
+      : message;
+  return {
+    effect: 'weakened',
+    subject: item ?? 'procedure',
+    ...(item !== undefined && {item}),
+    ...(place !== undefined && {place}),
+    aspect: name,
+    says: own,
+    before: [],
+    now: [{where, says: message}, ...story],
+    brings: [finding],
+  };
+}
+
+function changeOf(group: readonly Piece[], sides: Sides): Change {
+  const [first] = group;
+  if (first === undefined) throw new Error('a change of nothing');
+  const {effect, item, aspect, says} = first;
+  const spec = sides.now.book.spec.items.has(item ?? '') ? sides.now.book.spec : sides.before.book.spec;
+  const known = item === undefined ? undefined : spec.items.get(item);
+  const places = group.flatMap(({place}) => (place === undefined ? [] : place.split(', ')));
+  const subject =
+    known === undefined ? first.subject : itemAt(known, places.length === 0 ? placesOf(known) : places);
+  const side = (which: 'before' | 'now'): Side => ({
+    ...(item !== undefined && {required: required(item, aspect, sides, which)}),
+    at: once(group.flatMap((piece) => piece[which])),
+  });
+  return {
+    effect,
+    subject,
+    ...(item !== undefined && {item}),
+    aspect,
+    message: `${subject}: ${says}`,
+    before: side('before'),
+    now: side('now'),
+    brings: [...new Set(group.flatMap(({brings = []}) => brings))],
+  };
+}
+
+function required(
+  item: string,
+  aspect: string,
+  {before, now, renames}: Sides,
+  which: 'before' | 'now',
+): string {
+  if (which === 'now') return requiredOf(now.book.spec, item, aspect);
+  const old = [...before.book.spec.items.keys()].find((id) => idNow(renames, id) === item) ?? item;
+  return requiredOf(before.book.spec, old, aspect);
+}
+
+function once(remarks: readonly Remark[]): Remark[] {
+  const seen = new Map(remarks.map((one) => [`${one.where.file} ${one.where.span.start} ${one.says}`, one]));
+  return [...seen.values()];
+}
+
+/** Weakened first; within an effect by file of the build and place in it, the specification last. */
+function inOrder({before, now}: Sides): (a: Change, b: Change) => number {
+  const files = [now, before].flatMap(({book}) => [
+    ...book.procedures.map(({source}) => source.file),
+    ...book.spec.files.keys(),
+  ]);
+  const rank = new Map([...files].reverse().map((file, index) => [file, files.length - index]));
+  const at = ({now: fresh, before: old}: Change) => (fresh.at[0] ?? old.at[0])?.where;
+  return (a, b) =>
+    EFFECTS.indexOf(a.effect) - EFFECTS.indexOf(b.effect) ||
+    (rank.get(at(a)?.file ?? '') ?? 0) - (rank.get(at(b)?.file ?? '') ?? 0) ||
+    (at(a)?.span.start ?? 0) - (at(b)?.span.start ?? 0) ||
+    (a.message < b.message ? -1 : a.message > b.message ? 1 : 0);
+}
