@@ -93,13 +93,19 @@ class Walk {
 
   #node(node: Node): boolean {
     this.#enter(node);
+    const mark = this.#state.mark();
     this.#visitor.step?.(node.step, this.#state);
     for (const action of node.actions) {
       this.#visitor.before?.(action, this.#state);
       apply(action, this.#state, this.#known);
       this.#visitor.after?.(action, this.#state);
     }
-    if (node.when === undefined) return this.nodes(node.below) && this.#leave(node);
+    if (node.when === undefined) {
+      const open = this.nodes(node.below) && this.#leave(node);
+      // Out of a repeat that is always taken there is no way; what stands below it is judged as if it were a branch.
+      if (!open) this.#state.takeBack(mark);
+      return open;
+    }
     this.#visitor.branch?.({...node, when: node.when}, this.#state);
     return this.#branch(node);
   }

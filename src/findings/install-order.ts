@@ -4,7 +4,7 @@ import type {State} from '../build/facts.js';
 import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
 import {stepName} from '../build/tell.js';
-import type {Item} from '../spec/model.js';
+import type {Fit, Item} from '../spec/model.js';
 import {isLate, verbFor} from './done.js';
 import type {Context, FindingKind} from './model.js';
 import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
@@ -45,6 +45,7 @@ parts:
       stillTight(action, context);
     },
     torque: nothingHeld,
+    measure: stillCovered,
   },
   repeat: stillDone,
 };
@@ -192,6 +193,29 @@ function nothingHeld(action: Action, context: Context): void {
       related: [specified(item, `${item.id} holds ${part.id}`)],
     });
   }
+}
+
+/** A strip is crushed under a part and read with the part off. */
+function stillCovered(action: Action, {book, state, report}: Context): void {
+  const {item, places} = action;
+  if (item.kind !== 'fit' || item.by !== 'strip') return;
+  for (const {value} of item.when?.installed ?? []) {
+    const part = book.spec.items.get(value);
+    if (part?.kind !== 'part' || !part.closes.some((one) => isBetween(item, one.value))) continue;
+    const on = meetingPlaces(item, places, part).filter((place) => state.holds('installed', part.id, place));
+    if (on.length === 0) continue;
+    report({
+      where: tagWhere(action),
+      message: `${itemAt(item, places)} is read from its strip while ${itemAt(part, on)} still covers it`,
+      ...about(item, places),
+      story: storyOf(on.map((place) => state.get('installed', part.id, place))),
+      related: [specified(item)],
+    });
+  }
+}
+
+function isBetween({between}: Fit, id: string): boolean {
+  return between.some(({value}) => value === id);
 }
 
 function missing(part: string, place: string, {state, does}: {state: State; does: Context['does']}): boolean {

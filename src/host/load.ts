@@ -4,8 +4,9 @@ import type {Book} from '../build/book.js';
 import type {Procedure} from '../procedure/model.js';
 import {readProcedure} from '../procedure/read.js';
 import type {Job} from '../spec/job.js';
+import type {Located} from '../spec/model.js';
 import type {Problem} from '../text/problem.js';
-import {type NamedFile, unreadable} from './build-paths.js';
+import {type NamedFile, notWhole, unreadable} from './build-paths.js';
 import type {Failure} from './failure.js';
 import {type FoundBook, findBooks} from './find-books.js';
 import {jobsBeside} from './jobs.js';
@@ -102,11 +103,12 @@ async function loadFound(found: FoundBook, cwd: string): Promise<LoadedBook | Fa
     return {...from, book: {spec: read.spec, procedures, problems}, jobs: [], alone: true, only};
   }
   const named = await proceduresOf(read);
-  const {procedures, problems} = await readProcedures(named.paths, cwd);
+  const {procedures, problems, unread} = await readProcedures(named.paths, cwd);
+  const lost = [...named.unread, ...unread];
   const beside = await jobsBeside(from.folder, read.spec, from);
   const pictures = await pictureProblems(procedures, from);
   const all = [...named.problems, ...problems, ...pictures, ...beside.problems];
-  const book = {spec: read.spec, procedures, problems: all};
+  const book = {spec: read.spec, procedures, problems: all, ...(lost.length > 0 && {unread: lost})};
   const only = found.only && new Set(found.only.map((path) => shownName(path, cwd)));
   return {...from, book, jobs: beside.jobs, ...(only && {only})};
 }
@@ -114,16 +116,20 @@ async function loadFound(found: FoundBook, cwd: string): Promise<LoadedBook | Fa
 async function readProcedures(
   files: readonly NamedFile[],
   cwd: string,
-): Promise<{readonly procedures: readonly Procedure[]; readonly problems: readonly Problem[]}> {
+): Promise<Pick<Book, 'procedures' | 'problems'> & {readonly unread: readonly Located<string>[]}> {
   const procedures: Procedure[] = [];
   const problems: Problem[] = [];
+  const unread: Located<string>[] = [];
   for (const {path, name} of files) {
     const read = await readText(path, shownName(path, cwd), LIMITS.procedure);
     if (read.ok) procedures.push(readProcedure(read.source));
-    else
-      problems.push(unreadable(name, `${name.value} can't be read: ${saysWithLine(read)}`, read.hint ?? ''));
+    else {
+      const says = `${name.value} can't be read: ${saysWithLine(read)}`;
+      problems.push(notWhole(unreadable(name, says, read.hint ?? '')));
+      unread.push(name);
+    }
   }
-  return {procedures, problems};
+  return {procedures, problems, unread};
 }
 
 /** The place is that of the name, so the line in the file itself goes into the words. */
