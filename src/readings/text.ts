@@ -1,6 +1,5 @@
 /** The report on builds as lines of text: what is out first, then near, missing, signatures, times and seals. */
 import {printable} from '../text/printable.js';
-import {nameOfBuild} from './builds.js';
 import {decimals, limitsText, plain, withUnit} from './remark.js';
 import type {BuildReport, ReadingsReport, Remark, RemarkName, SheetLine, Spread} from './report.js';
 import {spanText} from './worked.js';
@@ -113,6 +112,6 @@ export function figuresOf({values, smallest, mean, largest, deviation}: Spread) 
 function sums(builds: readonly BuildReport[]): string {
   const count = (severity: Remark['severity']) =>
     builds.flatMap(({remarks}) => remarks).filter((one) => one.severity === severity).length;
-  const of = builds.length === 1 ? '' : `${builds.map(nameOfBuild).join(', ')}: `;
+  const of = builds.length === 1 ? '' : `${counted(builds.length, 'build')}: `;
   return `${of}${counted(count('error'), 'error')}, ${counted(count('warning'), 'warning')}`;
 }
