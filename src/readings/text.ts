@@ -22,7 +22,10 @@ export const HEADINGS: readonly {readonly title: string; readonly names: readonl
   {title: 'Too near a limit for the gauge', names: ['near']},
   {title: 'Missing', names: ['missing', 'sheet-missing']},
   {title: 'Signatures', names: ['same-hand', 'signed-early']},
-  {title: 'How it came about', names: ['written-over', 'reworked', 'gauge-due', 'clock-back']},
+  {
+    title: 'How it came about',
+    names: ['written-over', 'reworked', 'gauge-due', 'clock-back', 'out-of-order'],
+  },
   {
     title: 'Sheets and seals',
     names: ['seal-broken', 'book-changed', 'records-differ', 'sheet-unknown', 'box-unknown'],

@@ -142,6 +142,12 @@ const CASES: readonly {
     says: 'the clock goes back once: entry 30 is of 2026-03-02 07:00, the one before it of 2026-03-02 09:12',
   },
   {
+    name: 'out-of-order',
+    record: inOtherOrder(['3:1:front', '3:1:rear', '3:done'], '7:1'),
+    remarks: [`out-of-order ${CRANK}`],
+    says: 'entered out of the order of the sheet: step 3 (2026-03-02 08:',
+  },
+  {
     name: 'seal-broken',
     record: sheetChanged((sheet) => ({
       ...sheet,
@@ -172,6 +178,20 @@ const CASES: readonly {
     says: 'the sheet has no box 77:done',
   },
 ];
+
+/** The entries of some boxes put before that of another one, sealed as if they had come like this. */
+function inOtherOrder(boxes: readonly string[], before: string) {
+  return sheetChanged((sheet) => {
+    const moved = sheet.entries.filter(({box}) => boxes.includes(box));
+    const rest = sheet.entries.filter(({box}) => !boxes.includes(box));
+    const place = rest.findIndex(({box}) => box === before);
+    const order = [...rest.slice(0, place), ...moved, ...rest.slice(place)];
+    const times = sheet.entries.map(({at}) => at);
+    return order
+      .map(({by, box, value}, index) => ({at: times[index] ?? LATER, by, box, value}))
+      .reduce(withEntry, {...sheet, entries: []});
+  });
+}
 
 function withSheet(procedure: string) {
   const record = sample();
