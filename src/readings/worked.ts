@@ -6,7 +6,7 @@ import {convert, decimalStep, limitsOf, si} from '../quantity/convert.js';
 import type {Quantity, Unit} from '../quantity/model.js';
 import {findUnit} from '../quantity/units.js';
 import {itemsOfKind} from '../spec/items.js';
-import type {Fit, Specification} from '../spec/model.js';
+import type {Fit, Item, Specification} from '../spec/model.js';
 import {bearingClearance} from '../trade/bearing-clearance.js';
 import {decimals, limitsText, plain, remark, withUnit} from './remark.js';
 import type {ReadingLine, Remark, Worked} from './report.js';
@@ -42,18 +42,20 @@ function sizesBySurface(lines: readonly ReadingLine[], spec: Specification): Siz
 }
 
 /**
- * The one surface whose size a fit reads. Limits that are within a tenth of each other are those of a size; a taper,
- * a run-out or a clearance has wider ones, or one end only.
+ * The one surface whose size a fit reads: its limits lie within a tenth of a size that the specification gives the
+ * surface. Those of a taper, a run-out or a height lie elsewhere.
  */
-function surfaceSized(
-  fit: ReturnType<Specification['items']['get']>,
-  spec: Specification,
-): string | undefined {
+function surfaceSized(fit: Item | undefined, spec: Specification): string | undefined {
   if (fit?.kind !== 'fit' || typeof fit.limits?.value !== 'object') return undefined;
   const [only, second] = fit.between;
+  const surface = only && spec.items.get(only.value);
+  if (surface?.kind !== 'surface' || second !== undefined) return undefined;
   const {low, high} = limitsOf(fit.limits.value);
-  if (only === undefined || second !== undefined || !(low > 0 && high <= low / 0.9)) return undefined;
-  return spec.items.get(only.value)?.kind === 'surface' ? only.value : undefined;
+  const near = [...surface.sizes.values()].some(({value}) => {
+    const size = limitsOf(value);
+    return low >= size.low * 0.9 && high <= size.high * 1.1;
+  });
+  return near ? surface.id : undefined;
 }
 
 interface Found {

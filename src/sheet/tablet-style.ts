@@ -24,7 +24,7 @@ input.written { width: 100%; border: 0; border-bottom: 0.8pt solid var(--rule); 
 button.sign { font: 700 11.5pt/1.2 var(--sans); }
 .t-bar, .t-progress, .t-fold { display: none; }
 @media screen {
-  html { scroll-padding: 26mm 0 10mm; }
+  html { scroll-padding-bottom: 10mm; }
   button, .t-bar input, dialog input { min-height: 44px; min-width: 44px; font: inherit; font-size: 12pt; color: inherit; }
   .t-bar button, dialog button, .t-fold button, button.sign { padding: 1mm 3mm; background: #fff; border: 1.1pt solid var(--ink); border-radius: 1mm; cursor: pointer; }
   button.box, button.box.small, .rows > tbody.sub button.box, button.box.bearing { width: 44px; height: 44px; }
@@ -49,7 +49,6 @@ button.sign { font: 700 11.5pt/1.2 var(--sans); }
   .t-progress progress, .t-bar progress { width: 40mm; height: 4mm; accent-color: var(--ink); }
   .t-fold { display: block; margin: 1.5mm 0 0; }
   tbody[hidden] { display: none; }
-  .standing, .rows > tbody { scroll-margin-top: 26mm; }
   dialog { border: 1.8pt solid var(--ink); padding: 5mm; max-width: 120mm; font: inherit; color: inherit; }
   dialog h2 { margin: 0 0 2mm; }
   dialog label { display: block; font-weight: 700; }
@@ -58,6 +57,9 @@ button.sign { font: 700 11.5pt/1.2 var(--sans); }
   dialog .t-fault { font-weight: 700; }
   dialog::backdrop { background: rgb(0 0 0 / 55%); }
 }
+@media screen and (max-height: 700px) {
+  .t-bar { position: static; }
+}
 @media screen and (max-width: 760px) {
   .t-bar { margin: -5mm -5mm 5mm; padding: 2mm 5mm; }
   .c-values, .rows .c-values { width: 50%; }
@@ -65,7 +67,7 @@ button.sign { font: 700 11.5pt/1.2 var(--sans); }
 @media print {
   tbody[hidden] { display: table-row-group !important; }
   button.sign { border: 0; border-bottom: 0.8pt solid var(--ink); background: none; padding: 0; flex: 1; min-height: 8mm; text-align: left; }
-  button.sign.unsigned { color: transparent; }
+  button.sign.unsigned { font-size: 0; }
   dialog { display: none; }
 }
 `;

@@ -35,13 +35,13 @@ export function makeBar(session: Session, shown: ReadonlyMap<string, Shown>, wor
   const says = make('p', {class: 't-says', role: 'status'});
   const alarm = make('p', {class: 't-alarm', role: 'alert'});
   const file = make('input', {type: 'file', accept: '.json,application/json', hidden: ''});
-  document.body.prepend(
-    make('section', {class: 't-bar', 'aria-label': words.bar}, [
-      make('div', {}, [who, change, whole.element, next, ...Object.values(others), file]),
-      alarm,
-      says,
-    ]),
-  );
+  const bar = make('section', {class: 't-bar', 'aria-label': words.bar}, [
+    make('div', {}, [who, change, whole.element, next, ...Object.values(others), file]),
+    alarm,
+    says,
+  ]);
+  document.body.prepend(bar);
+  clearOfBar(bar);
   const sections = makeSections(shown);
   return {
     buttons,
@@ -58,6 +58,13 @@ export function makeBar(session: Session, shown: ReadonlyMap<string, Shown>, wor
       if (alarm.textContent !== text) alarm.textContent = text;
     },
   };
+}
+
+/** Keeps what has the focus from lying under the bar (WCAG 2.2, 2.4.11), however high that is. */
+function clearOfBar(bar: HTMLElement): void {
+  new ResizeObserver(() => {
+    document.documentElement.style.scrollPaddingTop = `${bar.offsetHeight + 12}px`;
+  }).observe(bar);
 }
 
 /** A meter below the heading of each section, and the boxes that it counts. */

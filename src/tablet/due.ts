@@ -1,7 +1,6 @@
 /** Which boxes of a sheet wait for an answer as things stand: branches and second rounds only once they are called for. */
-import type {Box, Branch, Form, ReadingBox} from '../build/form.js';
+import type {Box, Branch, Form} from '../build/form.js';
 import {type Answers, dueOf} from '../readings/rounds.js';
-import {judged} from './judge.js';
 
 export interface Due {
   /** Whether the box must be answered. */
@@ -11,14 +10,10 @@ export interface Due {
 }
 
 export function dueNow(form: Form, answers: Answers): Due {
-  const called = dueOf(form, answers);
-  const outs = new Set(
-    form.boxes.flatMap((box) => (isReading(box) && isOut(box, answers) ? [measurement(box)] : [])),
-  );
-  const again = (box: Box) => !isReading(box) || box.round === 1 || outs.has(measurement(box));
+  const box = dueOf(form, answers);
   return {
-    box: (box) => called(box) && again(box),
-    branches: (onlyIf) => called({kind: 'tick', key: '', step: '', label: '', onlyIf}),
+    box,
+    branches: (onlyIf) => box({kind: 'tick', key: '', step: '', label: '', onlyIf}),
   };
 }
 
@@ -35,18 +30,4 @@ export function progressOf(boxes: readonly Box[], answers: Answers, due: Due): P
 
 export function isAnswered({key}: Box, answers: Answers): boolean {
   return answers.get(key)?.now !== undefined;
-}
-
-function isReading(box: Box): box is ReadingBox {
-  return box.kind === 'reading';
-}
-
-function isOut(box: ReadingBox, answers: Answers): boolean {
-  const now = answers.get(box.key)?.now;
-  return now !== undefined && judged(now.value, box)?.verdict === 'out';
-}
-
-/** All places of an item that one step reads are read again when one of them was out. */
-function measurement({step, item}: ReadingBox): string {
-  return JSON.stringify([step, item]);
 }

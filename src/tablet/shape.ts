@@ -66,7 +66,7 @@ function isHash(value: unknown): boolean {
   return typeof value === 'string' && /^[0-9a-f]{64}$/.test(value);
 }
 
-const TIME = /^(\d{4}-\d\d-\d\d)T(?:[01]\d|2[0-3]):[0-5]\d(?::[0-5]\d(?:\.\d+)?)?Z$/;
+const TIME = /^(\d{4}-\d\d-\d\d)T(?:[01]\d|2[0-3]):[0-5]\d:[0-5]\d(?:\.\d+)?Z$/;
 
 /** ISO 8601 in UTC, on a day that the calendar has. */
 function isTime(value: unknown): boolean {

@@ -79,6 +79,25 @@ describe('a small book', () => {
     );
   });
 
+  test('a job, whose options leave out what its engine does not have', async () => {
+    const files = {
+      ...smallBook(),
+      'book/engine.yaml': `${smallBook()['book/engine.yaml']}options: {blown: {}}\n`,
+      'book/plug.md': `${smallBook()['book/plug.md']}3. Paint the blower red. \`only: blown\`\n`,
+      'book/jobs/1207.yaml': 'job: {number: 1207, engine: small}\n',
+    };
+    const loaded = await loadBook(join(await temporaryFolder(files), 'book'));
+    if (!loaded.ok) throw new Error(loaded.says);
+    const [job] = loaded.jobs;
+    if (job === undefined) throw new Error('no job');
+    const asked = await askedOfBook({...loaded.book, job});
+    expect(asked.sheets.flatMap(({form}) => form.boxes.filter(({step}) => step === '3'))).toEqual([]);
+    const folder = await temporaryFolder({...files, '7.record.json': written(asked, {seed: 1, job: '1207'})});
+    const {code, out, err} = wmark(folder, 'readings', '7.record.json');
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toMatch(/^Small engine, job 1207\n/);
+  });
+
   test.each<[string, string | undefined, string]>([
     [
       'no file',
@@ -161,7 +180,7 @@ describe('a demonstration book', () => {
     expect([run.code, run.err]).toEqual([1, '']);
     expect(run.out).toContain('main bearing clearance, front: 0.0019 in (AB, ');
     expect(run.out).toContain('\nSpread over the builds\n');
-    expect(run.out).toMatch(/\nINVENTED-1, INVENTED-2: 1 error, 0 warnings\n$/);
+    expect(run.out).toMatch(/\n2 builds: 1 error, 0 warnings\n$/);
   });
 
   test('JSON is what its schema says', async () => {

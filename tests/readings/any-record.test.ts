@@ -141,3 +141,27 @@ test('earlier exports of the same sheet, in any order, add nothing', () => {
     }),
   );
 });
+
+test('as few steps as can be are called out of order', () => {
+  const steps = ['1', '2', '3', '4', '6', '7', '8'];
+  fc.assert(
+    fc.property(fc.shuffledSubarray(steps), (order) => {
+      const record = recordOf(
+        order.map((step) => ({at: '2026-03-02T08:00:00Z', by: 'AB', box: `${step}:done`, value: 'done'})),
+      );
+      const told = judged(record).remarks.find(({name}) => name === 'out-of-order')?.message ?? '';
+      const more = Number(/ and (\d+) more$/.exec(told)?.[1] ?? 0);
+      expect((told.match(/\(/g) ?? []).length + more).toBe(order.length - longest(order));
+    }),
+  );
+});
+
+/** Length of the longest run that only rises, by trying each step as the last one. */
+function longest(order: readonly string[]): number {
+  const lengths: number[] = [];
+  order.forEach((step, index) => {
+    const before = lengths.filter((_, other) => other < index && (order[other] ?? '') < step);
+    lengths.push(1 + Math.max(0, ...before));
+  });
+  return Math.max(0, ...lengths);
+}

@@ -1,6 +1,7 @@
 /** Every kind of remark: what brings it up, and that a good record brings up none. */
 import {describe, expect, test} from 'vitest';
 import {askedOfBook} from '../../src/host/asked.js';
+import {readAmount} from '../../src/quantity/parse.js';
 import {judgeBuild} from '../../src/readings/judge.js';
 import type {SheetRecord} from '../../src/readings/record.js';
 import {REMARK_NAMES, type RemarkName} from '../../src/readings/report.js';
@@ -142,6 +143,12 @@ const CASES: readonly {
     says: 'the clock goes back once: entry 30 is of 2026-03-02 07:00, the one before it of 2026-03-02 09:12',
   },
   {
+    name: 'out-of-order',
+    record: inOtherOrder(['3:1:front', '3:1:rear', '3:done'], '7:1'),
+    remarks: [`out-of-order ${CRANK}`],
+    says: 'entered out of the order of the sheet: step 3 (2026-03-02 08:',
+  },
+  {
     name: 'seal-broken',
     record: sheetChanged((sheet) => ({
       ...sheet,
@@ -172,6 +179,20 @@ const CASES: readonly {
     says: 'the sheet has no box 77:done',
   },
 ];
+
+/** The entries of some boxes put before that of another one, sealed as if they had come like this. */
+function inOtherOrder(boxes: readonly string[], before: string) {
+  return sheetChanged((sheet) => {
+    const moved = sheet.entries.filter(({box}) => boxes.includes(box));
+    const rest = sheet.entries.filter(({box}) => !boxes.includes(box));
+    const place = rest.findIndex(({box}) => box === before);
+    const order = [...rest.slice(0, place), ...moved, ...rest.slice(place)];
+    const times = sheet.entries.map(({at}) => at);
+    return order
+      .map(({by, box, value}, index) => ({at: times[index] ?? LATER, by, box, value}))
+      .reduce(withEntry, {...sheet, entries: []});
+  });
+}
 
 function withSheet(procedure: string) {
   const record = sample();
@@ -208,6 +229,25 @@ test('clearance worked out from journal and bore', () => {
   expect(loose.remarks[1]?.message).toMatch(
     /^main clearance, front: works out at 0\.0040 in \(main bore 2\.5020 in less main journal 2\.4980 in\); limits 0\.0020–0\.0035 in, and 0\.002\d+ in was read$/,
   );
+});
+
+test('readings that are no sizes work nothing out', async () => {
+  const limits = (fit: string, value: string) => {
+    const item = SMALL_BOOK.spec.items.get(fit);
+    const reading = readAmount(value, 'length');
+    if (item?.kind !== 'fit' || !reading.ok || item.limits === undefined) throw new Error('no such fit');
+    const items = new Map([
+      ...SMALL_BOOK.spec.items,
+      [fit, {...item, limits: {...item.limits, value: reading.amount}}],
+    ]);
+    return {...SMALL_BOOK, spec: {...SMALL_BOOK.spec, items}};
+  };
+  for (const taper of ['max 0.0010 in', '0.0005–0.0010 in', '1.0–1.1 in', 'min 2.0 in']) {
+    const asked = await askedOfBook(limits('journal-size', taper));
+    expect(judged(sample({}, asked), {asked}).worked).toEqual([]);
+  }
+  const asked = await askedOfBook(limits('journal-size', '2.48–2.49 in'));
+  expect(judged(sample({}, asked), {asked}).worked).toHaveLength(2);
 });
 
 test('records of one sheet that go different ways', () => {

@@ -1,5 +1,6 @@
 /** The report as text, comma-separated values and HTML. */
 import fc from 'fast-check';
+import {HtmlValidate} from 'html-validate';
 import {describe, expect, test} from 'vitest';
 import {readingsCsv} from '../../src/readings/csv.js';
 import {readingsHtml} from '../../src/readings/html.js';
@@ -135,6 +136,13 @@ describe('HTML', () => {
     expect(html).toContain(
       '<th scope="row">front</th><td>0.0020 in</td><td>too near a limit for the gauge</td>',
     );
+  });
+
+  test('is valid by an HTML validator', async () => {
+    const {results} = await new HtmlValidate({extends: ['html-validate:standard']}).validateString(html);
+    expect(
+      results.flatMap(({messages}) => messages.map(({ruleId, message}) => `${ruleId}: ${message}`)),
+    ).toEqual([]);
   });
 
   test('is the same each time', () => {

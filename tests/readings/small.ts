@@ -23,8 +23,8 @@ parts:
   block: {given: true}
   crankshaft: {}
 surfaces:
-  main-journals: {on: crankshaft, at: [front, rear], assembly: clean}
-  main-bores: {on: block, at: [front, rear], assembly: clean}
+  main-journals: {on: crankshaft, at: [front, rear], assembly: clean, size: 2.500 in}
+  main-bores: {on: block, at: [front, rear], assembly: clean, size: 2.502 in}
 fits:
   journal-size: {name: main journal, at: [front, rear], between: [main-journals], limits: 2.4990–2.5000 in, using: [micrometers], when: {installed: [block]}}
   bore-size: {name: main bore, at: [front, rear], between: [main-bores], limits: 2.5015–2.5025 in, using: [bore-gauge], when: {installed: [block]}}

@@ -85,7 +85,7 @@ describe('mean and standard deviation', () => {
   ])('NIST StRD $name', ({values, mean, deviation, figures}) => {
     const found = statistics(values);
     expect(found?.count).toBe(values.length);
-    expect(Math.abs((found?.mean ?? 0) / mean - 1)).toBeLessThan(1e-14);
+    expect(Math.abs((found?.mean ?? 0) / mean - 1)).toBeLessThan(1e-15);
     expect(Math.abs((found?.deviation ?? 0) / deviation - 1)).toBeLessThan(10 ** -figures);
   });
 
