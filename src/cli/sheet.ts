@@ -9,6 +9,7 @@ import {shownName} from '../host/names.js';
 import {type SheetForm, sheetsOf} from '../host/sheets.js';
 import {writeFiles} from '../host/write.js';
 import type {Paper} from '../sheet/model.js';
+import type {Language} from '../spec/model.js';
 import {printable} from '../text/printable.js';
 import {checkJson, checkText, counted} from './check-report.js';
 import {EXIT, type Exit} from './exit.js';
@@ -18,6 +19,7 @@ export interface SheetCommandOptions {
   readonly out: string;
   readonly as: 'html' | 'pdf' | 'both' | 'markdown';
   readonly paper?: Paper;
+  readonly language?: Language;
   readonly evenWithErrors?: boolean;
 }
 
@@ -54,7 +56,7 @@ function alreadyTaken(loaded: LoadedBook, taken: Map<string, LoadedBook>): Failu
 
 async function writeBook(
   loaded: LoadedBook,
-  {out, as, paper, evenWithErrors}: SheetCommandOptions,
+  {out, as, paper, language, evenWithErrors}: SheetCommandOptions,
   {report, aside}: Streams,
 ): Promise<Failure | 'errors' | undefined> {
   const checked = checkJson([
@@ -68,7 +70,11 @@ async function writeBook(
     return 'errors';
   }
   const folder = join(resolve(out), folderName(loaded));
-  const sheets = await sheetsOf(loaded, {forms: FORMS[as], ...(paper && {paper})});
+  const sheets = await sheetsOf(loaded, {
+    forms: FORMS[as],
+    ...(paper && {paper}),
+    ...(language && {language}),
+  });
   if (!sheets.ok) return sheets;
   const {files, asides} = sheets;
   for (const one of asides) aside(`wmark: ${printable(one)}\n`);

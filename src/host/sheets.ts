@@ -6,10 +6,12 @@ import {compileCover, sheetNames} from '../sheet/cover.js';
 import {bookFingerprint} from '../sheet/fingerprint.js';
 import {sheetHtml} from '../sheet/html.js';
 import {coverHtml} from '../sheet/html-cover.js';
+import {LANGUAGES} from '../sheet/languages.js';
 import {sheetMarkdown} from '../sheet/markdown.js';
 import type {Paper, Sheet} from '../sheet/model.js';
 import {sheetPrint} from '../sheet/print.js';
 import {coverPrint} from '../sheet/print-cover.js';
+import type {Language} from '../spec/model.js';
 import type {Failure} from './failure.js';
 import type {LoadedBook} from './load.js';
 import {type PdfMaker, pdfMaker} from './pdf.js';
@@ -21,6 +23,8 @@ export type SheetForm = 'html' | 'pdf' | 'md';
 export interface SheetsWanted {
   readonly forms: readonly SheetForm[];
   readonly paper?: Paper;
+  /** The shop's own where left out. */
+  readonly language?: Language;
 }
 
 export interface SheetFiles {
@@ -38,8 +42,12 @@ export interface SheetFile {
 /** Where only some procedures were asked for, their sheets without the cover. */
 export async function sheetsOf(loaded: LoadedBook, wanted: SheetsWanted): Promise<SheetFiles | Failure> {
   const {book, only} = loaded;
-  const {forms, paper} = wanted;
-  const options = {fingerprint: await bookFingerprint(book), ...(paper && {paper})};
+  const {forms, paper, language} = wanted;
+  const options = {
+    fingerprint: await bookFingerprint(book),
+    ...(paper && {paper}),
+    ...(language && {words: LANGUAGES[language]}),
+  };
   const made: Made[] = [];
   const maker = forms.includes('pdf') ? await pdfMaker() : undefined;
   if (!only) made.push(...coverFiles(loaded, options, forms, maker));

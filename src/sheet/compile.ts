@@ -4,11 +4,12 @@ import type {Procedure, Step, Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import {type Context, spaced} from './context.js';
 import {clauseValue} from './facts.js';
+import {LANGUAGES} from './languages.js';
 import {beforeOf} from './lists.js';
 import type {Head, Paper, Sheet, Waiver} from './model.js';
 import {reasonOf, sectionsOf} from './rows.js';
 import {survey} from './survey.js';
-import {ENGLISH, type Words} from './words.js';
+import type {Words} from './words.js';
 
 /** The parts of a book that its sheets are made of. */
 export type SheetBook = Pick<Book, 'spec' | 'procedures'>;
@@ -18,6 +19,7 @@ export interface SheetOptions {
   readonly fingerprint: string;
   /** The shop's own paper where left out. */
   readonly paper?: Paper;
+  /** Those of the shop's own language where left out. */
   readonly words?: Words;
   /** Number of the job, and what is stamped on its engine. */
   readonly job?: string;
@@ -29,7 +31,7 @@ const PRINTED_DIGITS = 10;
 
 /** The sheet of one procedure, which need not be one of the book's own. */
 export function compileSheet(book: SheetBook, procedure: Procedure, options: SheetOptions): Sheet {
-  const context = survey(procedure, book.spec, options.words ?? ENGLISH);
+  const context = survey(procedure, book.spec, wordsOf(book, options));
   return {
     paper: options.paper ?? book.spec.shop.paper,
     words: context.words,
@@ -38,6 +40,10 @@ export function compileSheet(book: SheetBook, procedure: Procedure, options: She
     sections: sectionsOf(procedure, context),
     waivers: waiversOf(procedure, context),
   };
+}
+
+export function wordsOf({spec}: SheetBook, {words}: SheetOptions): Words {
+  return words ?? LANGUAGES[spec.shop.language];
 }
 
 export function printedDigits(fingerprint: string): string {

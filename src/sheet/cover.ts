@@ -1,17 +1,16 @@
 /** Compiles the cover of a book: its procedures in build order, and what a second person signs over the whole build. */
 import type {Procedure} from '../procedure/model.js';
-import {printedDigits, type SheetBook, type SheetOptions, waiversOf} from './compile.js';
+import {printedDigits, type SheetBook, type SheetOptions, waiversOf, wordsOf} from './compile.js';
 import type {Cover, CoverHold, CoverLine, CoverWaiver} from './model.js';
 import {holdsOf} from './rows.js';
 import {survey} from './survey.js';
-import {ENGLISH} from './words.js';
 
 export function compileCover(book: SheetBook, options: SheetOptions): Cover {
   const {spec} = book;
   const parts = partsOf(book, options);
   return {
     paper: options.paper ?? spec.shop.paper,
-    words: options.words ?? ENGLISH,
+    words: wordsOf(book, options),
     shop: spec.shop.name,
     engine: spec.engine.name,
     ...(spec.engine.note === undefined ? {} : {engineNote: spec.engine.note}),
@@ -54,7 +53,7 @@ interface CoverPart {
 function partsOf(book: SheetBook, options: SheetOptions): CoverPart[] {
   const names = sheetNames(book.procedures);
   return book.procedures.map((procedure, at) => {
-    const context = survey(procedure, book.spec, options.words ?? ENGLISH);
+    const context = survey(procedure, book.spec, wordsOf(book, options));
     const number = at + 1;
     const holds = procedure.steps.flatMap((step) =>
       holdsOf(step, context).map((hold) => ({...hold, procedure: number, step: step.number})),

@@ -88,13 +88,13 @@ function blanksOf(use: Use, step: Step, context: Context): Blanks | undefined {
 
 function readings(use: Use, step: Step, context: Context): Blanks {
   const limits = limitsOf(use, context);
-  const {words, spec} = context;
+  const {words} = context;
   return {
     type: 'readings',
-    unit: typeof limits === 'object' ? readingUnit(limits, spec.shop.units) : '',
+    unit: typeof limits === 'object' ? readingUnit(limits, context) : '',
     ...(limits === undefined
       ? {}
-      : {limits: typeof limits === 'string' ? {text: words.unknown} : printed(limits, spec.shop.units)}),
+      : {limits: typeof limits === 'string' ? {text: words.unknown} : printed(limits, context)}),
     labels: placeLabels(use),
     again: context.looped.has(step.index),
   };
