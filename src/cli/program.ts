@@ -120,6 +120,12 @@ const addSheet: Add = (program, streams, done) => {
     )
     .addOption(new Option('--paper <size>', "paper, instead of the shop's own").choices(['A4', 'Letter']))
     .addOption(jobOption())
+    .addOption(
+      new Option('--language <tag>', "language of the printed words, instead of the shop's own").choices([
+        'en',
+        'de',
+      ]),
+    )
     .option('--even-with-errors', 'write the sheets of a book even if the check finds errors in it')
     .addHelpText('after', SHEET_HELP)
     .action(async (paths: string[], options: SheetCommandOptions) => {

@@ -10,6 +10,7 @@ import {type SheetForm, sheetsOf} from '../host/sheets.js';
 import {writeFiles} from '../host/write.js';
 import type {Paper} from '../sheet/model.js';
 import type {Job} from '../spec/job.js';
+import type {Language} from '../spec/model.js';
 import {printable} from '../text/printable.js';
 import {askedBooks} from './asked-books.js';
 import {checkJson, checkText, counted} from './check-report.js';
@@ -23,6 +24,7 @@ export interface SheetCommandOptions {
   readonly paper?: Paper;
   /** Number of the job whose engine the sheets are for, or `all`; left out, they are for any engine of the kind. */
   readonly job?: string;
+  readonly language?: Language;
   readonly evenWithErrors?: boolean;
 }
 
@@ -64,7 +66,7 @@ function alreadyTaken(loaded: LoadedBook, taken: Map<string, LoadedBook>): Failu
 
 async function writeBook(
   loaded: LoadedBook,
-  {out, as, paper, evenWithErrors}: Omit<SheetCommandOptions, 'job'>,
+  {out, as, paper, language, evenWithErrors}: Omit<SheetCommandOptions, 'job'>,
   {report, aside}: Streams,
 ): Promise<Failure | 'errors' | undefined> {
   const checked = checkJson([
@@ -78,7 +80,12 @@ async function writeBook(
     return 'errors';
   }
   const folder = join(resolve(out), folderName(loaded));
-  const sheets = await sheetsOf(loaded, {forms: FORMS[as], script: tabletScript, ...(paper && {paper})});
+  const sheets = await sheetsOf(loaded, {
+    forms: FORMS[as],
+    script: tabletScript,
+    ...(paper && {paper}),
+    ...(language && {language}),
+  });
   if (!sheets.ok) return sheets;
   const {files, asides} = sheets;
   for (const one of asides) aside(`wmark: ${printable(one)}\n`);

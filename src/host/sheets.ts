@@ -8,11 +8,13 @@ import {compileCover} from '../sheet/cover.js';
 import {bookFingerprint} from '../sheet/fingerprint.js';
 import {sheetHtml} from '../sheet/html.js';
 import {coverHtml} from '../sheet/html-cover.js';
+import {LANGUAGES} from '../sheet/languages.js';
 import {sheetMarkdown} from '../sheet/markdown.js';
 import type {Paper, Sheet} from '../sheet/model.js';
 import {sheetNames} from '../sheet/names.js';
 import {sheetPrint} from '../sheet/print.js';
 import {coverPrint} from '../sheet/print-cover.js';
+import type {Language} from '../spec/model.js';
 import type {Failure} from './failure.js';
 import type {LoadedBook} from './load.js';
 import {type PdfMaker, pdfMaker} from './pdf.js';
@@ -24,6 +26,8 @@ export type SheetForm = 'html' | 'pdf' | 'md';
 export interface SheetsWanted {
   readonly forms: readonly SheetForm[];
   readonly paper?: Paper;
+  /** The shop's own where left out. */
+  readonly language?: Language;
   /** Makes the HTML work on a tablet; a page of paper where left out. */
   readonly script?: string | undefined;
 }
@@ -49,9 +53,13 @@ export interface SheetFile {
 /** Those of the job in the book, where there is one. Where only some procedures were asked for, without the cover. */
 export async function sheetsOf(loaded: LoadedBook, wanted: SheetsWanted): Promise<SheetFiles | Failure> {
   const {book: whole, only} = loaded;
-  const {forms, paper, script} = wanted;
+  const {forms, paper, language, script} = wanted;
   const book = forJob(whole);
-  const options = {fingerprint: await bookFingerprint(whole), ...(paper && {paper})};
+  const options = {
+    fingerprint: await bookFingerprint(whole),
+    ...(paper && {paper}),
+    ...(language && {words: LANGUAGES[language]}),
+  };
   const made: Made[] = [];
   const maker = forms.includes('pdf') ? await pdfMaker() : undefined;
   const leftOut = leftOutTitles(whole, book);

@@ -1,11 +1,10 @@
 /** Compiles the cover of a book: its procedures in build order, and what a second person signs over the whole build. */
-import {numbersOf, printedDigits, type SheetBook, type SheetOptions, waiversOf} from './compile.js';
+import {numbersOf, printedDigits, type SheetBook, type SheetOptions, waiversOf, wordsOf} from './compile.js';
 import {jobLines} from './job-lines.js';
 import type {Cover, CoverHold, CoverLine, CoverWaiver} from './model.js';
 import {sheetNames} from './names.js';
 import {holdsOf} from './rows.js';
 import {survey} from './survey.js';
-import {ENGLISH} from './words.js';
 
 export interface CoverOptions extends SheetOptions {
   /** Titles of the procedures that this job has not. */
@@ -14,7 +13,7 @@ export interface CoverOptions extends SheetOptions {
 
 export function compileCover(book: SheetBook, options: CoverOptions): Cover {
   const {spec} = book;
-  const words = options.words ?? ENGLISH;
+  const words = wordsOf(book, options);
   const parts = partsOf(book, options);
   return {
     paper: options.paper ?? spec.shop.paper,
@@ -46,7 +45,7 @@ interface CoverPart {
 function partsOf(book: SheetBook, options: SheetOptions): CoverPart[] {
   const names = sheetNames(book.procedures);
   return book.procedures.map((procedure, at) => {
-    const context = survey(procedure, book, options.words ?? ENGLISH);
+    const context = survey(procedure, book, wordsOf(book, options));
     const number = at + 1;
     const holds = procedure.steps.flatMap((step) =>
       holdsOf(step, context).map((hold) => ({...hold, procedure: number, step: step.number})),

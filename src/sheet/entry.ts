@@ -12,7 +12,7 @@ import {doubtOf, inFigures} from './gauge.js';
 import {againKeys, placeKeys} from './keys.js';
 import type {Blanks, Entry, ReadingBlanks} from './model.js';
 import {tighteningBlanks} from './tightening.js';
-import {printed, readingUnit} from './value.js';
+import {inWords, printed, readingUnit} from './value.js';
 import {wireDrawing} from './wire.js';
 
 /** Verbs that speak of the step itself: they show in the row, not as entries of their own. */
@@ -123,17 +123,17 @@ function cureTimes(use: Turn, step: Step, {words}: Context): Blanks {
 
 function readings(use: Turn, step: Step, context: Context): Blanks {
   const limits = limitsOf(use, context);
-  const {words, spec} = context;
+  const {words} = context;
   const places = placesOrOne(use);
   const keys = placeKeys(step.number, use.number, places);
   const again = context.looped.has(step.index);
   return {
     type: 'readings',
     item: use.target.id,
-    unit: typeof limits === 'object' ? readingUnit(limits, spec.shop.units).symbol : '',
+    unit: typeof limits === 'object' ? inWords(readingUnit(limits, context).symbol, words) : '',
     ...(limits === undefined
       ? {}
-      : {limits: typeof limits === 'string' ? {text: words.unknown} : printed(limits, spec.shop.units)}),
+      : {limits: typeof limits === 'string' ? {text: words.unknown} : printed(limits, context)}),
     ...(typeof limits === 'object' ? boundsOf(limits, use, context) : {}),
     labels: places.map(spaced),
     places,
@@ -152,7 +152,7 @@ type Bounds = Pick<ReadingBlanks, 'least' | 'most' | 'doubt'>;
 
 /** A single value has no limits that a reading could be judged by. */
 function boundsOf(limits: Amount, use: Use, context: Context): Bounds {
-  const unit = readingUnit(limits, context.spec.shop.units);
+  const unit = readingUnit(limits, context);
   const judged = limits.form !== 'single';
   const [low, high] = judged ? [lowOf(limits), highOf(limits)] : [];
   const doubt = doubtOf(use, unit, context);

@@ -29,7 +29,7 @@ export function drawingNode(drawing: Drawing, words: Words): Element {
       s('title', words.drawings[drawing.kind]),
       s('desc', drawingText(drawing, words)),
       ...(inRow
-        ? placed.flatMap((point) => placeNodes(point, drawing.kind))
+        ? placed.flatMap((point) => placeNodes(point, drawing.kind, sizeFor(placed)))
         : fastenerNodes(drawing, placed)),
     ],
   );
@@ -59,7 +59,7 @@ function markNodes({x, y, name, number}: Placed, radius: number): Element[] {
 const PLACE = {width: 15.2, height: 8};
 
 /** A place is a box with its name; one that has a number is round. A strip lies across its box, the name below. */
-function placeNodes({x, y, name}: Placed, kind: Drawing['kind']): Element[] {
+function placeNodes({x, y, name}: Placed, kind: Drawing['kind'], fontSize: number): Element[] {
   const stroke = {fill: '#fff', stroke: '#000', strokeWidth: 0.4};
   const box = s('rect', {
     x: round(x - PLACE.width / 2),
@@ -69,8 +69,6 @@ function placeNodes({x, y, name}: Placed, kind: Drawing['kind']): Element[] {
     rx: 1,
     ...stroke,
   });
-  // Letters of the sheet's font are some 0.55 of their size wide.
-  const fontSize = round(Math.min(3.6, (PLACE.width - 1) / (0.55 * name.length)));
   const text = (height: number) => s('text', {x, y: round(height), fontSize, textAnchor: 'middle'}, name);
   if (kind === 'strips') {
     const strip = s('rect', {x: round(x - 6), y: round(y - 0.7), width: 12, height: 1.4, fill: '#000'});
@@ -78,6 +76,12 @@ function placeNodes({x, y, name}: Placed, kind: Drawing['kind']): Element[] {
   }
   if (!/^\d{1,3}$/.test(name)) return [box, text(y + fontSize * 0.36)];
   return [s('circle', {cx: x, cy: y, r: LARGEST_MARK, ...stroke}), text(y + fontSize * 0.36)];
+}
+
+/** One size for all, so that the longest name fits: letters of the sheet's fonts are some 0.55 of their size wide. */
+function sizeFor(placed: readonly Placed[]): number {
+  const longest = Math.max(...placed.map(({name}) => name.length));
+  return round(Math.min(3.6, (PLACE.width - 1) / (0.55 * longest)));
 }
 
 /** As large as the nearest neighbours allow. */

@@ -85,7 +85,7 @@ function toolLine(need: Need, context: Context): ToolLine {
   return {
     names: need.names,
     ...(only?.serial === undefined ? {} : {serial: only.serial}),
-    ...(only?.range === undefined ? {} : {range: printed(only.range.value, context.spec.shop.units)}),
+    ...(only?.range === undefined ? {} : {range: printed(only.range.value, context)}),
     ...(due === undefined ? {} : {due}),
     steps: need.steps,
   };
@@ -98,7 +98,7 @@ function consumableLine(need: Need, context: Context): ConsumableLine {
   return {
     names: need.names,
     hazards: [...hazards],
-    ...(cure === undefined ? {} : {cure: printed(cure.value, context.spec.shop.units)}),
+    ...(cure === undefined ? {} : {cure: printed(cure.value, context)}),
     steps: need.steps,
   };
 }

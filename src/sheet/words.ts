@@ -1,4 +1,4 @@
-/** Every word that a sheet prints by itself, in English. Another language is another object of the same shape. */
+/** Every word that a sheet prints by itself, in English. Another language is another object of the same shape: `german.ts`. */
 import type {Signal} from '../procedure/model.js';
 import type {Verb} from '../procedure/verbs.js';
 
@@ -159,6 +159,8 @@ export const ENGLISH = {
   },
   started: 'Started (date, time)',
   finished: 'Finished (date, time)',
+  /** The words that stand inside values. */
+  amounts: {to: 'to', turn: 'turn', day: 'day'},
 
   // One engine on the stand.
   thisJob: 'This engine',

@@ -5,9 +5,11 @@ import type {Book} from '../../src/build/book.js';
 import {type Pdf, type PdfMaker, pdfMaker} from '../../src/host/pdf.js';
 import {compileSheet} from '../../src/sheet/compile.js';
 import {compileCover} from '../../src/sheet/cover.js';
+import {GERMAN} from '../../src/sheet/german.js';
 import type {Paper, Sheet, SheetBlock} from '../../src/sheet/model.js';
 import {sheetPrint} from '../../src/sheet/print.js';
 import {coverPrint} from '../../src/sheet/print-cover.js';
+import {ENGLISH} from '../../src/sheet/words.js';
 import {book} from '../help/example.js';
 import {type PdfPage, readPdf, readPdfDocument} from '../help/pdf.js';
 import {ATTACKS, hardBook, hostileBook} from '../sheet/hard.js';
@@ -160,6 +162,25 @@ describe('the document', () => {
     ])
       expect(text).toContain(words);
   });
+});
+
+test('another language leaves no word of the first one on the page', async () => {
+  const [procedure] = trialBook.procedures;
+  if (procedure === undefined) throw new Error('no procedure');
+  const options = {...OPTIONS, words: GERMAN};
+  const pdf = sheetPdf(compileSheet(trialBook, procedure, options));
+  const cover = whole(make(() => coverPrint(compileCover(trialBook, options)), []));
+  expect((await readPdfDocument(pdf.bytes)).language).toBe('de');
+  const text = `${await textOf(pdf)} ${await textOf(cover)}`;
+  for (const said of ['Seite 1 von', 'Montageblatt 1 von 1', 'GEFAHR', 'Abschnitt fertig', GERMAN.holdText])
+    expect(text).toContain(said);
+  const phrases = Object.values(ENGLISH).flatMap((word) =>
+    typeof word === 'string' ? [word] : Object.values(word),
+  );
+  const left = phrases.filter(
+    (phrase) => phrase.length > 7 && !phrase.includes('{') && text.includes(phrase),
+  );
+  expect(left).toEqual([]);
 });
 
 /** A book of one step, with a note for its part. */
