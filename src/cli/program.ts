@@ -1,6 +1,9 @@
 /** The words of the command line and their help. The code of a command is loaded only when it runs. */
-import {Command, Option} from 'commander';
+import {Command, InvalidArgumentError, Option} from 'commander';
+import type {ListName} from '../sheet/list-tables.js';
+import {nearest} from '../text/nearest.js';
 import type {Exit} from './exit.js';
+import type {ListsOptions} from './lists.js';
 import type {Streams} from './streams.js';
 import {version} from './version.js';
 
@@ -18,7 +21,7 @@ export function programFor(streams: Streams, done: (exit: Exit) => void): Comman
       outputError: (text, write) => write(text.replace(/^error: /, 'wmark: ')),
     })
     .exitOverride();
-  for (const add of [addCheck, addSheet, addStory, addCoverage, addFigure, addWhy, addBegin])
+  for (const add of [addCheck, addSheet, addStory, addCoverage, addLists, addFigure, addWhy, addBegin])
     add(program, streams, done);
   return program;
 }
@@ -99,6 +102,28 @@ const addCoverage: Add = (program, streams, done) => {
     });
 };
 
+const addLists: Add = (program, streams, done) => {
+  program
+    .command('lists')
+    .summary('list the tools, consumables, parts, torques and time of a build')
+    .description(
+      'Lists what books, or one engine on the stand, take: tools, consumables, parts, torques, time.',
+    )
+    .argument('[path...]', 'folders or procedures', ['.'])
+    .addOption(
+      new Option('--as <form>', 'form of the lists')
+        .choices(['text', 'markdown', 'csv', 'html', 'json'])
+        .default('text'),
+    )
+    .addOption(new Option('--list <names>', 'only some: torques,time').argParser(listNames))
+    .addOption(jobOption())
+    .addHelpText('after', LISTS_HELP)
+    .action(async (paths: string[], options: ListsOptions) => {
+      const {lists} = await import('./lists.js');
+      done(await lists(paths, options, streams));
+    });
+};
+
 const addFigure: Add = (program, streams, done) => {
   program
     .command('figure')
@@ -140,6 +165,18 @@ const addBegin: Add = (program, streams, done) => {
       done(await begin(folder, streams));
     });
 };
+
+const LIST_NAMES = ['tools', 'consumables', 'parts', 'new-parts', 'torques', 'time'] as const;
+
+function listNames(given: string): readonly ListName[] {
+  return given.split(',').map((one) => {
+    const name = LIST_NAMES.find((known) => known === one.trim());
+    if (name !== undefined) return name;
+    const near = nearest(one.trim(), LIST_NAMES);
+    const meant = near === undefined ? '' : `Did you mean ${near}? `;
+    throw new InvalidArgumentError(`${meant}The lists are ${LIST_NAMES.join(', ')}.`);
+  });
+}
 
 /** A fresh one for each command that takes it. */
 function jobOption(): Option {
@@ -187,6 +224,15 @@ Examples:
   wmark coverage --as html > coverage.html
 
 Exit status 1 where something that must be done is missing.`;
+
+const LISTS_HELP = `
+Examples:
+  wmark lists engines/four                              everything, as text
+  wmark lists engines/four --list torques,time          the torque table and the time plan
+  wmark lists --job OF-2041 --as csv > OF-2041.csv      for one engine on the stand, for a spreadsheet
+  wmark lists --as html > lists.html
+
+4 · 7–9, 12 are steps of the fourth procedure of the build.`;
 
 const FIGURE_HELP = `
 Examples:

@@ -4,7 +4,7 @@ import {compileSheet} from '../../src/sheet/compile.js';
 import {compileCover, sheetNames} from '../../src/sheet/cover.js';
 import {sheetHtml} from '../../src/sheet/html.js';
 import {coverHtml} from '../../src/sheet/html-cover.js';
-import {runs} from '../../src/sheet/html-lists.js';
+import {runs} from '../../src/sheet/step-runs.js';
 import {book} from '../help/example.js';
 import {hostileBook} from './hard.js';
 import {trialBook} from './trial.js';
