@@ -1,9 +1,12 @@
 /** The words of the command line and their help. The code of a command is loaded only when it runs. */
-import {Command, Option} from 'commander';
+import {Command, InvalidArgumentError, Option} from 'commander';
+import type {ListName} from '../sheet/list-tables.js';
+import {nearest} from '../text/nearest.js';
 import type {CheckOptions} from './check.js';
 import type {CompareOptions} from './compare.js';
 import type {Exit} from './exit.js';
 import type {KnownOptions} from './known.js';
+import type {ListsOptions} from './lists.js';
 import type {SheetCommandOptions} from './sheet.js';
 import {stopOnWord} from './stop-on.js';
 import type {Streams} from './streams.js';
@@ -24,7 +27,7 @@ export function programFor(streams: Streams, done: (exit: Exit) => void): Comman
     })
     .exitOverride();
   const commands = [
-    ...[addCheck, addKnown, addCompare, addSheet, addReadings, addStory, addCoverage],
+    ...[addCheck, addKnown, addCompare, addSheet, addReadings, addStory, addCoverage, addLists],
     ...[addFigure, addTidy, addWhy, addBegin],
   ];
   for (const add of commands) add(program, streams, done);
@@ -194,6 +197,28 @@ const addCoverage: Add = (program, streams, done) => {
     });
 };
 
+const addLists: Add = (program, streams, done) => {
+  program
+    .command('lists')
+    .summary('list the tools, consumables, parts, torques and time of a build')
+    .description(
+      'Lists what books, or one engine on the stand, take: tools, consumables, parts, torques, time.',
+    )
+    .argument('[path...]', 'folders or procedures', ['.'])
+    .addOption(
+      new Option('--as <form>', 'form of the lists')
+        .choices(['text', 'markdown', 'csv', 'html', 'json'])
+        .default('text'),
+    )
+    .addOption(new Option('--list <names>', 'only some: torques,time').argParser(listNames))
+    .addOption(jobOption())
+    .addHelpText('after', LISTS_HELP)
+    .action(async (paths: string[], options: ListsOptions) => {
+      const {lists} = await import('./lists.js');
+      done(await lists(paths, options, streams));
+    });
+};
+
 const addFigure: Add = (program, streams, done) => {
   program
     .command('figure')
@@ -253,6 +278,18 @@ const addBegin: Add = (program, streams, done) => {
       done(await begin(folder, streams));
     });
 };
+
+const LIST_NAMES = ['tools', 'consumables', 'parts', 'new-parts', 'torques', 'time'] as const;
+
+function listNames(given: string): readonly ListName[] {
+  return given.split(',').map((one) => {
+    const name = LIST_NAMES.find((known) => known === one.trim());
+    if (name !== undefined) return name;
+    const near = nearest(one.trim(), LIST_NAMES);
+    const meant = near === undefined ? '' : `Did you mean ${near}? `;
+    throw new InvalidArgumentError(`${meant}The lists are ${LIST_NAMES.join(', ')}.`);
+  });
+}
 
 /** A fresh one for each command that takes it. */
 function jobOption(): Option {
@@ -329,6 +366,15 @@ Examples:
   wmark coverage --as html > coverage.html
 
 Exit status 1 where something that must be done is missing.`;
+
+const LISTS_HELP = `
+Examples:
+  wmark lists engines/four                              everything, as text
+  wmark lists engines/four --list torques,time          the torque table and the time plan
+  wmark lists --job OF-2041 --as csv > OF-2041.csv      for one engine on the stand, for a spreadsheet
+  wmark lists --as html > lists.html
+
+4 · 7–9, 12 are steps of the fourth procedure of the build.`;
 
 const FIGURE_HELP = `
 Examples:

@@ -26,6 +26,15 @@ export interface Context {
   readonly turnedApart: ReadonlySet<string>;
 }
 
+/** What it takes to name things, in one procedure or over all of a book. */
+export type Naming = Pick<Context, 'spec' | 'words' | 'job'>;
+
+/** A step, and how a list says where it is. */
+export interface PlacedStep {
+  readonly step: Step;
+  readonly at: string;
+}
+
 /** One target of a tag, with the item that it names, where there is such an item. */
 export interface Use {
   readonly tag: Tag;
@@ -34,21 +43,21 @@ export interface Use {
 }
 
 /** Every target of every tag of a step, in order. */
-export function usesOf(step: Step, context: Context): Use[] {
+export function usesOf(step: Step, context: Naming): Use[] {
   return step.tags.flatMap((tag) =>
     tag.targets.map((target) => ({tag, target, item: context.spec.items.get(target.id)})),
   );
 }
 
 /** The name of an item or kind of lock; an id that nothing answers to is printed with spaces, never dropped. */
-export function nameOf(id: string, context: Context): string {
+export function nameOf(id: string, context: Naming): string {
   const item = context.spec.items.get(id);
   if (item !== undefined) return item.name;
   return isLockKind(id) ? context.words.locks[id] : spaced(id);
 }
 
 /** Ids with what the author wrote after them: "safety wire 0.041 in". */
-export function fullName(named: {readonly id: string; readonly rest: string}, context: Context): string {
+export function fullName(named: {readonly id: string; readonly rest: string}, context: Naming): string {
   return `${nameOf(named.id, context)} ${named.rest}`.trim();
 }
 

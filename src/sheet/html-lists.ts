@@ -6,6 +6,7 @@ import {drawingNode} from './html-drawing.js';
 import {box, valueNodes} from './html-parts.js';
 import {beforeKey} from './keys.js';
 import type {Before, ConsumableLine, PartLine, PlaceNames, ToolLine} from './model.js';
+import {runs} from './step-runs.js';
 import {fill, type Words} from './words.js';
 
 /** All lists that hold anything; a procedure that needs nothing says so. */
@@ -113,20 +114,6 @@ function partColumns(words: Words): Column<PartLine>[] {
 
 function stepsColumn<Line extends {readonly steps: readonly string[]}>(words: Words): Column<Line> {
   return {title: words.neededAt, className: 'steps', cell: ({steps}) => runs(steps).join(', ')};
-}
-
-/** Step numbers with three or more in a row drawn together: `1–4, 6, 8b`. */
-export function runs(steps: readonly string[]): string[] {
-  const follows = (at: number) => Number(steps[at]) === Number(steps[at - 1]) + 1;
-  const printed: string[] = [];
-  for (let start = 0; start < steps.length; ) {
-    let end = start;
-    while (follows(end + 1)) end++;
-    const run = steps.slice(start, end + 1);
-    printed.push(...(run.length < 3 ? run : [`${run[0]}–${run.at(-1)}`]));
-    start = end + 1;
-  }
-  return printed;
 }
 
 function text(value: string): ElementContent {

@@ -177,6 +177,42 @@ export const ENGLISH = {
   onlyWith: 'Only with {options}',
   askFirst: 'Ask the shop lead how to guard against this before you begin.',
 
+  // Lists over a whole build.
+  lists: 'Lists',
+  list: 'List',
+  listsNothing: 'Nothing to list.',
+  toOrder: 'New parts, to order',
+  torqueTable: 'Torque table',
+  timePlan: 'Time plan',
+  range: 'Range',
+  serialNumber: 'Serial number',
+  overdue: '{date}, run out',
+  uses: 'Uses',
+  other: '{title}, other units',
+  fastener: 'Fastener',
+  count: 'Count',
+  thread: 'Thread',
+  grade: 'Grade',
+  source: 'Source',
+  lock: 'Lock',
+  part: 'Sheet or part of it',
+  work: 'Work',
+  wait: 'Wait',
+  curing: 'Cures',
+  start: 'Earliest start',
+  end: 'Earliest end',
+  slack: 'May slip by',
+  during: 'Can go on meanwhile',
+  timeSums: 'Work {work}, waits {wait}. Earliest finish after {earliest}, by way of {path}.',
+  timeAlone:
+    'One pair of hands that keeps to the order of the sheets, and passes over what still waits: {finish}, in the order {order}.',
+  untimed: 'No time of work is stated for: {titles}. It counts as nought here.',
+  unknownWaits: 'Nobody says how long these cure: {names}. They count as nought here.',
+  timeCaution:
+    'This is an estimate. What waits for what is worked out from the specification; the shop lead decides what goes on while something cures, and the sheets say what must be left alone.',
+  listsCaution:
+    'The maker’s data come first. A torque holds for the threads as they are listed here; take it from the sheet of the engine that you work on.',
+
   // Signatures.
   hold: 'Hold point',
   holds: 'Hold points',
