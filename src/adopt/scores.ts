@@ -27,12 +27,16 @@ export interface Field {
   readonly vocabulary: Vocabulary;
 }
 
-/** From 0 to 1. */
+/** How likely the item is: about 1 for one that is named in full, more with what stands around it. */
 export function scoreOf(item: Item, field: Field): number {
   const base = Math.max(...BASES.map((score) => score(item, field)));
-  // What is named in full needs no context; what nothing names gets none.
-  return base === 0 ? 0 : Math.min(1, base + contextScore(item, field) * (1.2 - base));
+  // What is named in full needs little context; what nothing names gets none.
+  if (base === 0) return 0;
+  const context = contextScore(item, field);
+  return base > IN_FULL ? base + 0.25 + 0.25 * context : base + context * (1.2 - base);
 }
+
+const IN_FULL = 0.92;
 
 const BASES: readonly ((item: Item, field: Field) => number)[] = [
   phraseScore,
@@ -120,7 +124,8 @@ function pronounScore(item: Item, {said: {phrases, own, recent, verb}, items, vo
   const knows = phrases.some(({role, words}) =>
     words.some(({stem}) => role !== 'with' && items.some((one) => isShortFor(one, [stem], vocabulary))),
   );
-  if (knows) return 0;
+  // From one step to the next only what holds or closes the same thing is taken for granted.
+  if (knows || (own.length === 0 && !FOLLOWS.has(verb))) return 0;
   const near = own.length > 0 ? own : recent.slice(0, 3);
   const last = near.find((id) => items.some((one) => one.id === id));
   if (last === item.id) return own.length > 0 ? 0.75 : 0.5;
@@ -150,10 +155,10 @@ function contextScore(item: Item, {said, vocabulary}: Field): number {
   const {recent, own, heading, verb, agreement} = said;
   const near = vocabulary.related.get(item.id);
   const place = recent.slice(0, REACH).indexOf(item.id);
-  const touched = own.includes(item.id) ? 0.25 : place < 0 ? 0 : 0.2 - place * 0.01;
+  const touched = own.includes(item.id) ? 0.25 : place < 0 ? 0 : 0.2 - place * 0.02;
   const linked = recent.slice(0, REACH).findIndex((id) => near?.has(id));
-  const beside = linked < 0 ? 0 : 0.25 - linked * 0.01;
-  const above = heading.size === 0 ? 0 : 0.2 * mentioned(item, heading, vocabulary);
+  const beside = linked < 0 ? 0 : 0.3 - linked * 0.03;
+  const above = heading.size === 0 ? 0 : 0.3 * mentioned(item, heading, vocabulary);
   // Surfaces are what is cleaned and lubed; a part stands for them only where none is named.
   const surface = item.kind === 'surface' && (verb === 'clean' || verb === 'lube') ? 0.1 : 0;
   return touched + beside + above + surface + 0.45 * agreement(item, verb);

@@ -24,6 +24,16 @@ export function vocabularyOf(spec: Specification): Vocabulary {
   return {spec, names, weights, related: relationsOf(items)};
 }
 
+/** `shaft` for the crankshaft: a word that no item has, and that ends the word of one of them alone. */
+export function completed(stem: string, near: ReadonlySet<string>, {weights}: Vocabulary): string {
+  if (stem.length < 3 || weights.has(stem)) return stem;
+  const longer = [...weights.keys()].filter((one) => one.endsWith(stem));
+  const [only, second] = longer;
+  if (only !== undefined && second === undefined) return only;
+  const [nearest, other] = longer.filter((one) => near.has(one));
+  return nearest !== undefined && other === undefined ? nearest : stem;
+}
+
 /** Words of a name that tell nothing. */
 const EMPTY: ReadonlySet<string> = new Set(
   'the a an of its their his with for to in on and all by , is be'.split(' '),
