@@ -52,8 +52,7 @@ function phraseScore(item: Item, {said: {phrases, verb}, items, vocabulary}: Fie
     const share = role === 'object' ? 1 : role === 'other' ? 0.4 : (INDIRECT.get(verb)?.[role] ?? 0.5);
     const stems = words.map(({stem}) => stem);
     const ways = [
-      likeness(item, stems, vocabulary),
-      onlyOne(item, stems, items, vocabulary),
+      byName(item, stems, items, vocabulary),
       viaOthers(item, stems, vocabulary),
       // `bore of the relief valve` names the bore, and says only where it is.
       of === 'whole' && mentioned(item, new Set(stems), vocabulary) === 1 ? 0.95 : 0,
@@ -78,16 +77,18 @@ const INDIRECT: ReadonlyMap<Verb, {readonly [role in Role]?: number}> = new Map(
   ['fill', {onto: 0.9, with: 0.9}],
 ]);
 
-/** `the caps`, where one item that the verb takes has that in its name, and no other. */
-function onlyOne(
+/** `the caps` is one item where no other has that in its name; where several have, the shorter name says nothing. */
+function byName(
   item: Item,
   stems: readonly string[],
   items: readonly Item[],
   vocabulary: Vocabulary,
 ): number {
-  if (!isShortFor(item, stems, vocabulary)) return 0;
+  const like = likeness(item, stems, vocabulary);
+  if (!isShortFor(item, stems, vocabulary)) return like;
+  if (like > IN_FULL) return like;
   const others = items.filter((one) => one !== item && isShortFor(one, stems, vocabulary));
-  return others.length === 0 ? 0.88 : others.length === 1 ? 0.5 : 0.4;
+  return others.length === 0 ? Math.max(like, 0.88) : others.length === 1 ? 0.5 : 0.45;
 }
 
 /** A fit, a joint or a system is often named by what it is of. */

@@ -39,8 +39,7 @@ export async function tidy(
     complaints.push(...written.failures.map(failureText));
   }
   report(summary(files.length, done.length, check));
-  if (left > 0)
-    aside(`wmark: fixes left to you, since they change more than spelling: ${left}\n`);
+  if (left > 0) aside(`wmark: fixes left to you, since they change more than spelling: ${left}\n`);
   for (const complaint of complaints) aside(`wmark: ${printable(complaint)}\n`);
   if (complaints.length > 0 || books.length === 0) return EXIT.unable;
   return check && changed.length > 0 ? EXIT.errors : EXIT.clean;
