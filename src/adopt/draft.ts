@@ -6,6 +6,7 @@ import {applyEdits, type Edit} from '../text/edit.js';
 import {source} from '../text/source.js';
 import {type Proposal, proposalsFor, SURE} from './proposals.js';
 import {type Left, leftOver} from './remaining.js';
+import {type Warning, warningsFor} from './warned.js';
 
 export interface DraftOptions {
   readonly spec: Specification;
@@ -32,20 +33,31 @@ export function draftOf(procedure: Procedure, options: DraftOptions): Draft {
   const ending = /\r\n|\r|\n/.exec(text)?.[0] ?? '\n';
   const proposals = proposalsFor(procedure, options.spec);
   const edits = [...frontEdits(procedure, options), ...tagEdits(procedure, proposals)];
-  const tagged = applyEdits(
+  const tagged = edited(text, edits, ending);
+  const warnings = warningsFor(readProcedure(source(file, tagged)), options.spec);
+  const warned = edited(tagged, warningEdits(tagged, warnings), ending);
+  const left = leftOver(readProcedure(source(file, warned)), options);
+  const offers = [...proposals.map(isSure), ...warnings.map((one) => one.isSure)].filter(
+    (sure) => !sure,
+  ).length;
+  const end = endOf(left, offers);
+  return {
+    text: end === '' ? warned : `${warned.trimEnd()}${`\n\n${end}`.replaceAll('\n', ending)}`,
+    tags: proposals.length + warnings.length - offers,
+    offers,
+    left: left.untold.length + left.unfinished.length + left.unsaid.length,
+  };
+}
+
+function edited(text: string, edits: readonly Edit[], ending: string): string {
+  return applyEdits(
     text,
     edits.map((edit) => ({...edit, text: edit.text.replaceAll('\n', ending)})),
   );
-  const left = leftOver(readProcedure(source(file, tagged)), options);
-  const offers = proposals.filter(({confidence}) => confidence < SURE).length;
-  const end = endOf(left, offers);
-  const closed = end === '' ? tagged : `${tagged.trimEnd()}${`\n\n${end}`.replaceAll('\n', ending)}`;
-  return {
-    text: closed,
-    tags: proposals.length - offers,
-    offers,
-    left: left.unfinished.length + left.unsaid.length,
-  };
+}
+
+function isSure({confidence}: Proposal): boolean {
+  return confidence >= SURE;
 }
 
 /** All spans for one paragraph are one edit, in the order of the text. */
@@ -54,23 +66,42 @@ function tagEdits({source: {text}}: Procedure, proposals: readonly Proposal[]): 
   for (const one of proposals) byPlace.set(one.at, [...(byPlace.get(one.at) ?? []), one]);
   return [...byPlace]
     .sort(([one], [other]) => one - other)
-    .map(([at, all]) => ({span: {start: at, end: at}, text: placed(text, at, all)}));
+    .map(([at, all]) => {
+      const indent = contentIndent(text, all[0]?.step.span.start ?? at);
+      const spans = all.map((one) => spanOfTag(one.tag, isSure(one)));
+      return {span: {start: at, end: at}, text: placed(text, at, indent, spans)};
+    });
+}
+
+/** Behind the last words of each caution. */
+function warningEdits(text: string, warnings: readonly Warning[]): Edit[] {
+  const cautions = [...new Set(warnings.map(({caution}) => caution))];
+  return cautions
+    .sort((one, other) => one.span.start - other.span.start)
+    .map((caution) => {
+      const {start, end} = caution.span;
+      const at = start + text.slice(start, end).replace(/[\s>]+$/, '').length;
+      const prefix = /^[ \t>]*/.exec(text.slice(lineStart(text, at), at))?.[0] ?? '';
+      const spans = warnings
+        .filter((one) => one.caution === caution)
+        .map(({tag, isSure: sure}) => spanOfTag(tag, sure));
+      return {span: {start: at, end: at}, text: placed(text, at, prefix, spans)};
+    });
 }
 
 /** What is no tag to any reader, and shows as one that is asked about: a code span that opens with a question mark. */
-function spanOfTag({tag, confidence}: Proposal): string {
-  return confidence >= SURE ? `\`${tag}\`` : `\`? ${tag}\``;
+function spanOfTag(tag: string, sure: boolean): string {
+  return sure ? `\`${tag}\`` : `\`? ${tag}\``;
 }
 
-/** Behind the paragraph, on a line of its own where the last one is full. */
-function placed(text: string, at: number, proposals: readonly Proposal[]): string {
-  const indent = contentIndent(text, proposals[0]?.step.span.start ?? at);
+/** Behind the paragraph, on lines of their own, which open with `prefix`, where the last one is full. */
+function placed(text: string, at: number, prefix: string, spans: readonly string[]): string {
   let column = at - lineStart(text, at);
   let result = '';
-  for (const span of proposals.map(spanOfTag)) {
+  for (const span of spans) {
     const fits = column + 1 + span.length <= WIDTH;
-    result += `${fits ? ' ' : `\n${indent}`}${span}`;
-    column = (fits ? column + 1 : indent.length) + span.length;
+    result += `${fits ? ' ' : `\n${prefix}`}${span}`;
+    column = (fits ? column + 1 : prefix.length) + span.length;
   }
   return result;
 }
@@ -105,13 +136,14 @@ function yamlText(text: string): string {
 }
 
 /** The section at the end; empty where nothing is left. */
-function endOf({unfinished, unsaid}: Left, offers: number): string {
+function endOf({untold, unfinished, unsaid}: Left, offers: number): string {
   const parts = [
     ...(offers > 0
       ? [
           `${offers === 1 ? 'A tag stands' : `${offers} tags stand`} behind a question mark. Take the question mark away where the tag is right, and the tag where it is not.`,
         ]
       : []),
+    ...listed('For these no tag was found:', untold),
     ...listed('The specification asks for more of what these steps deal with:', unfinished),
     ...listed('The specification asks for these, and no step says anything of them:', unsaid),
   ];

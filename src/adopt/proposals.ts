@@ -113,7 +113,11 @@ class StepReader {
     const tried = [...verbs, ...(ALSO[command.verb] ?? [])].map((verb, rank) => {
       const targets = targetsOf(this.#said(verb, heard), this.#vocabulary);
       const confidence = targets.candidates[0]?.confidence ?? 0;
-      return {verb, targets, score: confidence - (rank === 0 ? 0 : SECOND_CHOICE)};
+      return {
+        verb,
+        targets,
+        score: confidence - (rank === 0 ? 0 : command.verb === 'inspect' ? 2 * SECOND_CHOICE : SECOND_CHOICE),
+      };
     });
     return tried.reduce((best, one) => (one.score > best.score ? one : best));
   }
@@ -146,7 +150,7 @@ class StepReader {
     const sentence = text.slice(command.span.start, sentenceEnd(text, command.span.start, next));
     return {
       phrases: phrasesOf(words),
-      withWord: [{role: 'with', words: word}, ...phrasesOf(words)],
+      withWord: [{role: 'with', named: false, words: word}, ...phrasesOf(words)],
       clause: stemsOf([...word, ...words]),
       sentence: stemsOf(wordsOf(sentence)),
       stretch: stretchOf(text.slice(command.span.start, this.#nextOf(command.verb, index) ?? text.length)),

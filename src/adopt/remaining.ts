@@ -5,10 +5,12 @@ import {actionsOf} from '../build/program.js';
 import {check} from '../findings/check.js';
 import type {FindingGroup} from '../findings/model.js';
 import {FINDINGS} from '../findings/registry.js';
-import type {Procedure} from '../procedure/model.js';
+import type {Procedure, Step} from '../procedure/model.js';
 import type {Specification} from '../spec/model.js';
 
 export interface Left {
+  /** Steps, or what they command, for which the draft has neither tag nor offer, one line each. */
+  readonly untold: readonly string[];
   /** Findings about what the draft deals with, one line each. */
   readonly unfinished: readonly string[];
   /** Items that neither the draft nor another procedure of the book deals with, one line each. */
@@ -20,10 +22,35 @@ export function leftOver(
   {spec, others}: {readonly spec: Specification; readonly others: readonly Procedure[]},
 ): Left {
   const {findings} = check({spec, procedures: [draft], problems: []}, {alone: true});
+  const silent = draft.steps.filter((step) => step.tags.length === 0 && step.steps.length === 0);
+  const partly = findings.filter(({name, where: {span}}) => {
+    const step = draft.steps.findLast((one) => one.span.start <= span.start && span.end <= one.span.end);
+    return (
+      name === 'untagged-action' && step !== undefined && step.tags.length > 0 && !isOffered(step, draft)
+    );
+  });
   const unfinished = findings
     .filter(({name, where}) => MISSING.has(name) && where.file === draft.source.file)
     .map(({message}) => plain(message));
-  return {unfinished: [...new Set(unfinished)], unsaid: unsaidIn(draft, spec, others)};
+  return {
+    untold: [
+      ...silent
+        .filter((step) => !isOffered(step, draft))
+        .map(({number, text}) => plain(`step ${number}: ${shortened(text)}`)),
+      ...partly.map(({message}) => plain(message)),
+    ],
+    unfinished: [...new Set(unfinished)],
+    unsaid: unsaidIn(draft, spec, others),
+  };
+}
+
+/** The step has a tag behind a question mark. */
+function isOffered({span}: Step, {source: {text}}: Procedure): boolean {
+  return text.slice(span.start, span.end).includes('`? ');
+}
+
+function shortened(text: string): string {
+  return text.length > 72 ? `${text.slice(0, 71).trimEnd()}…` : text;
 }
 
 /** Groups of findings that say that something is missing or comes too late. */

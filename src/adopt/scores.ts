@@ -33,7 +33,9 @@ export function scoreOf(item: Item, field: Field): number {
   // What is named in full needs little context; what nothing names gets none.
   if (base === 0) return 0;
   const context = contextScore(item, field);
-  return base > IN_FULL ? base + 0.25 + 0.25 * context : base + context * (1.2 - base);
+  if (base > IN_FULL) return base + 0.25 + 0.25 * context;
+  // What came before tells between things that are named by half, and makes nothing of a bare hint.
+  return base + context * (1.2 - base) * Math.min(1, 2 * base);
 }
 
 const IN_FULL = 0.92;
@@ -126,7 +128,7 @@ function pronounScore(item: Item, {said: {phrases, own, recent, verb}, items, vo
     words.some(({stem}) => role !== 'with' && items.some((one) => isShortFor(one, [stem], vocabulary))),
   );
   // From one step to the next only what holds or closes the same thing is taken for granted.
-  if (knows || (own.length === 0 && !FOLLOWS.has(verb))) return 0;
+  if (knows || isStranger(phrases, vocabulary) || (own.length === 0 && !FOLLOWS.has(verb))) return 0;
   const near = own.length > 0 ? own : recent.slice(0, 3);
   const last = near.find((id) => items.some((one) => one.id === id));
   if (last === item.id) return own.length > 0 ? 0.75 : 0.5;
@@ -134,14 +136,28 @@ function pronounScore(item: Item, {said: {phrases, own, recent, verb}, items, vo
   return follows ? (FOLLOWS.has(verb) ? 0.5 : 0.35) : 0;
 }
 
+/** Something is named that the specification does not know: it is no word for what came before. */
+function isStranger(phrases: readonly Phrase[], {weights}: Vocabulary): boolean {
+  return phrases.some(
+    ({role, named, words}) =>
+      role === 'object' && named && words.every(({stem}) => !weights.has(stem) && !OF_ANYTHING.has(stem)),
+  );
+}
+
+/** Words for a part of what is in hand, or for what goes on it. */
+const OF_ANYTHING: ReadonlySet<string> = new Set(
+  `bead ring drop film coat layer thread end leg ear tab pin nut bolt screw stud head face edge rim lip seat side
+  strip wire piece lot whole rest set pair reading`.split(/\s+/),
+);
+
 /** A part that went in is held, a bolt that was tightened is locked. */
 const FOLLOWS: ReadonlySet<Verb> = new Set(['torque', 'lock', 'seal', 'loosen']);
 
-/** A hold point is due when the text has dealt with all that it asks for, and has not been signed. */
-function doneScore(item: Item, {said: {verb, recent}}: Field): number {
+/** A hold point is due when the text has dealt with what it asks for, and has not been signed. */
+function doneScore(item: Item, {said: {verb, recent, sentence}, vocabulary}: Field): number {
   if (verb !== 'witness' || item.kind !== 'hold-point' || recent.includes(item.id)) return 0;
-  const done = item.asks.filter(({value}) => recent.includes(value)).length;
-  return item.asks.length === 0 ? 0.3 : 0.8 * (done / item.asks.length);
+  const done = item.asks.filter(({value}) => recent.includes(value)).length / Math.max(1, item.asks.length);
+  return Math.min(0.9, (done === 0 ? 0.2 : 0.4 + 0.4 * done) + 0.4 * mentioned(item, sentence, vocabulary));
 }
 
 /** `Read the strips`: those that were laid last. */
@@ -156,9 +172,9 @@ function contextScore(item: Item, {said, vocabulary}: Field): number {
   const {recent, own, heading, verb, agreement} = said;
   const near = vocabulary.related.get(item.id);
   const place = recent.slice(0, REACH).indexOf(item.id);
-  const touched = own.includes(item.id) ? 0.25 : place < 0 ? 0 : 0.2 - place * 0.02;
+  const touched = own.includes(item.id) ? 0.25 : place < 0 || verb === 'torque' ? 0 : 0.2 - place * 0.02;
   const linked = recent.slice(0, REACH).findIndex((id) => near?.has(id));
-  const beside = linked < 0 ? 0 : 0.3 - linked * 0.03;
+  const beside = linked < 0 ? 0 : (verb === 'torque' ? 0.4 : 0.3) - linked * 0.03;
   const above = heading.size === 0 ? 0 : 0.3 * mentioned(item, heading, vocabulary);
   // Surfaces are what is cleaned and lubed; a part stands for them only where none is named.
   const surface = item.kind === 'surface' && (verb === 'clean' || verb === 'lube') ? 0.1 : 0;

@@ -8,6 +8,7 @@ import {readTag} from '../../src/procedure/tag.js';
 import {tidyEdits} from '../../src/procedure/tidy/edits.js';
 import {source} from '../../src/text/source.js';
 import {HELD_OUT} from './held-out.js';
+import {HELD_OUT_SHOP} from './held-out-engine.js';
 import {precision, recall} from './score.js';
 import {bookScore, developmentScore, heldOutScore, heldOutSpec} from './sets.js';
 
@@ -132,6 +133,25 @@ describe('a draft', () => {
   it('breaks a long line, in the indentation of its step', () => {
     const long = `10. ${'Hold it straight, and '.repeat(4)}install the oil pump.\n`;
     expect(draft(long).text).toContain('oil pump.\n    `install: oil-pump`\n');
+  });
+
+  it('warns of what the step below a caution brings, and asks where the caution does not say so', () => {
+    const shop = HELD_OUT_SHOP.replace(
+      '{name: cleaning solvent, use: cleaner}',
+      '{name: cleaning solvent, use: cleaner, hazards: [fire, vapour, numbness]}',
+    );
+    const text =
+      '1. x\n\n   > **Warning:** It burns, and its vapour\n   > makes you drowsy.\n   >\n\n2. Wipe the crankpins with solvent.\n';
+    const options = {spec: heldOutSpec(shop), others: [], today: '2026-04-05', name: 'Plain'};
+    const after = draftOf(readProcedure(source('x.md', text)), options).text;
+    expect(after).toContain('   > makes you drowsy. `hazard: fire, vapour` `? hazard: numbness`\n   >\n');
+  });
+
+  it('lists the steps for which nothing was found', () => {
+    const {text} = draft('1. Look the pump over.\n2. Install the oil pump and grease the dynamo.\n');
+    expect(text).toContain(
+      'For these no tag was found:\n\n- step 1: Look the pump over.\n- step 2 says "grease the dynamo"',
+    );
   });
 
   it('takes what other procedures of the book do from the list', () => {
