@@ -11,6 +11,8 @@ export interface Phrase {
   readonly named: boolean;
   /** `threads of the cap bolts`, and the two parts of such a one. */
   readonly of?: 'whole' | 'head' | 'owner';
+  /** Of a whole one, how many of its words stand before the `of`. */
+  readonly heads?: number;
 }
 
 /** The phrases after a commanding word, in order; of `threads of the cap bolts` the whole, and then each part. */
@@ -24,7 +26,7 @@ export function phrasesOf(words: readonly Word[]): Phrase[] {
     const own = whole(run, next);
     if (next?.opener === 'of') {
       return [
-        {...own, words: [...own.words, ...next.words], of: 'whole'},
+        {...own, words: [...own.words, ...next.words], of: 'whole', heads: own.words.length},
         {...own, of: 'head'},
       ];
     }

@@ -50,18 +50,23 @@ const BASES: readonly ((item: Item, field: Field) => number)[] = [
 
 /** By the phrases: the object first, or what something is put on to, or taken off. */
 function phraseScore(item: Item, {said: {phrases, verb}, items, vocabulary}: Field): number {
-  const scores = phrases.map(({role, words, of}) => {
+  const scores = phrases.map(({role, words, of, heads}) => {
     const share = role === 'object' ? 1 : role === 'other' ? 0.4 : (INDIRECT.get(verb)?.[role] ?? 0.5);
     const stems = words.map(({stem}) => stem);
     const ways = [
       byName(item, stems, items, vocabulary),
       viaOthers(item, stems, vocabulary),
       // `bore of the relief valve` names the bore, and says only where it is.
-      of === 'whole' && mentioned(item, new Set(stems), vocabulary) === 1 ? 0.95 : 0,
+      of === 'whole' && isPartOf(item, stems, heads ?? 0, vocabulary) ? 0.95 : 0,
     ];
     return share * (of === 'head' ? 0.85 : of === 'owner' ? 0.6 : 1) * Math.max(...ways);
   });
   return Math.max(0, ...scores);
+}
+
+function isPartOf(item: Item, stems: readonly string[], heads: number, vocabulary: Vocabulary): boolean {
+  const owner = new Set(stems.slice(heads));
+  return mentioned(item, new Set(stems), vocabulary) === 1 && mentioned(item, owner, vocabulary) < 1;
 }
 
 /** Verbs that put something else on their target, or take something off it. */
