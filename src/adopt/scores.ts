@@ -46,6 +46,7 @@ const BASES: readonly ((item: Item, field: Field) => number)[] = [
   pronounScore,
   doneScore,
   stripScore,
+  limitsScore,
 ];
 
 /** By the phrases: the object first, or what something is put on to, or taken off. */
@@ -171,6 +172,11 @@ function stripScore(item: Item, {said: {verb, phrases, recent}}: Field): number 
   return phrases.some(({words}) => words.some(({stem}) => stem === 'strip' || stem === 'measuring'))
     ? 0.8
     : 0;
+}
+
+/** The limits that a text states are as good as a name, where they are those of one fit or check alone. */
+function limitsScore(item: Item, {said: {verb, agreement}}: Field): number {
+  return (verb === 'measure' || verb === 'check') && agreement(item, verb) === 1 ? 0.5 : 0;
 }
 
 function contextScore(item: Item, {said, vocabulary}: Field): number {
