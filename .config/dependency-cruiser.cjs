@@ -10,6 +10,7 @@ const ORDER = [
   'procedure',
   'build',
   'findings',
+  'adopt',
   'sheet',
   'compare',
   'readings',
@@ -21,7 +22,7 @@ const ORDER = [
 
 /** Folders that stand beside each other in the list. */
 const APART = [
-  ['sheet', 'compare', 'readings'],
+  ['adopt', 'sheet', 'compare', 'readings'],
   ['tablet', 'editor', 'cli'],
 ];
 

@@ -2,7 +2,7 @@
 import type {Verb} from '../procedure/verbs.js';
 import type {Consumable, ConsumableUse, Item, LockKind, Tool} from '../spec/model.js';
 import type {Phrase} from './phrases.js';
-import {likeness, type Vocabulary} from './vocabulary.js';
+import {likeness, namesHead, type Vocabulary} from './vocabulary.js';
 
 /** What a verb is done with. */
 const USES: {readonly [verb in Verb]?: readonly ConsumableUse[]} = {
@@ -54,7 +54,8 @@ const NAMED = 0.75;
 export function toolOf(phrases: readonly Phrase[], vocabulary: Vocabulary): Tool | undefined {
   const tools = [...vocabulary.spec.items.values()].filter((one): one is Tool => one.kind === 'tool');
   const named = phrases.filter(({role}) => role === 'with' || role === 'onto');
-  return bestOf(tools, named, vocabulary, () => 0);
+  const meant = tools.filter((tool) => named.some(({words}) => namesHead(tool, stemsOf(words), vocabulary)));
+  return bestOf(meant, named, vocabulary, () => 0);
 }
 
 function bestOf<T extends Item>(

@@ -7,8 +7,12 @@ export type Role = 'object' | 'onto' | 'with' | 'off' | 'other';
 export interface Phrase {
   readonly role: Role;
   readonly words: readonly Word[];
+  /** An article stands before it, so it is a thing and not a manner. */
+  readonly named: boolean;
   /** `threads of the cap bolts`, and the two parts of such a one. */
   readonly of?: 'whole' | 'head' | 'owner';
+  /** Of a whole one, how many of its words stand before the `of`. */
+  readonly heads?: number;
 }
 
 /** The phrases after a commanding word, in order; of `threads of the cap bolts` the whole, and then each part. */
@@ -22,7 +26,7 @@ export function phrasesOf(words: readonly Word[]): Phrase[] {
     const own = whole(run, next);
     if (next?.opener === 'of') {
       return [
-        {role: own.role, words: [...own.words, ...next.words], of: 'whole'},
+        {...own, words: [...own.words, ...next.words], of: 'whole', heads: own.words.length},
         {...own, of: 'head'},
       ];
     }
@@ -31,6 +35,7 @@ export function phrasesOf(words: readonly Word[]): Phrase[] {
 }
 
 interface Run {
+  readonly named: boolean;
   /** `of`, `and`, a preposition, or '' where nothing but an article or the command opens it. */
   readonly opener: string;
   readonly role: Role;
@@ -42,9 +47,13 @@ function runsOf(words: readonly Word[]): Run[] {
   let role: Role = 'object';
   let opener = '';
   let current: Word[] = [];
+  let named = false;
   const close = () => {
-    if (current.length > 0) runs.push({opener, role, words: current});
-    if (current.length > 0) opener = '';
+    if (current.length > 0) {
+      runs.push({opener, role, named, words: current});
+      opener = '';
+      named = false;
+    }
     current = [];
   };
   for (const word of words) {
@@ -56,17 +65,19 @@ function runsOf(words: readonly Word[]): Run[] {
     } else if (text === 'of' || text === 'and' || text === 'or' || text === ',') {
       close();
       opener = text;
-    } else if (SMALL.has(text)) close();
-    else current.push(word);
+    } else if (SMALL.has(text)) {
+      close();
+      named ||= ARTICLES.has(text);
+    } else current.push(word);
   }
   close();
   return runs;
 }
 
 /** `upper and lower main shells`: what has one word only takes the end of the phrase after `and`. */
-function whole({opener, role, words}: Run, next: Run | undefined): Phrase {
+function whole({opener, role, named, words}: Run, next: Run | undefined): Phrase {
   const shares = words.length === 1 && next?.opener === 'and' && next.words.length > 1 && opener !== 'of';
-  return {role, words: shares ? [...words, ...next.words.slice(1)] : words};
+  return {role, named, words: shares ? [...words, ...next.words.slice(1)] : words};
 }
 
 const PARTICLES: ReadonlySet<string> = new Set('over up in on out down off through back along'.split(' '));
@@ -81,6 +92,8 @@ const ROLES: ReadonlyMap<string, Role> = new Map([
     .split(' ')
     .map((word) => [word, 'other'] as const),
 ]);
+
+const ARTICLES: ReadonlySet<string> = new Set('the a an its their his your each every both all'.split(' '));
 
 /** Articles and the like, and what is said of anything: they part phrases or stand in them, and name nothing. */
 const SMALL: ReadonlySet<string> = new Set(

@@ -10,7 +10,7 @@ import {type Phrase, phrasesOf} from './phrases.js';
 import type {Said} from './scores.js';
 import {type Candidate, type Targets, targetsOf} from './target.js';
 import {numberAgreement, type Stretch, stretchOf, valueClauses} from './values.js';
-import {mentioned, type Vocabulary, vocabularyOf} from './vocabulary.js';
+import {completed, mentioned, type Vocabulary, vocabularyOf} from './vocabulary.js';
 import {type Word, wordsOf} from './words.js';
 
 export interface Proposal {
@@ -36,15 +36,19 @@ export function proposalsFor(procedure: Procedure, spec: Specification): readonl
   return procedure.steps.flatMap((step, order) => {
     const heading = stemsOf([...title, ...wordsOf(step.section)]);
     const found = new StepReader({procedure, step, order}, vocabulary, heading, recent).proposals();
-    recent = [
+    recent = unique([
       ...found
         .filter(({confidence}) => confidence >= SURE)
         .flatMap(({targets}) => targets)
         .reverse(),
       ...recent,
-    ];
+    ]);
     return found;
   });
+}
+
+function unique(ids: readonly string[]): readonly string[] {
+  return [...new Set(ids)];
 }
 
 /** Lives while one step is read: remembers what its commands have dealt with so far. */
@@ -109,7 +113,11 @@ class StepReader {
     const tried = [...verbs, ...(ALSO[command.verb] ?? [])].map((verb, rank) => {
       const targets = targetsOf(this.#said(verb, heard), this.#vocabulary);
       const confidence = targets.candidates[0]?.confidence ?? 0;
-      return {verb, targets, score: confidence - (rank === 0 ? 0 : SECOND_CHOICE)};
+      return {
+        verb,
+        targets,
+        score: confidence - (rank === 0 ? 0 : command.verb === 'inspect' ? 2 * SECOND_CHOICE : SECOND_CHOICE),
+      };
     });
     return tried.reduce((best, one) => (one.score > best.score ? one : best));
   }
@@ -135,11 +143,14 @@ class StepReader {
     const next = this.#commands[index + 1]?.span.start ?? text.length;
     const clauseEnd = listEnd(text, Math.min(command.clause.end, next), next);
     const word = wordsOf(text.slice(command.span.start, command.span.end));
-    const words = wordsOf(text.slice(command.span.end, clauseEnd));
+    const words = wordsOf(text.slice(command.span.end, clauseEnd)).map((one) => ({
+      ...one,
+      stem: completed(one.stem, this.#heading, this.#vocabulary),
+    }));
     const sentence = text.slice(command.span.start, sentenceEnd(text, command.span.start, next));
     return {
       phrases: phrasesOf(words),
-      withWord: [{role: 'with', words: word}, ...phrasesOf(words)],
+      withWord: [{role: 'with', named: false, words: word}, ...phrasesOf(words)],
       clause: stemsOf([...word, ...words]),
       sentence: stemsOf(wordsOf(sentence)),
       stretch: stretchOf(text.slice(command.span.start, this.#nextOf(command.verb, index) ?? text.length)),

@@ -27,12 +27,18 @@ export interface Field {
   readonly vocabulary: Vocabulary;
 }
 
-/** From 0 to 1. */
+/** How likely the item is: about 1 for one that is named in full, more with what stands around it. */
 export function scoreOf(item: Item, field: Field): number {
   const base = Math.max(...BASES.map((score) => score(item, field)));
-  // What is named in full needs no context; what nothing names gets none.
-  return base === 0 ? 0 : Math.min(1, base + contextScore(item, field) * (1.2 - base));
+  // What is named in full needs little context; what nothing names gets none.
+  if (base === 0) return 0;
+  const context = contextScore(item, field);
+  if (base > IN_FULL) return base + 0.25 + 0.25 * context;
+  // What came before tells between things that are named by half, and makes nothing of a bare hint.
+  return base + context * (1.2 - base) * Math.min(1, 2 * base);
 }
+
+const IN_FULL = 0.92;
 
 const BASES: readonly ((item: Item, field: Field) => number)[] = [
   phraseScore,
@@ -40,23 +46,28 @@ const BASES: readonly ((item: Item, field: Field) => number)[] = [
   pronounScore,
   doneScore,
   stripScore,
+  limitsScore,
 ];
 
 /** By the phrases: the object first, or what something is put on to, or taken off. */
 function phraseScore(item: Item, {said: {phrases, verb}, items, vocabulary}: Field): number {
-  const scores = phrases.map(({role, words, of}) => {
+  const scores = phrases.map(({role, words, of, heads}) => {
     const share = role === 'object' ? 1 : role === 'other' ? 0.4 : (INDIRECT.get(verb)?.[role] ?? 0.5);
     const stems = words.map(({stem}) => stem);
     const ways = [
-      likeness(item, stems, vocabulary),
-      onlyOne(item, stems, items, vocabulary),
+      byName(item, stems, items, vocabulary),
       viaOthers(item, stems, vocabulary),
       // `bore of the relief valve` names the bore, and says only where it is.
-      of === 'whole' && mentioned(item, new Set(stems), vocabulary) === 1 ? 0.95 : 0,
+      of === 'whole' && isPartOf(item, stems, heads ?? 0, vocabulary) ? 0.95 : 0,
     ];
     return share * (of === 'head' ? 0.85 : of === 'owner' ? 0.6 : 1) * Math.max(...ways);
   });
   return Math.max(0, ...scores);
+}
+
+function isPartOf(item: Item, stems: readonly string[], heads: number, vocabulary: Vocabulary): boolean {
+  const owner = new Set(stems.slice(heads));
+  return mentioned(item, new Set(stems), vocabulary) === 1 && mentioned(item, owner, vocabulary) < 1;
 }
 
 /** Verbs that put something else on their target, or take something off it. */
@@ -74,16 +85,18 @@ const INDIRECT: ReadonlyMap<Verb, {readonly [role in Role]?: number}> = new Map(
   ['fill', {onto: 0.9, with: 0.9}],
 ]);
 
-/** `the caps`, where one item that the verb takes has that in its name, and no other. */
-function onlyOne(
+/** `the caps` is one item where no other has that in its name; where several have, the shorter name says nothing. */
+function byName(
   item: Item,
   stems: readonly string[],
   items: readonly Item[],
   vocabulary: Vocabulary,
 ): number {
-  if (!isShortFor(item, stems, vocabulary)) return 0;
+  const like = likeness(item, stems, vocabulary);
+  if (!isShortFor(item, stems, vocabulary)) return like;
+  if (like > IN_FULL) return like;
   const others = items.filter((one) => one !== item && isShortFor(one, stems, vocabulary));
-  return others.length === 0 ? 0.88 : others.length === 1 ? 0.5 : 0.4;
+  return others.length === 0 ? Math.max(like, 0.88) : others.length === 1 ? 0.5 : 0.45;
 }
 
 /** A fit, a joint or a system is often named by what it is of. */
@@ -120,7 +133,8 @@ function pronounScore(item: Item, {said: {phrases, own, recent, verb}, items, vo
   const knows = phrases.some(({role, words}) =>
     words.some(({stem}) => role !== 'with' && items.some((one) => isShortFor(one, [stem], vocabulary))),
   );
-  if (knows) return 0;
+  // From one step to the next only what holds or closes the same thing is taken for granted.
+  if (knows || isStranger(phrases, vocabulary) || (own.length === 0 && !FOLLOWS.has(verb))) return 0;
   const near = own.length > 0 ? own : recent.slice(0, 3);
   const last = near.find((id) => items.some((one) => one.id === id));
   if (last === item.id) return own.length > 0 ? 0.75 : 0.5;
@@ -128,14 +142,28 @@ function pronounScore(item: Item, {said: {phrases, own, recent, verb}, items, vo
   return follows ? (FOLLOWS.has(verb) ? 0.5 : 0.35) : 0;
 }
 
+/** Something is named that the specification does not know: it is no word for what came before. */
+function isStranger(phrases: readonly Phrase[], {weights}: Vocabulary): boolean {
+  return phrases.some(
+    ({role, named, words}) =>
+      role === 'object' && named && words.every(({stem}) => !weights.has(stem) && !OF_ANYTHING.has(stem)),
+  );
+}
+
+/** Words for a part of what is in hand, or for what goes on it. */
+const OF_ANYTHING: ReadonlySet<string> = new Set(
+  `bead ring drop film coat layer thread end leg ear tab pin nut bolt screw stud head face edge rim lip seat side
+  strip wire piece lot whole rest set pair reading`.split(/\s+/),
+);
+
 /** A part that went in is held, a bolt that was tightened is locked. */
 const FOLLOWS: ReadonlySet<Verb> = new Set(['torque', 'lock', 'seal', 'loosen']);
 
-/** A hold point is due when the text has dealt with all that it asks for, and has not been signed. */
-function doneScore(item: Item, {said: {verb, recent}}: Field): number {
+/** A hold point is due when the text has dealt with what it asks for, and has not been signed. */
+function doneScore(item: Item, {said: {verb, recent, sentence}, vocabulary}: Field): number {
   if (verb !== 'witness' || item.kind !== 'hold-point' || recent.includes(item.id)) return 0;
-  const done = item.asks.filter(({value}) => recent.includes(value)).length;
-  return item.asks.length === 0 ? 0.3 : 0.8 * (done / item.asks.length);
+  const done = item.asks.filter(({value}) => recent.includes(value)).length / Math.max(1, item.asks.length);
+  return Math.min(0.9, (done === 0 ? 0.2 : 0.4 + 0.4 * done) + 0.4 * mentioned(item, sentence, vocabulary));
 }
 
 /** `Read the strips`: those that were laid last. */
@@ -146,14 +174,19 @@ function stripScore(item: Item, {said: {verb, phrases, recent}}: Field): number 
     : 0;
 }
 
+/** The limits that a text states are as good as a name, where they are those of one fit or check alone. */
+function limitsScore(item: Item, {said: {verb, agreement}}: Field): number {
+  return (verb === 'measure' || verb === 'check') && agreement(item, verb) === 1 ? 0.5 : 0;
+}
+
 function contextScore(item: Item, {said, vocabulary}: Field): number {
   const {recent, own, heading, verb, agreement} = said;
   const near = vocabulary.related.get(item.id);
   const place = recent.slice(0, REACH).indexOf(item.id);
-  const touched = own.includes(item.id) ? 0.25 : place < 0 ? 0 : 0.2 - place * 0.01;
+  const touched = own.includes(item.id) ? 0.25 : place < 0 || verb === 'torque' ? 0 : 0.2 - place * 0.02;
   const linked = recent.slice(0, REACH).findIndex((id) => near?.has(id));
-  const beside = linked < 0 ? 0 : 0.25 - linked * 0.01;
-  const above = heading.size === 0 ? 0 : 0.2 * mentioned(item, heading, vocabulary);
+  const beside = linked < 0 ? 0 : (verb === 'torque' ? 0.4 : 0.3) - linked * 0.03;
+  const above = heading.size === 0 ? 0 : 0.3 * mentioned(item, heading, vocabulary);
   // Surfaces are what is cleaned and lubed; a part stands for them only where none is named.
   const surface = item.kind === 'surface' && (verb === 'clean' || verb === 'lube') ? 0.1 : 0;
   return touched + beside + above + surface + 0.45 * agreement(item, verb);

@@ -24,10 +24,16 @@ export function targetsOf(said: Said, vocabulary: Vocabulary): Targets {
   );
   const field = {said, items, vocabulary};
   const named = namedItems(field);
-  if (named.length > 1) return {candidates: named, all: true};
+  if (named.length > 1) return {candidates: named.map(sure), all: true};
   const ranked = rankedIn(field).filter(({confidence}) => confidence >= LEAST);
   const alike = allAlike(ranked, field);
-  return alike.length > 1 ? {candidates: alike, all: true} : {candidates: doubted(ranked), all: false};
+  const candidates = alike.length > 1 ? alike : doubted(ranked).map(sure);
+  return {candidates, all: alike.length > 1};
+}
+
+/** Scores go past 1 so that they can be told apart; nothing is surer than sure. */
+function sure({item, confidence}: Candidate): Candidate {
+  return {item, confidence: Math.min(1, confidence)};
 }
 
 /** Below this nothing is worth a person's time. */
@@ -75,9 +81,9 @@ function allAlike(ranked: readonly Candidate[], {said, vocabulary}: Field): Cand
   const many = said.phrases
     .filter(({role, words}) => role === 'object' && words.some(({text}) => /[^s]s$/.test(text)))
     .map(({words}) => words.map(({stem}) => stem));
-  const alike = ranked.filter(({confidence}) => best.confidence - confidence < CLOSE);
+  const alike = ranked.filter(({confidence}) => best.confidence - confidence < BESIDE);
   const next = ranked[alike.length];
-  const apart = best.confidence - (next?.confidence ?? 0) >= NEAR;
+  const apart = best.confidence - (next?.confidence ?? 0) >= 2 * BESIDE;
   const fasteners = alike.some(({item}) => item.kind === 'fastener');
   const short =
     !fasteners && many.some((stems) => alike.every(({item}) => isShortFor(item, stems, vocabulary)));
@@ -86,6 +92,8 @@ function allAlike(ranked: readonly Candidate[], {said, vocabulary}: Field): Cand
 }
 
 const ALIKE = 0.5;
+/** The one of them that was in hand later is a little likelier. */
+const BESIDE = 0.1;
 
 /** Where the next one is about as likely, neither is sure. */
 function doubted(ranked: readonly Candidate[]): Candidate[] {

@@ -24,9 +24,21 @@ export function vocabularyOf(spec: Specification): Vocabulary {
   return {spec, names, weights, related: relationsOf(items)};
 }
 
+/** `shaft` for the crankshaft: a word that no item has, and that ends the word of one of them alone. */
+export function completed(stem: string, near: ReadonlySet<string>, {weights}: Vocabulary): string {
+  if (stem.length < 3 || weights.has(stem)) return stem;
+  const longer = [...weights.keys()].filter((one) => one.endsWith(stem));
+  const [only, second] = longer;
+  if (only !== undefined && second === undefined) return only;
+  const [nearest, other] = longer.filter((one) => near.has(one));
+  return nearest !== undefined && other === undefined ? nearest : stem;
+}
+
 /** Words of a name that tell nothing. */
 const EMPTY: ReadonlySet<string> = new Set(
-  'the a an of its their his with for to in on and all by , is be'.split(' '),
+  'the a an of its their his with for to in on and all by , is be through up down out off over at no'.split(
+    ' ',
+  ),
 );
 
 function namesOf(item: Item): string[][] {
@@ -49,6 +61,11 @@ export function likeness(item: Item, stems: readonly string[], {names, weights}:
   if (said.size === 0) return 0;
   const forms = names.get(item.id) ?? [];
   return Math.max(0, ...forms.map((form) => formLikeness(form, said, weights)));
+}
+
+/** Whether the words hold the last word of one of the item's names: a reamer, and not only a hand. */
+export function namesHead(item: Item, stems: readonly string[], {names}: Vocabulary): boolean {
+  return (names.get(item.id) ?? []).some((form) => stems.includes(form.at(-1) ?? ''));
 }
 
 function formLikeness(

@@ -28,7 +28,7 @@ export function programFor(streams: Streams, done: (exit: Exit) => void): Comman
     .exitOverride();
   const commands = [
     ...[addCheck, addKnown, addCompare, addSheet, addReadings, addStory, addCoverage, addLists],
-    ...[addFigure, addTidy, addWhy, addBegin],
+    ...[addFigure, addTidy, addAdopt, addWhy, addBegin],
   ];
   for (const add of commands) add(program, streams, done);
   return program;
@@ -253,6 +253,24 @@ const addTidy: Add = (program, streams, done) => {
     });
 };
 
+const addAdopt: Add = (program, streams, done) => {
+  program
+    .command('adopt')
+    .summary('make a tagged draft of a plain procedure')
+    .description(
+      'Proposes tags for the prose of an untagged procedure, and lists what the specification still asks for.',
+    )
+    .argument('<file>', 'a procedure in Markdown, its steps in numbered lists')
+    .option('--engine <file>', 'the engine.yaml to go by, instead of that of the book above')
+    .option('--out <file>', 'write the draft there instead of to standard output')
+    .option('--replace', 'let --out take the place of a file that is there')
+    .addHelpText('after', ADOPT_HELP)
+    .action(async (file: string, options: {engine?: string; out?: string; replace?: true}) => {
+      const {adopt} = await import('./adopt.js');
+      done(await adopt(file, options, streams));
+    });
+};
+
 const addWhy: Add = (program, streams, done) => {
   program
     .command('why')
@@ -390,6 +408,15 @@ Examples:
 
 A file is written whole or not at all, and not where it changed meanwhile. What a fix would change in a value,
 an item, an order or a caution is left to you: \`wmark check\` names it.`;
+
+const ADOPT_HELP = `
+Examples:
+  wmark adopt old/oil-pump.md --engine engines/four/engine.yaml --out engines/four/07-oil-pump.md
+  wmark adopt engines/four/plain.md > draft.md
+
+A tag that is sure is written behind its step. One that is not stands there with a question mark, as
+\`? torque: sump-screws\`, which no check takes for a tag: take the question mark away, or the whole of it.
+It is a draft: read every step before anybody works by it.`;
 
 const WHY_HELP = `
 Examples:

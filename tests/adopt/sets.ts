@@ -37,10 +37,10 @@ async function addBooks(paths: readonly string[], score: Score): Promise<void> {
     for (const procedure of book.procedures) scoreProcedure(procedure, book.spec, score);
 }
 
-export function heldOutSpec() {
+export function heldOutSpec(shop = HELD_OUT_SHOP) {
   const head = 'engine: {id: skerry-twin, name: Skerry Twin}\nsource: house\nbuild: []\n';
   return readSpecification({
-    shop: source('shop.yaml', HELD_OUT_SHOP),
+    shop: source('shop.yaml', shop),
     engine: source('engine.yaml', head + HELD_OUT_ENGINE),
     bases: [],
   });
