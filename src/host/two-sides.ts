@@ -10,7 +10,7 @@ import {type LoadedBook, loadBooks} from './load.js';
 import {liesBelow, truePath} from './names.js';
 import {textsOf} from './places.js';
 import {repositoryOf, revisionIn} from './revision.js';
-import {withUnpacked} from './unpack.js';
+import {type Unpacked, withUnpacked} from './unpack.js';
 
 export interface TwoBooks {
   readonly before?: LoadedBook;
@@ -82,7 +82,13 @@ export async function sidesSince(
   const moved = [old, fresh].flatMap(({from: temporary}) =>
     temporary === undefined ? [] : [{from: temporary, to: top}],
   );
-  return {...paired(candidates, fresh.books, names, unseen), moved};
+  const sides = paired(candidates, fresh.books, names, unseen);
+  const hidden = (old.submodules ?? []).map((path) => resolve(top, path));
+  // A book in a submodule is not new: its old side is in another repository.
+  const books = sides.books.filter(
+    ({before, now}) => before || !now || !hidden.some((path) => liesBelow(now.folder, path)),
+  );
+  return {...sides, books, moved};
 }
 
 interface OneSide {
@@ -91,6 +97,8 @@ interface OneSide {
   readonly unseen: readonly Unseen[];
   /** The path was not there, and these are all books of the revision. */
   readonly searched?: boolean;
+  /** From the top of the repository. */
+  readonly submodules?: readonly string[];
   /** Where it lay while it was read. */
   readonly from?: string;
 }
@@ -110,14 +118,21 @@ interface At {
 
 /** What was not there yet may have had another name: then all books of the revision are loaded, to find it by its engine. */
 async function loadedIn(
-  {top, there, unseen}: {readonly top: string; readonly there: boolean; readonly unseen: readonly string[]},
+  {top, there, hasBook, submodules, unseen}: Unpacked,
   {inside, base, side, name}: At,
 ): Promise<OneSide | Failure> {
-  const said = unseen.map((says): Unseen => ({side, says}));
+  const found = {
+    ok: true,
+    unseen: unseen.map((says): Unseen => ({side, says})),
+    from: top,
+    submodules,
+  } as const;
+  // A revision before the first book has none, which is no failure.
+  if (there && !hasBook) return {...found, books: []};
   const {books, failures} = await loadBooks([there ? resolve(top, inside) : top], resolve(top, base));
   const [failure] = failures;
   if (there && failure) return {...failure, says: `at ${name}: ${failure.says}`};
-  return {ok: true, books, unseen: said, searched: !there, from: top};
+  return {...found, books, searched: !there};
 }
 
 /** By the name of the file, then by the id of the engine; one on each side belong together anyway. */
