@@ -1,5 +1,5 @@
 /** The result of a check over several books, and its two forms: lines for people and editors, JSON for programs. */
-import type {JobFinding, JobsReport} from '../findings/check-jobs.js';
+import {checkWithJobs, type JobFinding, type JobsReport} from '../findings/check-jobs.js';
 import type {Finding} from '../findings/model.js';
 import type {Summary} from '../findings/summary.js';
 import {jobsAsked, type LoadedBook} from '../host/load.js';
@@ -27,6 +27,16 @@ export function checkJson(checked: readonly Checked[]): CheckJson {
     return asked(loaded, report).map((finding) => findingJson(finding, texts));
   });
   return {summary: summed(checked, findings), findings};
+}
+
+/** The books checked, each with the jobs that are looked at. */
+export function checkBooks(books: readonly LoadedBook[], date: string): CheckJson {
+  return checkJson(
+    books.map((loaded) => ({
+      loaded,
+      report: checkWithJobs(loaded.book, jobsAsked(loaded), {today: date, alone: loaded.alone === true}),
+    })),
+  );
 }
 
 function asked({only}: LoadedBook, {findings, ofJobs}: JobsReport): readonly Finding[] {

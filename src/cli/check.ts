@@ -1,13 +1,12 @@
 /** `wmark check`: reads books, checks them, and prints what is found. */
-import {checkWithJobs} from '../findings/check-jobs.js';
 import {today} from '../host/clock.js';
 import {type Failure, failureText} from '../host/failure.js';
-import {jobsAsked, type LoadedBook, loadBooks} from '../host/load.js';
+import {type LoadedBook, loadBooks} from '../host/load.js';
 import {shownName, truePath} from '../host/names.js';
 import {changedSince, repositoryOf, revisionIn} from '../host/revision.js';
 import {printable} from '../text/printable.js';
 import {positionAt} from '../text/source.js';
-import {checkJson, checkText, counted, type FindingJson, weighed} from './check-report.js';
+import {checkBooks, checkText, counted, type FindingJson, weighed} from './check-report.js';
 import type {CheckJson} from './check-shape.js';
 import {EXIT, type Exit} from './exit.js';
 import {knownList, seenBy, sortedBy} from './known-file.js';
@@ -40,13 +39,7 @@ export async function check(
   const {books, failures} = await loadBooks(paths);
   failures.forEach(complain);
   if (books.length === 0) return EXIT.unable;
-  const date = today();
-  const whole = checkJson(
-    books.map((loaded) => ({
-      loaded,
-      report: checkWithJobs(loaded.book, jobsAsked(loaded), {today: date, alone: loaded.alone === true}),
-    })),
-  );
+  const whole = checkBooks(books, today());
   const all = changed ? inFiles(whole, changed.names) : whole;
   const held = await withoutKnown(all, books, options, aside);
   if (!held.ok) {
