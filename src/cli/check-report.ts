@@ -1,5 +1,5 @@
 /** The result of a check over several books, and its two forms: lines for people and editors, JSON for programs. */
-import type {JobFinding, JobsReport} from '../findings/check-jobs.js';
+import {checkWithJobs, type JobFinding, type JobsReport} from '../findings/check-jobs.js';
 import type {Finding} from '../findings/model.js';
 import type {Summary} from '../findings/summary.js';
 import {jobsAsked, type LoadedBook} from '../host/load.js';
@@ -27,6 +27,17 @@ export function checkJson(checked: readonly Checked[]): CheckJson {
     return asked(loaded, report).map((finding) => findingJson(finding, texts));
   });
   return {summary: summed(checked, findings), findings};
+}
+
+/** A book with a job in it is checked as it holds for that job; any other as it holds for all, and then for each job. */
+export function checkBooks(books: readonly LoadedBook[], date: string): CheckJson {
+  return checkJson(
+    books.map((loaded) => {
+      const jobs = loaded.book.job === undefined ? jobsAsked(loaded) : [];
+      const alone = loaded.alone === true;
+      return {loaded, report: checkWithJobs(loaded.book, jobs, {today: date, alone})};
+    }),
+  );
 }
 
 function asked({only}: LoadedBook, {findings, ofJobs}: JobsReport): readonly Finding[] {

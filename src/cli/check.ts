@@ -1,13 +1,12 @@
 /** `wmark check`: reads books, checks them, and prints what is found. */
-import {checkWithJobs} from '../findings/check-jobs.js';
 import {today} from '../host/clock.js';
 import {type Failure, failureText} from '../host/failure.js';
-import {jobsAsked, type LoadedBook, loadBooks} from '../host/load.js';
+import {loadBooks} from '../host/load.js';
 import {printable} from '../text/printable.js';
 import {type Asked, askedBooks} from './asked-books.js';
 import {changedFiles, inFiles} from './changed-files.js';
 import {type CheckForm, rendered} from './check-forms.js';
-import {type Checked, checkJson} from './check-report.js';
+import {checkBooks} from './check-report.js';
 import type {CheckJson} from './check-shape.js';
 import {EXIT, type Exit} from './exit.js';
 import type {StopOn} from './stop-on.js';
@@ -42,8 +41,7 @@ export async function check(
   const {books, failed} =
     job === undefined ? await wholeBooks(paths, streams) : await askedBooks(paths, job, streams);
   if (books.length === 0) return EXIT.unable;
-  const date = today();
-  const whole = checkJson(books.map((loaded) => checked(loaded, date)));
+  const whole = checkBooks(books, today());
   const all = changed ? inFiles(whole, changed.names) : whole;
   const held = await withoutKnown(all, books, options, aside);
   if (!held.ok) {
@@ -65,11 +63,4 @@ async function wholeBooks(paths: readonly string[], {aside}: Streams): Promise<A
   const {books, failures} = await loadBooks(paths);
   for (const failure of failures) aside(`wmark: ${printable(failureText(failure))}\n`);
   return {books, failed: failures.length > 0};
-}
-
-/** A book with a job in it as it holds for that job; any other as it holds for all, and then for each job. */
-function checked(loaded: LoadedBook, date: string): Checked {
-  const jobs = loaded.book.job === undefined ? jobsAsked(loaded) : [];
-  const alone = loaded.alone === true;
-  return {loaded, report: checkWithJobs(loaded.book, jobs, {today: date, alone})};
 }

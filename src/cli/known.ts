@@ -1,15 +1,14 @@
 /** `wmark known`: writes down the findings that a shop lets stand for now, and strikes off those that are settled. */
 import {existsSync} from 'node:fs';
 import {dirname, resolve} from 'node:path';
-import {checkWithJobs} from '../findings/check-jobs.js';
 import {rewritten} from '../findings/known-text.js';
 import {today} from '../host/clock.js';
 import {type Failure, failureText} from '../host/failure.js';
-import {jobsAsked, loadBooks} from '../host/load.js';
+import {loadBooks} from '../host/load.js';
 import {shownName} from '../host/names.js';
 import {writeFiles} from '../host/write.js';
 import {printable} from '../text/printable.js';
-import {checkJson, counted} from './check-report.js';
+import {checkBooks, counted} from './check-report.js';
 import {EXIT, type Exit} from './exit.js';
 import {candidate, knownList, seenBy} from './known-file.js';
 import type {Streams} from './streams.js';
@@ -37,13 +36,7 @@ export async function known(
   failures.forEach(complain);
   // What could not be read might be struck off as settled.
   if (books.length === 0 || failures.length > 0) return EXIT.unable;
-  const options = {today: today()};
-  const {findings} = checkJson(
-    books.map((loaded) => ({
-      loaded,
-      report: checkWithJobs(loaded.book, jobsAsked(loaded), {...options, alone: loaded.alone === true}),
-    })),
-  );
+  const {findings} = checkBooks(books, today());
   const folder = dirname(path);
   const counting = findings.filter(({severity}) => severity !== 'information');
   const {text, added, struck} = rewritten(

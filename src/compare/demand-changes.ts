@@ -3,10 +3,13 @@ import type {Remark} from '../build/found.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Item} from '../spec/model.js';
 import {KIND_SAYS} from '../spec/sections.js';
+import type {Where} from '../text/source.js';
 import {deedRemark} from './deed-changes.js';
-import {type Demand, type Demanded, demandsOf} from './demands.js';
+import type {Demand, Demanded} from './demand.js';
+import {demandsOf} from './demands.js';
 import type {Judge, Sides} from './judge.js';
 import type {Effect, Piece} from './model.js';
+import {placeChanges} from './place-changes.js';
 import {idNow, placeNow} from './renames.js';
 import type {BookSide} from './side.js';
 import {judged, valueSays} from './values.js';
@@ -74,51 +77,78 @@ function isFirstPlace(place: string, {at}: Item): boolean {
 }
 
 function itemChanges(item: Item, other: Item, sides: Sides): Piece[] {
-  const {renames} = sides;
+  const both: Both = {item, other, sides};
   const old = new Map(
     demandsOf(item)
-      .map((demand) => renamed(demand, item, other, sides))
+      .map((demand) => renamed(demand, other, sides))
       .map((one) => [one.aspect, one]),
   );
   const fresh = new Map(demandsOf(other).map((one) => [one.aspect, one]));
-  const piece = (effect: Effect, aspect: string, says: string, before: Remark[], now: Remark[]): Piece => ({
+  return [
+    ...nameChange(both),
+    ...placeChanges(item, other, sides),
+    ...[...old.values()].flatMap((demand) => fieldChange(both, demand, fresh.get(demand.aspect))),
+    ...[...fresh.values()].filter(({aspect}) => !old.has(aspect)).map((demand) => fieldCome(both, demand)),
+  ];
+}
+
+/** An item as it was and as it is. */
+interface Both {
+  readonly item: Item;
+  readonly other: Item;
+  readonly sides: Sides;
+}
+
+function nameChange(both: Both): Piece[] {
+  const {item, other} = both;
+  if (item.id === other.id) return [];
+  return [
+    fieldPiece(both, 'reworded', {aspect: 'id', says: `called ${item.id} before`, before: item, now: other}),
+  ];
+}
+
+function fieldChange(both: Both, before: Demand, now: Demand | undefined): Piece[] {
+  const {aspect} = before;
+  if (now === undefined) {
+    const says = `${asked(before)} is no longer asked for`;
+    return [fieldPiece(both, effectOf(before, 'weakened'), {aspect, says, before, now: both.other})];
+  }
+  const effect = judged(before.value, now.value);
+  if (effect === undefined) return [];
+  const says = `${aspect} ${valueSays(before.value)}, now ${valueSays(now.value)}`;
+  return [fieldPiece(both, effect, {aspect, says, before, now})];
+}
+
+function fieldCome(both: Both, now: Demand): Piece {
+  const says = `${asked(now)} is asked for now`;
+  return fieldPiece(both, effectOf(now, 'strengthened'), {aspect: now.aspect, says, before: both.item, now});
+}
+
+function asked({aspect, value}: Demand): string {
+  return value.type === 'there' ? aspect : `${aspect} ${valueSays(value)}`;
+}
+
+interface Told {
+  readonly aspect: string;
+  readonly says: string;
+  readonly before: {readonly where: Where};
+  readonly now: {readonly where: Where};
+}
+
+function fieldPiece({item, other, sides}: Both, effect: Effect, {aspect, says, before, now}: Told): Piece {
+  const at = ({where}: {readonly where: Where}): Remark => ({
+    where,
+    says: `${other.id} in the specification`,
+  });
+  return {
     effect,
     subject: other.id,
     item: other.id,
     aspect,
     says,
-    before: [...before, ...stepsFor(aspect, item, sides.before)],
-    now: [...now, ...stepsFor(aspect, other, sides.now)],
-  });
-  const at = ({where}: Demand | Item): Remark[] => [{where, says: `${other.id} in the specification`}];
-  const fields = [...old.values()].flatMap((demand) => {
-    const now = fresh.get(demand.aspect);
-    if (now === undefined) {
-      const says =
-        demand.value.type === 'there'
-          ? `${demand.aspect} is no longer asked for`
-          : `${demand.aspect} ${valueSays(demand.value)} is no longer asked for`;
-      return [piece(goneEffect(demand, 'weakened'), demand.aspect, says, at(demand), at(other))];
-    }
-    const effect = judged(demand.value, now.value);
-    if (effect === undefined) return [];
-    const says = `${demand.aspect} ${valueSays(demand.value)}, now ${valueSays(now.value)}`;
-    return [piece(effect, demand.aspect, says, at(demand), at(now))];
-  });
-  const added = [...fresh.values()]
-    .filter(({aspect}) => !old.has(aspect))
-    .map((demand) => {
-      const says =
-        demand.value.type === 'there'
-          ? `${demand.aspect} is asked for now`
-          : `${demand.aspect} ${valueSays(demand.value)} is asked for now`;
-      return piece(goneEffect(demand, 'strengthened'), demand.aspect, says, at(item), at(demand));
-    });
-  const name =
-    idNow(renames, item.id) === item.id
-      ? []
-      : [piece('reworded', 'id', `called ${item.id} before`, at(item), at(other))];
-  return [...name, ...placeChanges(item, other, sides), ...fields, ...added];
+    before: [at(before), ...stepsFor(aspect, item, sides.before)],
+    now: [at(now), ...stepsFor(aspect, other, sides.now)],
+  };
 }
 
 /** The steps that do what the field asks for; where it asks for nothing done, the steps that deal with the item. */
@@ -158,42 +188,15 @@ const VERBS: Readonly<Record<string, readonly Verb[]>> = {
   tool: ['install', 'measure', 'check'],
 };
 
-function goneEffect({asks: isAsked, value}: Demand, effect: Effect): Effect {
+/** What the going (or coming) of a demand is, were it one that asks. */
+function effectOf({asks: isAsked, value}: Demand, effect: Effect): Effect {
   if (value.type === 'text') return 'reworded';
   if (value.type === 'none' && effect === 'strengthened') return 'changed';
   return isAsked ? effect : 'changed';
 }
 
-function placeChanges(item: Item, other: Item, {renames}: Sides): Piece[] {
-  const old = item.at.map((place) => placeNow(renames, other.id, place));
-  const gone = old.filter((place) => !other.at.includes(place));
-  const come = other.at.filter((place) => !old.includes(place));
-  const renamedHere = item.at.filter((place, index) => place !== old[index]);
-  const piece = (effect: Effect, says: string): Piece => ({
-    effect,
-    subject: other.id,
-    item: other.id,
-    aspect: 'places',
-    says,
-    before: [{where: item.where, says: `${item.id} in the specification`}],
-    now: [{where: other.where, says: `${other.id} in the specification`}],
-  });
-  return [
-    ...(gone.length === 0 ? [] : [piece('weakened', `no longer at ${gone.join(', ')}`)]),
-    ...(come.length === 0 ? [] : [piece('strengthened', `now at ${come.join(', ')} too`)]),
-    ...(renamedHere.length === 0
-      ? []
-      : [
-          piece(
-            'changed',
-            `${renamedHere.join(', ')} now called ${renamedHere.map((place) => placeNow(renames, other.id, place)).join(', ')}`,
-          ),
-        ]),
-  ];
-}
-
 /** The demand as the new side would write it. */
-function renamed(demand: Demand, _item: Item, other: Item, {renames}: Sides): Demand {
+function renamed(demand: Demand, other: Item, {renames}: Sides): Demand {
   const about = demand.about === undefined ? undefined : idNow(renames, demand.about);
   const stem = demand.about === undefined ? demand.aspect : demand.aspect.slice(0, -demand.about.length);
   const sized = /^size at (.+)$/.exec(stem)?.[1];

@@ -1,34 +1,22 @@
 /** What the specification asks of an item, one demand a field, in a form that two revisions can be held against each other in. */
-import type {Amount} from '../quantity/model.js';
-import type {Fastener, Fit, Item, ItemOf, Located, Part, Specified, Surface} from '../spec/model.js';
-import type {Where} from '../text/source.js';
-
-export type Demanded =
-  /** Asked or not: the word is what is asked, where the aspect does not say it. */
-  | {readonly type: 'there'}
-  /** Said to need nothing, which is more than silence. */
-  | {readonly type: 'none'}
-  /** One of these will do: the fewer, the stricter. */
-  | {readonly type: 'any-of'; readonly ids: readonly string[]}
-  /** Only an engine with one of these options has it; none: every engine. */
-  | {readonly type: 'options'; readonly ids: readonly string[]}
-  | {readonly type: 'word'; readonly word: string; readonly grade?: number}
-  | {readonly type: 'id'; readonly id: string}
-  | {readonly type: 'amount'; readonly amount: Amount; readonly stricter: 'narrower' | 'more' | 'neither'}
-  | {readonly type: 'amounts'; readonly amounts: readonly Amount[]}
-  /** Prose and names: nothing for the engine. */
-  | {readonly type: 'text'; readonly text: string};
-
-export interface Demand {
-  /** What is asked: `lock`, `limits`, `after main-caps`. Unique in its item. */
-  readonly aspect: string;
-  /** The item that the aspect names, where it names one. */
-  readonly about?: string;
-  readonly value: Demanded;
-  /** Its going is a weakening, its coming a strengthening; otherwise it is a change. */
-  readonly asks: boolean;
-  readonly where: Where;
-}
+import type {Fastener, Fit, Item, ItemOf, Part, Surface} from '../spec/model.js';
+import {
+  amount,
+  amounts,
+  anyOf,
+  type Demand,
+  each,
+  flag,
+  idOf,
+  known,
+  none,
+  said,
+  text,
+  textOf,
+  there,
+  values,
+  word,
+} from './demand.js';
 
 export function demandsOf(item: Item): Demand[] {
   return [
@@ -59,42 +47,15 @@ function own(item: Item): Demand[] {
     case 'fit':
       return ofFit(item);
     case 'mark':
-      return [
-        there('record', item),
-        ...idOf('match', item.matches, true),
-        ...textOf('stamped', item.stamped, item),
-      ];
+      return ofMark(item);
     case 'check':
-      return [
-        there('check', item),
-        ...amount('limits', item.limits, 'narrower'),
-        ...(item.expect === undefined ? [] : [word('expect', item.expect, item.where)]),
-        ...flag('rework', item.rework, item),
-        ...anyOf('tool', item.using, item.where),
-        ...each('hazard', item.hazards),
-      ];
+      return ofCheck(item);
     case 'hold-point':
-      return [
-        there('witness', item),
-        ...each('ask', item.asks),
-        ...(item.by === undefined ? [] : [word('by', item.by, item.where)]),
-      ];
+      return ofHoldPoint(item);
     case 'system':
-      return [
-        there('fill', item),
-        ...each('joint', item.joints),
-        ...each('closed by', item.closedBy),
-        ...anyOf('fluid', item.with, item.where),
-        ...amount('amount', item.amount, 'neither'),
-        ...each('hazard', item.hazards),
-      ];
+      return ofSystem(item);
     case 'alteration':
-      return [
-        ...each('of', item.of),
-        ...textOf('does', item.does, item),
-        ...anyOf('tool', item.using, item.where),
-        ...each('hazard', item.hazards),
-      ];
+      return ofAlteration(item);
     case 'tool':
       return ofTool(item);
     case 'consumable':
@@ -156,37 +117,13 @@ function ofSeal({seal}: ItemOf<'joint'>): Demand[] {
 }
 
 function ofFastener(item: Fastener): Demand[] {
-  const {torque, threads, lock} = item;
-  const locked = known(lock?.value);
   return [
     word('count', String(item.count), item.where),
     ...each('holds', item.holds),
     ...flag('renew', item.singleUse, item),
-    ...(typeof torque?.value === 'object'
-      ? amount('torque', {...torque, value: torque.value}, 'neither')
-      : []),
-    ...(torque?.value === 'none' ? [none('torque', torque.where)] : []),
-    ...(torque?.value === 'snug' ? [{...word('torque', 'snug', torque.where), asks: true}] : []),
-    ...amount('angle', item.angle, 'neither', true),
-    ...(item.passes === undefined
-      ? []
-      : [{...amounts('passes', item.passes.value, item.passes.where), asks: true}]),
-    ...(threads === undefined || threads.value === 'unknown'
-      ? []
-      : [
-          threads.value === 'dry'
-            ? {...word('threads', 'dry', threads.where), asks: true}
-            : ({
-                aspect: 'threads',
-                value: {type: 'any-of', ids: threads.value},
-                asks: true,
-                where: threads.where,
-              } as const),
-        ]),
-    ...(lock?.value === 'none' ? [none('lock', lock.where)] : []),
-    ...(locked === undefined || lock === undefined
-      ? []
-      : [{aspect: 'lock', value: {type: 'id', id: locked}, asks: true, where: lock.where} as const]),
+    ...ofTorque(item),
+    ...ofThreads(item),
+    ...ofLock(item),
     ...said('thread', item.thread),
     ...said('grade', item.grade),
     ...said('into', item.into),
@@ -195,6 +132,35 @@ function ofFastener(item: Fastener): Demand[] {
     word('layout', JSON.stringify([item.layoutUnit, item.layout]), item.where),
     ...(item.order.length === 0 ? [] : [{...word('order', item.order.join(', '), item.where), asks: true}]),
     ...item.runs.map(({value, where}, index) => word(`wire run ${index + 1}`, value.join(', '), where)),
+  ];
+}
+
+function ofTorque({torque, angle, passes}: Fastener): Demand[] {
+  return [
+    ...(typeof torque?.value === 'object'
+      ? amount('torque', {...torque, value: torque.value}, 'neither', true)
+      : []),
+    ...(torque?.value === 'none' ? [none('torque', torque.where)] : []),
+    ...(torque?.value === 'snug' ? [{...word('torque', 'snug', torque.where), asks: true}] : []),
+    ...amount('angle', angle, 'neither', true),
+    ...(passes === undefined ? [] : [{...amounts('passes', passes.value, passes.where), asks: true}]),
+  ];
+}
+
+function ofThreads({threads}: Fastener): Demand[] {
+  if (threads === undefined || threads.value === 'unknown') return [];
+  const {value, where} = threads;
+  if (value === 'dry') return [{...word('threads', 'dry', where), asks: true}];
+  return [{aspect: 'threads', value: {type: 'any-of', ids: value}, asks: true, where}];
+}
+
+function ofLock({lock}: Fastener): Demand[] {
+  if (lock === undefined || lock.value === 'unknown') return [];
+  const {value, where} = lock;
+  return [
+    value === 'none'
+      ? none('lock', where)
+      : {aspect: 'lock', value: {type: 'id', id: value}, asks: true, where},
   ];
 }
 
@@ -240,75 +206,49 @@ function ofConsumable(item: ItemOf<'consumable'>): Demand[] {
   ];
 }
 
-/** A decision that nothing is needed: what was decided should not go silent again. */
-function none(aspect: string, where: Where): Demand {
-  return {aspect, value: {type: 'none'}, asks: true, where};
+function ofMark(item: ItemOf<'mark'>): Demand[] {
+  return [
+    there('record', item),
+    ...idOf('match', item.matches, true),
+    ...textOf('stamped', item.stamped, item),
+  ];
 }
 
-/** `none` asks nothing, and neither does what nobody knows yet. */
-function known(value: string | undefined): string | undefined {
-  return value === 'none' || value === 'unknown' ? undefined : value;
+function ofCheck(item: ItemOf<'check'>): Demand[] {
+  return [
+    there('check', item),
+    ...amount('limits', item.limits, 'narrower'),
+    ...(item.expect === undefined ? [] : [word('expect', item.expect, item.where)]),
+    ...flag('rework', item.rework, item),
+    ...anyOf('tool', item.using, item.where),
+    ...each('hazard', item.hazards),
+  ];
 }
 
-function values(list: readonly Located<string>[]): string[] {
-  return list.map(({value}) => value);
+function ofHoldPoint(item: ItemOf<'hold-point'>): Demand[] {
+  return [
+    there('witness', item),
+    ...each('ask', item.asks),
+    ...(item.by === undefined ? [] : [word('by', item.by, item.where)]),
+  ];
 }
 
-function there(aspect: string, {where}: Item): Demand {
-  return {aspect, value: {type: 'there'}, asks: true, where};
+function ofSystem(item: ItemOf<'system'>): Demand[] {
+  return [
+    there('fill', item),
+    ...each('joint', item.joints),
+    ...each('closed by', item.closedBy),
+    ...anyOf('fluid', item.with, item.where),
+    ...amount('amount', item.amount, 'neither'),
+    ...each('hazard', item.hazards),
+  ];
 }
 
-function flag(aspect: string, set: boolean, item: Item): Demand[] {
-  return set ? [there(aspect, item)] : [];
-}
-
-function each(aspect: string, list: readonly Located<string>[]): Demand[] {
-  const once = new Map(list.map((one) => [one.value, one]));
-  return [...once.values()].map(({value, where}) => ({
-    aspect: `${aspect} ${value}`,
-    about: value,
-    value: {type: 'there'},
-    asks: true,
-    where,
-  }));
-}
-
-function anyOf(aspect: string, list: readonly Located<string>[], where: Where): Demand[] {
-  const [first] = list;
-  if (first === undefined) return [];
-  return [{aspect, value: {type: 'any-of', ids: values(list)}, asks: true, where: first.where ?? where}];
-}
-
-function idOf(aspect: string, one: Located<string> | undefined, asks: boolean): Demand[] {
-  return one === undefined ? [] : [{aspect, value: {type: 'id', id: one.value}, asks, where: one.where}];
-}
-
-function word(aspect: string, said: string, where: Where, grade?: number): Demand {
-  return {aspect, value: {type: 'word', word: said, ...(grade !== undefined && {grade})}, asks: false, where};
-}
-
-function said(aspect: string, one: Specified<string> | undefined): Demand[] {
-  return one === undefined ? [] : [word(aspect, one.value, one.where)];
-}
-
-function text(aspect: string, said: string, {where}: Item): Demand {
-  return {aspect, value: {type: 'text', text: said}, asks: false, where};
-}
-
-function textOf(aspect: string, said: string | undefined, item: Item): Demand[] {
-  return said === undefined ? [] : [text(aspect, said, item)];
-}
-
-function amount(
-  aspect: string,
-  one: Specified<Amount | 'unknown'> | undefined,
-  stricter: 'narrower' | 'more' | 'neither',
-  asks = aspect === 'torque' || aspect === 'limits',
-): Demand[] {
-  if (one === undefined || one.value === 'unknown') return [];
-  return [{aspect, value: {type: 'amount', amount: one.value, stricter}, asks, where: one.where}];
-}
-
-function amounts(aspect: string, list: readonly Amount[], where: Where): Demand {
-  return {aspect, value: {type: 'amounts', amounts: list}, asks: false, where};
+function ofAlteration(item: ItemOf<'alteration'>): Demand[] {
+  return [
+    ...each('of', item.of),
+    ...textOf('does', item.does, item),
+    ...anyOf('tool', item.using, item.where),
+    ...each('hazard', item.hazards),
+  ];
 }

@@ -1,6 +1,7 @@
 /** Items, places and options that are called otherwise now and are the same in everything else. */
 import type {Item, Specification} from '../spec/model.js';
-import {type Demanded, demandsOf} from './demands.js';
+import type {Demanded} from './demand.js';
+import {demandsOf} from './demands.js';
 import {dice} from './likeness.js';
 import {valueSays} from './values.js';
 

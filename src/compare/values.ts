@@ -11,7 +11,7 @@ import {
 } from '../quantity/convert.js';
 import {formatAmount} from '../quantity/format.js';
 import type {Amount, Quantity} from '../quantity/model.js';
-import type {Demanded} from './demands.js';
+import type {Demanded} from './demand.js';
 import type {Effect} from './model.js';
 
 /** Undefined where nothing at all has changed. Ids of `before` are those of the new side. */

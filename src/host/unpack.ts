@@ -6,7 +6,7 @@ import {mkdir, mkdtemp, realpath, rm, symlink, writeFile} from 'node:fs/promises
 import {tmpdir} from 'node:os';
 import {dirname, join} from 'node:path';
 import type {Failure} from './failure.js';
-import {SHOP_FILE} from './find.js';
+import {ENGINE_FILE, SHOP_FILE} from './find.js';
 import {type Answer, git, isRefusal, type Refusal} from './git.js';
 import {LIMITS} from './read.js';
 import type {Repository, Revision} from './revision.js';
@@ -17,6 +17,10 @@ export interface Unpacked {
   readonly top: string;
   /** Whether the path was there at all. */
   readonly there: boolean;
+  /** Whether it holds a book: a file does, and a folder with an engine.yaml in it or below. */
+  readonly hasBook: boolean;
+  /** Paths of submodules, whose files are in another repository. */
+  readonly submodules: readonly string[];
   /** What could not be brought, each a clause: "engines/base is a submodule, and its files are not in this repository". */
   readonly unseen: readonly string[];
 }
@@ -54,7 +58,8 @@ export async function withUnpacked<T>(
       ...submodules.map(({path: at}) => `${at} is a submodule, and its files are not in this repository`),
       ...contents.missing.map((at) => `${at} is not in this clone, which is partial; fetch it first`),
     ];
-    return await use({ok: true, top, there, unseen});
+    const hasBook = entries.some((entry) => entry.path === path || isEngineBelow(entry.path, path));
+    return await use({ok: true, top, there, hasBook, submodules: submodules.map(({path: at}) => at), unseen});
   } finally {
     await rm(top, {recursive: true, force: true});
   }
@@ -66,6 +71,11 @@ interface Entry {
   readonly hash: string;
   readonly size: number;
   readonly path: string;
+}
+
+function isEngineBelow(file: string, folder: string): boolean {
+  const name = file.slice(folderOf(file) === '' ? 0 : folderOf(file).length + 1);
+  return name === ENGINE_FILE && (folder === '' || file.startsWith(`${folder}/`));
 }
 
 function entriesOf(listing: string): Entry[] {

@@ -19,6 +19,8 @@ export function harmless(book: Book): Review[] {
           ...otherUnits(book, procedure, tag),
           ...splitTag(book, procedure, tag),
           ...spacedTag(book, procedure, tag),
+          ...leftToSpec(book, procedure, tag),
+          ...allPlaces(book, procedure, tag),
         ]),
         ...splitStep(book, procedure, step),
         ...step.cautions.flatMap(({span, text}) => [
@@ -100,6 +102,45 @@ function otherUnits(book: Book, procedure: Procedure, tag: Tag): Review[] {
         procedure,
         'write a value in another unit',
         [{span: clause.valueSpan, text: formatAmount(restated(amount, unit))}],
+        tag.raw,
+      ),
+    ];
+  });
+}
+
+/** Limits that the specification states too: the sheet prints them either way. */
+function leftToSpec(book: Book, procedure: Procedure, tag: Tag): Review[] {
+  const clause = clauseOf(tag, 'within');
+  if (clause === undefined) return [];
+  const stated = tag.targets.every(({id}) => {
+    const item = book.spec.items.get(id);
+    return (item?.kind === 'fit' || item?.kind === 'check') && typeof item.limits?.value === 'object';
+  });
+  const start = clause.span.start - 1;
+  return stated
+    ? [
+        edit(
+          book,
+          procedure,
+          'leave a value to the specification',
+          [{span: {start, end: clause.span.end}, text: ''}],
+          tag.raw,
+        ),
+      ]
+    : [];
+}
+
+function allPlaces(book: Book, procedure: Procedure, tag: Tag): Review[] {
+  if (['hazard', 'step', 'only', 'waive', 'repeat', 'if'].includes(tag.verb)) return [];
+  return tag.targets.flatMap(({id, span, places}) => {
+    const all = book.spec.items.get(id)?.at ?? [];
+    if (all.length === 0 || places.length > 0) return [];
+    return [
+      edit(
+        book,
+        procedure,
+        'name all places',
+        [insert(span.start + id.length, `[${all.join(', ')}]`)],
         tag.raw,
       ),
     ];
