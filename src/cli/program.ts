@@ -18,7 +18,7 @@ export function programFor(streams: Streams, done: (exit: Exit) => void): Comman
       outputError: (text, write) => write(text.replace(/^error: /, 'wmark: ')),
     })
     .exitOverride();
-  for (const add of [addCheck, addSheet, addStory, addCoverage, addFigure, addWhy, addBegin])
+  for (const add of [addCheck, addSheet, addStory, addCoverage, addFigure, addEditor, addWhy, addBegin])
     add(program, streams, done);
   return program;
 }
@@ -108,6 +108,21 @@ const addFigure: Add = (program, streams, done) => {
     });
 };
 
+const addEditor: Add = (program, _streams, done) => {
+  program
+    .command('editor')
+    .summary('serve an editor: findings while typing, completion, fixes')
+    .description(
+      'Speaks the Language Server Protocol over standard input and output. An editor starts it; it is of no use by hand.',
+    )
+    .addOption(new Option('--stdio', 'as some editors say of themselves; there is no other way').hideHelp())
+    .addHelpText('after', EDITOR_HELP)
+    .action(async () => {
+      const {editor} = await import('./editor.js');
+      done(await editor());
+    });
+};
+
 const addWhy: Add = (program, streams, done) => {
   program
     .command('why')
@@ -178,6 +193,10 @@ Examples:
   wmark figure                          list the subjects with an example each
   wmark figure adapter                  explain the options of one
   wmark figure adapter --torque "85 lbf·ft" --wrench "18 in" --adapter "3 in"`;
+
+const EDITOR_HELP = `
+Example, for an editor's settings:
+  command: wmark editor                 for Markdown and YAML files`;
 
 const WHY_HELP = `
 Examples:

@@ -1,7 +1,7 @@
 /** Reads one file that should be text, whatever it turns out to be: too large, a device, binary, another encoding. */
 import {constants} from 'node:fs';
 import {type FileHandle, open} from 'node:fs/promises';
-import {type Source, source} from '../text/source.js';
+import {positionAt, type Source, source} from '../text/source.js';
 import {type Failure, systemFailure} from './failure.js';
 
 /**
@@ -11,12 +11,10 @@ import {type Failure, systemFailure} from './failure.js';
  */
 export const LIMITS = {procedure: 4 * 1024 * 1024, specification: 1024 * 1024} as const;
 
+export type ReadText = {readonly ok: true; readonly source: Source} | Failure;
+
 /** A text file, wrapped under the name that people know it by; or why it can't be read. */
-export async function readText(
-  path: string,
-  shown: string,
-  limit: number,
-): Promise<{readonly ok: true; readonly source: Source} | Failure> {
+export async function readText(path: string, shown: string, limit: number): Promise<ReadText> {
   try {
     const bytes = await readBytes(path, shown, limit);
     return bytes instanceof Uint8Array ? decode(bytes, shown) : bytes;
@@ -57,16 +55,33 @@ async function readUpTo(handle: FileHandle, most: number): Promise<Uint8Array> {
   }
 }
 
-function decode(bytes: Uint8Array, shown: string): {readonly ok: true; readonly source: Source} | Failure {
+/** A text that somebody is writing, as `readText` would take it once it is saved. */
+export function unsavedText(text: string, shown: string, limit: number): ReadText {
+  const size = Buffer.byteLength(text);
+  if (size > limit) return tooLarge(shown, size, limit);
+  const zero = text.indexOf('\0');
+  if (zero === -1) return filled(text, shown);
+  return refuse(
+    shown,
+    'it is binary, not text',
+    'name a text file',
+    positionAt(source(shown, text), zero).line,
+  );
+}
+
+function filled(text: string, shown: string): ReadText {
+  if (text.trim() === '') return refuse(shown, 'it is empty', 'write it, or take its name out');
+  return {ok: true, source: source(shown, text)};
+}
+
+function decode(bytes: Uint8Array, shown: string): ReadText {
   if (isUtf16(bytes)) return refuse(shown, 'it is written in UTF-16', 'save it as UTF-8');
   const zero = bytes.indexOf(0);
   if (zero !== -1) {
     return refuse(shown, 'it is binary, not text', 'name a text file', lineOf(bytes, zero));
   }
   try {
-    const text = new TextDecoder('utf-8', {fatal: true, ignoreBOM: true}).decode(bytes);
-    if (text.trim() === '') return refuse(shown, 'it is empty', 'write it, or take its name out');
-    return {ok: true, source: source(shown, text)};
+    return filled(new TextDecoder('utf-8', {fatal: true, ignoreBOM: true}).decode(bytes), shown);
   } catch {
     return refuse(shown, 'it is not written in UTF-8', 'save it as UTF-8', firstBadLine(bytes));
   }
