@@ -18,7 +18,17 @@ export function programFor(streams: Streams, done: (exit: Exit) => void): Comman
       outputError: (text, write) => write(text.replace(/^error: /, 'wmark: ')),
     })
     .exitOverride();
-  for (const add of [addCheck, addSheet, addStory, addCoverage, addFigure, addEditor, addWhy, addBegin])
+  for (const add of [
+    addCheck,
+    addSheet,
+    addStory,
+    addCoverage,
+    addFigure,
+    addTidy,
+    addEditor,
+    addWhy,
+    addBegin,
+  ])
     add(program, streams, done);
   return program;
 }
@@ -123,6 +133,24 @@ const addEditor: Add = (program, _streams, done) => {
     });
 };
 
+const addTidy: Add = (program, streams, done) => {
+  program
+    .command('tidy')
+    .summary('bring tags and step numbers into one form')
+    .description(
+      'Spells every tag, and numbers every step, in one form. The prose, the values and the sheet stay as they are.',
+    )
+    .argument('[path...]', 'folders or procedures', ['.'])
+    .option('--fix', 'also make the fixes that change only how a thing is written')
+    .option('--check', 'change nothing; say what would be changed, with exit status 1')
+    .option('--show', 'show the lines that change, before and after')
+    .addHelpText('after', TIDY_HELP)
+    .action(async (paths: string[], options: {fix?: true; check?: true; show?: true}) => {
+      const {tidy} = await import('./tidy.js');
+      done(await tidy(paths, options, streams));
+    });
+};
+
 const addWhy: Add = (program, streams, done) => {
   program
     .command('why')
@@ -197,6 +225,15 @@ Examples:
 const EDITOR_HELP = `
 Example, for an editor's settings:
   command: wmark editor                 for Markdown and YAML files`;
+
+const TIDY_HELP = `
+Examples:
+  wmark tidy                            every book in this folder and below
+  wmark tidy --check engines/four       for a pipeline: what would change
+  wmark tidy --fix --show 03-crank.md   one procedure, with the fixes that are mere spelling
+
+A file is written whole or not at all, and not where it changed meanwhile. What a fix would change in a value,
+an item, an order or a caution is left to you: \`wmark check\` names it.`;
 
 const WHY_HELP = `
 Examples:

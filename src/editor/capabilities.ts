@@ -25,6 +25,8 @@ export function capabilities(pull: boolean): ServerCapabilities {
       range: true,
     },
     inlayHintProvider: true,
+    documentFormattingProvider: true,
+    documentRangeFormattingProvider: true,
     foldingRangeProvider: true,
     codeLensProvider: {},
     executeCommandProvider: {commands: [UNDONE_COMMAND]},

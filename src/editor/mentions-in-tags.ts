@@ -1,5 +1,6 @@
 /** The names in the tags and the front matter of a procedure. */
-import type {Block, Procedure, Tag} from '../procedure/model.js';
+import type {Procedure, Tag} from '../procedure/model.js';
+import {tagsOfProcedure} from '../procedure/tidy/tags.js';
 import {type TargetKinds, tagSpec} from '../procedure/verbs.js';
 import type {Mention, MentionKind} from './mention.js';
 
@@ -13,19 +14,7 @@ export function procedureMentions(procedure: Procedure): Mention[] {
 
 /** Every tag that was read, in the order of the text: those of headings, of steps and of cautions. */
 export function tagsIn(procedure: Procedure): readonly Tag[] {
-  const tags = [
-    ...procedure.sections.flatMap(({only, content}) => [...only, ...content.flatMap(cautionTags)]),
-    ...procedure.steps.flatMap((step) => [
-      ...step.tags,
-      ...step.cautions.flatMap((caution) => caution.tags),
-      ...step.more.flatMap(cautionTags),
-    ]),
-  ];
-  return [...new Set(tags)].sort((one, other) => one.span.start - other.span.start);
-}
-
-function cautionTags(block: Block): readonly Tag[] {
-  return block.type === 'caution' ? block.caution.tags : [];
+  return [...tagsOfProcedure(procedure)].sort((one, other) => one.span.start - other.span.start);
 }
 
 function tagMentions(tag: Tag, file: string): Mention[] {

@@ -6,9 +6,11 @@ import {
   type Position,
   ResponseError,
   SemanticTokensBuilder,
+  type TextEdit,
 } from 'vscode-languageserver';
 import type {Procedure} from '../procedure/model.js';
-import {positionAt, type Source, source} from '../text/source.js';
+import {tidyEdits} from '../procedure/tidy/edits.js';
+import {positionAt, type Source, type Span, source} from '../text/source.js';
 import {codeActions} from './code-actions.js';
 import {type Coloured, colours, TOKEN_TYPES} from './colours.js';
 import {procedureOffers} from './completion.js';
@@ -62,6 +64,16 @@ export function bindRequests(connection: Connection, session: Session): void {
     if (only !== undefined && !only.some((kind) => kind === '' || kind === 'quickfix')) return [];
     const here = await hereAt(session, uri, range.start, token);
     return here && codeActions(here.view, here.file, spanIn(here.source, range), addresses);
+  });
+
+  connection.onDocumentFormatting(async ({textDocument: {uri}}, token) => {
+    const here = await hereAt(session, uri, NOWHERE.start, token);
+    return here && tidied(here, {start: 0, end: here.source.text.length});
+  });
+
+  connection.onDocumentRangeFormatting(async ({textDocument: {uri}, range}, token) => {
+    const here = await hereAt(session, uri, range.start, token);
+    return here && tidied(here, spanIn(here.source, range));
   });
 
   connection.onWorkspaceSymbol(async ({query}) => {
@@ -171,6 +183,15 @@ async function hereAt(
 async function procedureAt(session: Session, uri: string, token: Token): Promise<Procedure | undefined> {
   const asked = await session.asked(uri, token);
   return asked?.view.procedure(asked.file);
+}
+
+/** As `wmark tidy` would write the part of the procedure. */
+function tidied({view, file, source: from}: Here, part: Span): TextEdit[] {
+  const procedure = view.procedure(file);
+  const edits = procedure ? tidyEdits(procedure, view.spec) : [];
+  return edits
+    .filter(({span}) => part.start <= span.start && span.end <= part.end)
+    .map((edit) => textEditOf(from, edit));
 }
 
 /** The texts of all books on the desk: a name may be given in one that shares the file. */
