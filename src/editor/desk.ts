@@ -173,7 +173,7 @@ function readsAsProcedure({book}: LoadedBook): boolean {
 function isBaseOf(book: LoadedBook, books: readonly LoadedBook[]): boolean {
   return (
     book.book.spec.build.length === 0 &&
-    books.some((other) => other !== book && other.book.spec.files.has(book.file))
+    books.some((other) => other !== book && !other.alone && other.book.spec.files.has(book.file))
   );
 }
 

@@ -237,5 +237,5 @@ function tokensOf(procedure: Procedure | undefined, coloured: readonly Coloured[
     const {line, column} = procedure ? positionAt(procedure.source, span.start) : {line: 1, column: 1};
     builder.push(line - 1, column - 1, span.end - span.start, TOKEN_TYPES.indexOf(type), 0);
   }
-  return builder.build();
+  return {data: builder.build().data};
 }
