@@ -1,7 +1,7 @@
 /** Reads one file that should be text, whatever it turns out to be: too large, a device, binary, another encoding. */
 import {constants} from 'node:fs';
 import {type FileHandle, open} from 'node:fs/promises';
-import {positionAt, type Source, source} from '../text/source.js';
+import {type Source, source} from '../text/source.js';
 import {type Failure, systemFailure} from './failure.js';
 
 /**
@@ -57,21 +57,8 @@ async function readUpTo(handle: FileHandle, most: number): Promise<Uint8Array> {
 
 /** A text that somebody is writing, as `readText` would take it once it is saved. */
 export function unsavedText(text: string, shown: string, limit: number): ReadText {
-  const size = Buffer.byteLength(text);
-  if (size > limit) return tooLarge(shown, size, limit);
-  const zero = text.indexOf('\0');
-  if (zero === -1) return filled(text, shown);
-  return refuse(
-    shown,
-    'it is binary, not text',
-    'name a text file',
-    positionAt(source(shown, text), zero).line,
-  );
-}
-
-function filled(text: string, shown: string): ReadText {
-  if (text.trim() === '') return refuse(shown, 'it is empty', 'write it, or take its name out');
-  return {ok: true, source: source(shown, text)};
+  const bytes = Buffer.from(text);
+  return bytes.length > limit ? tooLarge(shown, bytes.length, limit) : decode(bytes, shown);
 }
 
 function decode(bytes: Uint8Array, shown: string): ReadText {
@@ -81,7 +68,9 @@ function decode(bytes: Uint8Array, shown: string): ReadText {
     return refuse(shown, 'it is binary, not text', 'name a text file', lineOf(bytes, zero));
   }
   try {
-    return filled(new TextDecoder('utf-8', {fatal: true, ignoreBOM: true}).decode(bytes), shown);
+    const text = new TextDecoder('utf-8', {fatal: true, ignoreBOM: true}).decode(bytes);
+    if (text.trim() === '') return refuse(shown, 'it is empty', 'write it, or take its name out');
+    return {ok: true, source: source(shown, text)};
   } catch {
     return refuse(shown, 'it is not written in UTF-8', 'save it as UTF-8', firstBadLine(bytes));
   }
