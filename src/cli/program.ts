@@ -28,7 +28,7 @@ export function programFor(streams: Streams, done: (exit: Exit) => void): Comman
     .exitOverride();
   const commands = [
     ...[addCheck, addKnown, addCompare, addSheet, addReadings, addStory, addCoverage, addLists],
-    ...[addFigure, addTidy, addAdopt, addWhy, addBegin],
+    ...[addFigure, addTidy, addAdopt, addEditor, addWhy, addBegin],
   ];
   for (const add of commands) add(program, streams, done);
   return program;
@@ -235,6 +235,21 @@ const addFigure: Add = (program, streams, done) => {
     });
 };
 
+const addEditor: Add = (program, _streams, done) => {
+  program
+    .command('editor')
+    .summary('serve an editor: findings while typing, completion, fixes')
+    .description(
+      'Speaks the Language Server Protocol over standard input and output. An editor starts it; it is of no use by hand.',
+    )
+    .addOption(new Option('--stdio', 'as some editors say of themselves; there is no other way').hideHelp())
+    .addHelpText('after', EDITOR_HELP)
+    .action(async () => {
+      const {editor} = await import('./editor.js');
+      done(await editor());
+    });
+};
+
 const addTidy: Add = (program, streams, done) => {
   program
     .command('tidy')
@@ -399,6 +414,10 @@ Examples:
   wmark figure                          list the subjects with an example each
   wmark figure adapter                  explain the options of one
   wmark figure adapter --torque "85 lbf·ft" --wrench "18 in" --adapter "3 in"`;
+
+const EDITOR_HELP = `
+Example, for an editor's settings:
+  command: wmark editor                 for Markdown and YAML files`;
 
 const TIDY_HELP = `
 Examples:
