@@ -94,6 +94,11 @@ export interface FindingKind {
   readonly example?: Example;
   /** Problems of the readers with this name are reported as they are. */
   readonly fromReading?: true;
+  /**
+   * Its fixes change only how a thing is written: never a value, a material, an item, an order or a caution. Such
+   * fixes may be made without asking.
+   */
+  readonly fixIsSpelling?: true;
   /** Once a book. */
   readonly book?: (context: Context) => void;
   /** Once a step, in build order. */

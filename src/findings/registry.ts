@@ -37,6 +37,7 @@ import {measuredSlack} from './measured-slack.js';
 import {measuredTooLate} from './measured-too-late.js';
 import type {FindingKind} from './model.js';
 import {passesNotRising} from './passes-not-rising.js';
+import {pictureMissing} from './picture-missing.js';
 import {preloadOutOfRange} from './preload-out-of-range.js';
 import {proseDisagrees} from './prose-disagrees.js';
 import {reworkMissing} from './rework-missing.js';
@@ -88,6 +89,7 @@ export const FINDINGS: readonly FindingKind[] = [
   specContradiction,
   specSilent,
   fileUnreadable,
+  pictureMissing,
   untaggedAction,
   valueDisagrees,
   proseDisagrees,

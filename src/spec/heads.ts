@@ -18,6 +18,7 @@ export function shopOf(file: BookFile | undefined, otherwise: Where): Shop {
     name: textOf(entryOf(shop?.value, 'name')?.value) ?? '',
     paper: textOf(entryOf(shop?.value, 'paper')?.value) === 'Letter' ? 'Letter' : 'A4',
     units: textOf(entryOf(shop?.value, 'units')?.value) === 'metric' ? 'metric' : 'inch',
+    language: textOf(entryOf(shop?.value, 'language')?.value) === 'de' ? 'de' : 'en',
     severity: new Map(severity?.type === 'map' ? severity.entries.flatMap(severityOf) : []),
     where: shop?.value.where ?? otherwise,
   };

@@ -34,6 +34,15 @@ const SHELL_STEPS = `
 3. Read the clearance. \`measure: main-clearance\`
 `;
 
+/** Beside the shells a rod that only floats there. */
+const FLOATING = `${SHELLS.replace('  main-shells: {}', '  main-shells: {}\n  rods: {}')}  side-float: {between: [main-journals, rods], limits: 0.006–0.012 in, using: [feeler-gauges], when: {installed: [rods], tight: []}}
+`;
+
+const FLOATING_STEPS = SHELL_STEPS.replace('install: main-shells', 'install: main-shells, rods').replace(
+  'measure: main-clearance',
+  'measure: main-clearance, side-float',
+);
+
 export const TRADE_CASES: readonly TradeCase[] = [
   {
     fact: 'drilled-head bolts specified for safety wire are given cotter pins',
@@ -338,6 +347,16 @@ checks:
     wrong: SHELL_STEPS,
     right: SHELL_STEPS,
     job: 'grinds: {main-journals: 0.010 in}\nfitted: {main-shells: {undersize: 0.020 in}}\n',
+    rightJob: 'grinds: {main-journals: 0.010 in}\nfitted: {main-shells: {undersize: 0.010 in}}\n',
+  },
+  {
+    fact: 'the upper shells of a ground crankshaft are standard, and the rod beside them has no undersize at all',
+    finding: 'undersize-mismatch',
+    item: 'main-shells',
+    engine: FLOATING,
+    wrong: FLOATING_STEPS,
+    right: FLOATING_STEPS,
+    job: 'grinds: {main-journals: 0.010 in}\n',
     rightJob: 'grinds: {main-journals: 0.010 in}\nfitted: {main-shells: {undersize: 0.010 in}}\n',
   },
   {
