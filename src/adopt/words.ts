@@ -23,6 +23,10 @@ export function wordsOf(text: string): Word[] {
   return joined(plain);
 }
 
+export function stemsOf(words: readonly Word[]): ReadonlySet<string> {
+  return new Set(words.map(({stem}) => stem));
+}
+
 const WORD = /[a-z]+|\d+(?:[.,/]\d+)*|,/gi;
 
 /** Two words that are one thing: `big end`, `end play`, `split pin`. */

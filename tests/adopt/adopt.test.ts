@@ -1,4 +1,5 @@
 /** What is proposed for a text, how the draft is written, and that the figures of the benchmark hold. */
+import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import {draftOf} from '../../src/adopt/draft.js';
 import {proposalsFor, SURE} from '../../src/adopt/proposals.js';
@@ -7,6 +8,7 @@ import {readProcedure} from '../../src/procedure/read.js';
 import {readTag} from '../../src/procedure/tag.js';
 import {tidyEdits} from '../../src/procedure/tidy/edits.js';
 import {source} from '../../src/text/source.js';
+import {untidy} from '../procedure/untidy.js';
 import {HELD_OUT} from './held-out.js';
 import {HELD_OUT_SHOP} from './held-out-engine.js';
 import {precision, recall} from './score.js';
@@ -163,6 +165,27 @@ describe('a draft', () => {
   });
 });
 
+describe('any text', () => {
+  it('is drafted without a fault, every character kept, every step where it was', () => {
+    fc.assert(
+      fc.property(fc.oneof(untidy, fc.string({unit: 'binary', maxLength: 200})), (text) => {
+        const before = readProcedure(source('x.md', text));
+        const after = draft(before.source.text);
+        const read = readProcedure(source('x.md', after.text));
+        expect(read.steps.slice(0, before.steps.length).map(({number}) => number)).toEqual(
+          before.steps.map(({number}) => number),
+        );
+        let from = 0;
+        for (const character of before.source.text.trimEnd()) {
+          from = after.text.indexOf(character, from) + 1;
+          expect(from).toBeGreaterThan(0);
+        }
+      }),
+      {numRuns: 40},
+    );
+  });
+});
+
 describe('the benchmark', () => {
   it('asks for tags that can be read and name what there is', () => {
     expect(HELD_OUT.length).toBeGreaterThanOrEqual(150);
@@ -181,8 +204,8 @@ describe('the benchmark', () => {
     expect(precision(sentences.sure)).toBeGreaterThanOrEqual(0.95);
     expect(recall(sentences.sure)).toBeGreaterThanOrEqual(0.88);
     const book = await bookScore('procedures/ottermouth-four');
-    expect(precision(book.sure)).toBeGreaterThanOrEqual(0.85);
-    expect(recall(book.sure)).toBeGreaterThanOrEqual(0.6);
+    expect(precision(book.sure)).toBeGreaterThanOrEqual(0.9);
+    expect(recall(book.sure)).toBeGreaterThanOrEqual(0.68);
     const development = await developmentScore();
     expect(precision(development.sure)).toBeGreaterThanOrEqual(0.95);
   });

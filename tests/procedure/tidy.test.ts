@@ -187,6 +187,41 @@ describe('any procedure', () => {
     );
   });
 
+  it('or any other text is left readable, and tidy after one go', () => {
+    const pieces = fc.constantFrom(
+      '1. ',
+      '10) ',
+      '   ',
+      '\n',
+      '\r\n',
+      '\t',
+      '`',
+      '``',
+      'torque:',
+      ' bolts',
+      '[rear,front]',
+      ' to 85 ft-lb',
+      '> ',
+      '- ',
+      '#',
+      'a',
+      ':',
+      '<!--',
+      '\n\n',
+    );
+    fc.assert(
+      fc.property(fc.array(pieces, {maxLength: 40}), (all) => {
+        const text = all.join('');
+        const before = readProcedure(source('procedure.md', text));
+        const once = applyEdits(text, tidyEdits(before, spec));
+        const after = readProcedure(source('procedure.md', once));
+        expect(applyEdits(once, tidyEdits(after, spec))).toBe(once);
+        expect(sheetOf(after)).toEqual(sheetOf(before));
+      }),
+      {numRuns: 300},
+    );
+  });
+
   it('of the demonstration books is tidy, and is so again from a loose writing', async () => {
     const {books} = await loadBooks(['procedures', 'src/cli/begin']);
     expect(books.length).toBeGreaterThan(2);
