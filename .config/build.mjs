@@ -5,7 +5,16 @@
  * and the licences of what went into the bundles.
  */
 import {spawnSync} from 'node:child_process';
-import {existsSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync} from 'node:fs';
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import {createRequire} from 'node:module';
 import {dirname, join} from 'node:path';
 import {fileURLToPath} from 'node:url';
@@ -27,7 +36,7 @@ const common = {
   metafile: true,
   legalComments: 'none',
   logLevel: 'warning',
-  loader: {'.md': 'text', '.yaml': 'text'},
+  loader: {'.md': 'text', '.yaml': 'text', '.typ': 'text'},
   define: {
     WMARK_VERSION: JSON.stringify(manifest.version),
     WMARK_TABLET: JSON.stringify(tablet.text),
@@ -53,11 +62,14 @@ const [library, command] = await Promise.all([
     splitting: true,
     minifyWhitespace: true,
     minifySyntax: true,
+    // It brings machine code of its own, which no bundle can hold.
+    external: ['@myriaddreamin/typst-ts-node-compiler'],
     // The YAML package asks for Node's own modules by `require`, which an ES module has to make for itself.
     banner: {js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);"},
   }),
 ]);
 declarations();
+fonts();
 writeFileSync(
   join(fresh, 'THIRD-PARTY.txt'),
   licences([library.metafile, command.metafile, tablet.metafile]),
@@ -77,6 +89,24 @@ function declarations() {
   const project = join(root, '.config', 'tsconfig.types.json');
   const words = [compiler, '-p', project, '--outDir', join(fresh, 'types')];
   if (spawnSync(process.execPath, words, {stdio: 'inherit'}).status !== 0) process.exit(1);
+}
+
+/** The fonts of the PDF, with their licence. */
+function fonts() {
+  const from = join(root, 'node_modules', 'dejavu-fonts-ttf');
+  mkdirSync(join(fresh, 'fonts'));
+  const faces = [
+    'SansCondensed',
+    'SansCondensed-Bold',
+    'SansCondensed-Oblique',
+    'SansCondensed-BoldOblique',
+    'SansMono',
+    'SansMono-Bold',
+  ];
+  for (const face of faces) {
+    copyFileSync(join(from, 'ttf', `DejaVu${face}.ttf`), join(fresh, 'fonts', `DejaVu${face}.ttf`));
+  }
+  copyFileSync(join(from, 'LICENSE'), join(fresh, 'fonts', 'LICENSE'));
 }
 
 /** The licence texts of the packages whose code stands in the bundles. */

@@ -16,12 +16,10 @@ export const LIMITS = {
   record: 16 * 1024 * 1024,
 } as const;
 
+export type ReadText = {readonly ok: true; readonly source: Source} | Failure;
+
 /** A text file, wrapped under the name that people know it by; or why it can't be read. */
-export async function readText(
-  path: string,
-  shown: string,
-  limit: number,
-): Promise<{readonly ok: true; readonly source: Source} | Failure> {
+export async function readText(path: string, shown: string, limit: number): Promise<ReadText> {
   try {
     const bytes = await readBytes(path, shown, limit);
     return bytes instanceof Uint8Array ? decode(bytes, shown) : bytes;
@@ -62,7 +60,13 @@ async function readUpTo(handle: FileHandle, most: number): Promise<Uint8Array> {
   }
 }
 
-function decode(bytes: Uint8Array, shown: string): {readonly ok: true; readonly source: Source} | Failure {
+/** A text that somebody is writing, as `readText` would take it once it is saved. */
+export function unsavedText(text: string, shown: string, limit: number): ReadText {
+  const bytes = Buffer.from(text);
+  return bytes.length > limit ? tooLarge(shown, bytes.length, limit) : decode(bytes, shown);
+}
+
+function decode(bytes: Uint8Array, shown: string): ReadText {
   if (isUtf16(bytes)) return refuse(shown, 'it is written in UTF-16', 'save it as UTF-8');
   const zero = bytes.indexOf(0);
   if (zero !== -1) {

@@ -1,22 +1,28 @@
 /** Compiles the cover of a book: its procedures in build order, and what a second person signs over the whole build. */
-import {printedDigits, type SheetBook, type SheetOptions, waiversOf} from './compile.js';
+import {numbersOf, printedDigits, type SheetBook, type SheetOptions, waiversOf, wordsOf} from './compile.js';
+import {jobLines} from './job-lines.js';
 import type {Cover, CoverHold, CoverLine, CoverWaiver} from './model.js';
 import {sheetNames} from './names.js';
 import {holdsOf} from './rows.js';
 import {survey} from './survey.js';
-import {ENGLISH} from './words.js';
 
-export function compileCover(book: SheetBook, options: SheetOptions): Cover {
+export interface CoverOptions extends SheetOptions {
+  /** Titles of the procedures that this job has not. */
+  readonly leftOut?: readonly string[];
+}
+
+export function compileCover(book: SheetBook, options: CoverOptions): Cover {
   const {spec} = book;
+  const words = wordsOf(book, options);
   const parts = partsOf(book, options);
   return {
     paper: options.paper ?? spec.shop.paper,
-    words: options.words ?? ENGLISH,
+    words,
     shop: spec.shop.name,
     engine: spec.engine.name,
     ...(spec.engine.note === undefined ? {} : {engineNote: spec.engine.note}),
-    ...(options.job === undefined ? {} : {job: options.job}),
-    ...(options.engineNumber === undefined ? {} : {engineNumber: options.engineNumber}),
+    ...numbersOf(book, options),
+    ...(book.job && {thisJob: jobLines(book.job, spec, {words, leftOut: options.leftOut ?? []})}),
     fingerprint: printedDigits(options.fingerprint),
     procedures: parts.map(({line}) => line),
     holds: parts.flatMap(({holds}) => holds),
@@ -39,7 +45,7 @@ interface CoverPart {
 function partsOf(book: SheetBook, options: SheetOptions): CoverPart[] {
   const names = sheetNames(book.procedures);
   return book.procedures.map((procedure, at) => {
-    const context = survey(procedure, book, options.words ?? ENGLISH);
+    const context = survey(procedure, book, wordsOf(book, options));
     const number = at + 1;
     const holds = procedure.steps.flatMap((step) =>
       holdsOf(step, context).map((hold) => ({...hold, procedure: number, step: step.number})),

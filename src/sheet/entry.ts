@@ -6,12 +6,14 @@ import {convert, highOf, lowOf} from '../quantity/convert.js';
 import type {Amount} from '../quantity/model.js';
 import {specifiedAmount} from './clauses.js';
 import {type Context, nameOf, placesOfUse, spaced, subjectOf, type Use, usesOf} from './context.js';
+import {placesDrawing} from './drawing.js';
 import {factsOf} from './facts.js';
 import {doubtOf, inFigures} from './gauge.js';
 import {againKeys, placeKeys} from './keys.js';
 import type {Blanks, Entry, ReadingBlanks} from './model.js';
 import {tighteningBlanks} from './tightening.js';
-import {printed, readingUnit} from './value.js';
+import {inWords, printed, readingUnit} from './value.js';
+import {wireDrawing} from './wire.js';
 
 /** Verbs that speak of the step itself: they show in the row, not as entries of their own. */
 const STEP_VERBS: ReadonlySet<Verb> = new Set(['witness', 'hazard', 'step', 'only', 'if', 'repeat', 'waive']);
@@ -38,7 +40,7 @@ export function entriesOf(step: Step, context: Context): Entry[] {
     .map((use, at) => ({...use, number: at + 1}))
     .filter((use) => !STEP_VERBS.has(use.tag.verb))
     .map((use) => withNote(entryOf(use, step, context), use, step, context))
-    .filter((entry) => entry.facts.length > 0 || entry.blanks !== undefined);
+    .filter((entry) => entry.facts.length > 0 || entry.blanks !== undefined || entry.drawing !== undefined);
 }
 
 /** A use with its turn among those of its step, from 1, whether it is printed or not. */
@@ -54,10 +56,25 @@ function entryOf(use: Turn, step: Step, context: Context): Entry {
     verb,
     title: context.words.verbs[verb],
     subject: showsPlaces ? nameOf(use.target.id, context) : subjectOf(use, context),
-    // Limits stand at the blanks themselves.
-    facts: factsOf(use, context, blanks?.type === 'readings' ? 'within' : undefined),
+    facts: factsOf(use, context, elsewhere(blanks, step)),
     ...(blanks === undefined ? {} : {blanks}),
+    ...drawnWith(use, context),
   };
+}
+
+/** Runs of wire, and the places of gauging strips where there are several. */
+function drawnWith(use: Use, context: Context): Pick<Entry, 'drawing'> {
+  const wire = wireDrawing(use, context);
+  if (wire !== undefined) return {drawing: wire};
+  const places = placesOfUse(use);
+  if (use.tag.verb !== 'lay' || places.length < 2) return {};
+  return {drawing: placesDrawing('strips', places.map(spaced))};
+}
+
+/** Limits stand at the blanks themselves; the text of a step that a job adds is its alteration. */
+function elsewhere(blanks: Blanks | undefined, {added}: Step): 'within' | 'by' | undefined {
+  if (blanks?.type === 'readings') return 'within';
+  return added === undefined ? undefined : 'by';
 }
 
 /** What the shop has to say of an item, where the procedure first comes to it. */
@@ -106,17 +123,17 @@ function cureTimes(use: Turn, step: Step, {words}: Context): Blanks {
 
 function readings(use: Turn, step: Step, context: Context): Blanks {
   const limits = limitsOf(use, context);
-  const {words, spec} = context;
+  const {words} = context;
   const places = placesOrOne(use);
   const keys = placeKeys(step.number, use.number, places);
   const again = context.looped.has(step.index);
   return {
     type: 'readings',
     item: use.target.id,
-    unit: typeof limits === 'object' ? readingUnit(limits, spec.shop.units).symbol : '',
+    unit: typeof limits === 'object' ? inWords(readingUnit(limits, context).symbol, words) : '',
     ...(limits === undefined
       ? {}
-      : {limits: typeof limits === 'string' ? {text: words.unknown} : printed(limits, spec.shop.units)}),
+      : {limits: typeof limits === 'string' ? {text: words.unknown} : printed(limits, context)}),
     ...(typeof limits === 'object' ? boundsOf(limits, use, context) : {}),
     labels: places.map(spaced),
     places,
@@ -135,7 +152,7 @@ type Bounds = Pick<ReadingBlanks, 'least' | 'most' | 'doubt'>;
 
 /** A single value has no limits that a reading could be judged by. */
 function boundsOf(limits: Amount, use: Use, context: Context): Bounds {
-  const unit = readingUnit(limits, context.spec.shop.units);
+  const unit = readingUnit(limits, context);
   const judged = limits.form !== 'single';
   const [low, high] = judged ? [lowOf(limits), highOf(limits)] : [];
   const doubt = doubtOf(use, unit, context);

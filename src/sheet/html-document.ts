@@ -6,6 +6,7 @@ import {scriptSource} from './html-script.js';
 import type {Paper} from './model.js';
 import {pageStyle, type Running} from './page.js';
 import {STYLE} from './style.js';
+import {withoutUnseen} from './unseen.js';
 import type {Words} from './words.js';
 
 export interface Page {
@@ -38,14 +39,10 @@ export function document({words, title, paper, running, body, active}: Page): st
   return `<!doctype html>\n${toHtml(washed(html))}\n`;
 }
 
-/** Controls that could turn the direction of a line or hide a part of it (Unicode TR 36, section 2.9). */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to be found.
-const UNSEEN = /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069\uFEFF]/g;
-
 function washed(root: Element): Element {
   const waiting: Nodes[] = [root];
   for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
-    if (node.type === 'text') node.value = node.value.replace(UNSEEN, '');
+    if (node.type === 'text') node.value = withoutUnseen(node.value);
     if ('children' in node) waiting.push(...node.children);
   }
   return root;

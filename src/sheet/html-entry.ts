@@ -1,9 +1,11 @@
 /** What stands beside a step: its values, and the boxes, blanks and lines that the hand fills. */
 import type {Element} from 'hast';
 import {h} from 'hastscript';
+import {wireRuns} from './drawing-text.js';
+import {drawingNode} from './html-drawing.js';
 import {blank, box, line, valueNodes} from './html-parts.js';
 import {tighteningNode} from './html-tightening.js';
-import type {Blanks, Entry, Fact, ReadingBlanks} from './model.js';
+import type {Blanks, Drawing, Entry, Fact, ReadingBlanks} from './model.js';
 import type {Words} from './words.js';
 
 /** More readings than this go below the step, in two columns. */
@@ -16,7 +18,8 @@ const MOST_TICKS = 9;
 const LONGEST_LABEL = 9;
 
 /** Whether an entry needs the width of the step, below it. */
-export function isWide({blanks}: Entry): boolean {
+export function isWide({blanks, drawing}: Entry): boolean {
+  if (drawing !== undefined) return true;
   if (blanks?.type === 'readings') return !fitsBeside(blanks);
   if (blanks?.type === 'ticks') return blanks.labels.length > MOST_TICKS;
   return blanks?.type === 'tightening' && (blanks.positions.length > 1 || blanks.drawing !== undefined);
@@ -27,9 +30,19 @@ export function entryNodes(entries: readonly Entry[], words: Words): Element[] {
     h('div.entry', [
       h('p.entry-title', [h('b', entry.title), ` ${entry.subject}`]),
       ...(entry.facts.length === 0 ? [] : [h('dl.facts', entry.facts.map(factNode))]),
+      ...(entry.drawing === undefined ? [] : [drawnNode(entry.drawing, words)]),
       ...(entry.blanks === undefined ? [] : [blanksNode(entry.blanks, words)]),
     ]),
   );
+}
+
+/** The runs of a wire stand beside their drawing as text too. */
+function drawnNode(drawing: Drawing, words: Words): Element {
+  const runs = wireRuns(drawing, words).map((run) => h('li', run));
+  return h('figure.drawn', [
+    drawingNode(drawing, words),
+    ...(runs.length === 0 ? [] : [h('ul.plain', runs)]),
+  ]);
 }
 
 function factNode({label, note, ...value}: Fact): Element {
@@ -70,13 +83,18 @@ export function ticksNode(labels: readonly string[], keys: readonly string[]): E
   );
 }
 
+/** Whether the places are set in two columns. */
+export function readsInColumns({labels}: ReadingBlanks): boolean {
+  return labels.length > BESIDE;
+}
+
 function readingsNode(readings: ReadingBlanks, words: Words): Element {
-  const {limits, labels} = readings;
+  const {limits} = readings;
   return h('div', [
     ...(limits === undefined
       ? []
       : [h('p.limits', [h('span.label', words.limits), ' ', h('span.value', valueNodes(limits))])]),
-    labels.length > BESIDE ? readingColumns(readings, words) : readingTable(readings, words),
+    readsInColumns(readings) ? readingColumns(readings, words) : readingTable(readings, words),
   ]);
 }
 

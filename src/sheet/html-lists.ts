@@ -1,9 +1,12 @@
 /** The before-you-start lists as HTML tables. */
 import type {Element, ElementContent} from 'hast';
 import {h} from 'hastscript';
+import {placeItems} from './drawing-text.js';
+import {drawingNode} from './html-drawing.js';
 import {box, valueNodes} from './html-parts.js';
 import {beforeKey} from './keys.js';
-import type {Before, ConsumableLine, PartLine, ToolLine} from './model.js';
+import type {Before, ConsumableLine, PartLine, PlaceNames, ToolLine} from './model.js';
+import {runs} from './step-runs.js';
 import {fill, type Words} from './words.js';
 
 /** All lists that hold anything; a procedure that needs nothing says so. */
@@ -17,7 +20,16 @@ export function beforeSection(before: Before, words: Words): Element {
   return h('section.lists', {ariaLabelledBy: ['before'], dataSection: 'before'}, [
     h('h2', {id: 'before'}, words.before),
     ...(lists.length === 0 ? [h('p', words.nothing)] : lists),
+    ...placesSection(before.places, words),
   ]);
+}
+
+function placesSection(places: readonly PlaceNames[], words: Words): Element[] {
+  if (places.length === 0) return [];
+  const figures = places.map((one) =>
+    h('figure.drawn', [drawingNode(one.drawing, words), h('figcaption', placeItems(one, words))]),
+  );
+  return [h('section', {ariaLabelledBy: ['places']}, [h('h3', {id: 'places'}, words.places), ...figures])];
 }
 
 interface Column<Line> {
@@ -102,20 +114,6 @@ function partColumns(words: Words): Column<PartLine>[] {
 
 function stepsColumn<Line extends {readonly steps: readonly string[]}>(words: Words): Column<Line> {
   return {title: words.neededAt, className: 'steps', cell: ({steps}) => runs(steps).join(', ')};
-}
-
-/** Step numbers with three or more in a row drawn together: `1–4, 6, 8b`. */
-export function runs(steps: readonly string[]): string[] {
-  const follows = (at: number) => Number(steps[at]) === Number(steps[at - 1]) + 1;
-  const printed: string[] = [];
-  for (let start = 0; start < steps.length; ) {
-    let end = start;
-    while (follows(end + 1)) end++;
-    const run = steps.slice(start, end + 1);
-    printed.push(...(run.length < 3 ? run : [`${run[0]}–${run.at(-1)}`]));
-    start = end + 1;
-  }
-  return printed;
 }
 
 function text(value: string): ElementContent {

@@ -36,12 +36,12 @@ export function stepSection(section: SheetSection, at: number, words: Words): El
 }
 
 /** Blocks that are not rows, and the rows that follow them. */
-interface Group {
+export interface Group {
   readonly blocks: SheetBlock[];
   readonly rows: Row[];
 }
 
-function grouped(content: readonly SheetBlock[]): Group[] {
+export function grouped(content: readonly SheetBlock[]): Group[] {
   const groups: Group[] = [];
   for (const block of content) {
     let group = groups.at(-1);

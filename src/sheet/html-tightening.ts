@@ -7,10 +7,11 @@ import type {TighteningBlanks} from './model.js';
 import type {Words} from './words.js';
 
 export function tighteningNode(blanks: TighteningBlanks, words: Words): Element {
-  const {passes, positions, ordered, drawing, keys} = blanks;
-  const numbered = ordered && (drawing !== undefined || positions.length > MOST_NAMED);
+  const {passes, positions, ordered, drawing, note, keys} = blanks;
+  const numbered = isNumbered(blanks);
   const order = numbered ? [orderList(positions)] : [];
   return h('div.tighten', [
+    ...(note === undefined ? [] : [h('p.order-note', note)]),
     ...(drawing === undefined ? order : [h('figure', [drawingNode(drawing, words), ...order])]),
     h('table.passes', {ariaLabel: words.passes}, [
       h(
@@ -30,6 +31,11 @@ export function tighteningNode(blanks: TighteningBlanks, words: Words): Element 
       ),
     ]),
   ]);
+}
+
+/** Whether each box has a number, explained by a list, instead of a name of its own beside it. */
+export function isNumbered({positions, ordered, drawing}: TighteningBlanks): boolean {
+  return ordered && (drawing !== undefined || positions.length > MOST_NAMED);
 }
 
 /** With no more fasteners than this, each box has the name of its own beside it. */

@@ -62,7 +62,6 @@ function header({head, words}: Sheet): Element {
 function content(sheet: Sheet): ElementContent[] {
   const {words} = sheet;
   const sections = sheet.sections.map((section, at) => stepSection(section, at, words));
-  // What the author says before the first step is read before anything is laid out.
   const opening =
     sheet.sections[0] !== undefined && isOpening(sheet.sections[0]) ? sections.splice(0, 1) : [];
   return [
@@ -73,6 +72,7 @@ function content(sheet: Sheet): ElementContent[] {
   ];
 }
 
-function isOpening({title, content}: SheetSection): boolean {
+/** What the author says before the first step is read before anything is laid out. */
+export function isOpening({title, content}: SheetSection): boolean {
   return title === '' && content.every(({type}) => type !== 'row');
 }

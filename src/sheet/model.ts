@@ -63,6 +63,8 @@ export interface Before {
   readonly parts: readonly PartLine[];
   /** Single-use parts and fasteners: a new one every time. */
   readonly newParts: readonly PartLine[];
+  /** One drawing for each list of places that the procedure's items have. */
+  readonly places: readonly PlaceNames[];
 }
 
 export interface ToolLine {
@@ -160,6 +162,8 @@ export interface Entry {
   readonly subject: string;
   readonly facts: readonly Fact[];
   readonly blanks?: Blanks;
+  /** Runs of safety wire, or where the gauging strips lie. */
+  readonly drawing?: Drawing;
 }
 
 export interface Fact extends Value {
@@ -212,20 +216,36 @@ export interface TighteningBlanks {
   /** For each pass a key a position. */
   readonly keys: readonly (readonly string[])[];
   readonly ordered: boolean;
+  /** Said of the order where the shop does not state it. */
+  readonly note?: string;
   readonly drawing?: Drawing;
 }
 
-/** Where the fasteners sit, in a frame `width` × `height` with y downwards; the longer side is 1. */
+/** A drawing in a frame `width` × `height` with y downwards; the longer side is 1. */
 export interface Drawing {
+  /** Fasteners and wires are to scale; places and gauging strips stand in a row, in the order of their list. */
+  readonly kind: 'fasteners' | 'wire' | 'strips' | 'places';
   readonly width: number;
   readonly height: number;
-  /** `number` is the place in the tightening order, from 1, where the shop states one. */
+  /** `number` is the place in the tightening order, from 1, where it is known. */
   readonly points: readonly {
     readonly name: string;
     readonly x: number;
     readonly y: number;
     readonly number?: number;
   }[];
+  /** For each safety wire the points that it joins, as indexes, in the order in which it goes. */
+  readonly wires?: readonly (readonly number[])[];
+  /** The threads tighten to the left, so that the wires pull the other way. */
+  readonly leftHanded?: boolean;
+}
+
+/** What the places of some items are called, and in which order they are listed. */
+export interface PlaceNames {
+  readonly items: readonly string[];
+  /** There are more items than are named. */
+  readonly more: boolean;
+  readonly drawing: Drawing;
 }
 
 /** Work stops until a second person has signed. */
@@ -258,6 +278,8 @@ export interface Cover {
   readonly engineNote?: string;
   readonly job?: string;
   readonly engineNumber?: string;
+  /** What is so on this engine and not on all of its kind. */
+  readonly thisJob?: readonly Fact[];
   readonly fingerprint: string;
   readonly procedures: readonly CoverLine[];
   readonly holds: readonly CoverHold[];

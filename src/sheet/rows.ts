@@ -1,7 +1,7 @@
 /** Steps to rows, and sections to blocks of a sheet. */
 import type {PhrasingContent} from 'mdast';
 import type {Block, Caution, Picture, Procedure, Step, Tag} from '../procedure/model.js';
-import {clauseOf} from '../procedure/values.js';
+import {clauseOf, tagsOf} from '../procedure/values.js';
 import {type Context, nameOf, spaced, subjectOf, type Use, usesOf} from './context.js';
 import {entriesOf} from './entry.js';
 import {clauseValue} from './facts.js';
@@ -16,7 +16,11 @@ export function sectionsOf(procedure: Procedure, context: Context): SheetSection
   const claimed = new Set(procedure.steps.flatMap((step) => step.cautions.map(({span}) => span.start)));
   let level = 1;
   return procedure.sections.flatMap((section) => {
-    const content = section.content.flatMap((block) => blocksOf(block, claimed, context));
+    const only = onlyWith(section.only, context);
+    const content = [
+      ...(only === undefined ? [] : [{type: 'prose', prose: proseOf([strong(`${only}.`)])} as const]),
+      ...section.content.flatMap((block) => blocksOf(block, claimed, context)),
+    ];
     if (section.title === '' && content.length === 0) return [];
     level = Math.max(2, Math.min(section.depth, level + 1));
     return [{title: section.title, level, content}];
@@ -31,7 +35,9 @@ function blocksOf(block: Block, claimed: ReadonlySet<number>, context: Context):
       return [{type: 'prose', prose: proseOf(block.inline)}];
     case 'caution':
       // A caution is printed with the step that it belongs to; here only one that has none.
-      return claimed.has(block.caution.span.start) ? [] : [{type: 'notice', notice: noticeOf(block.caution)}];
+      return claimed.has(block.caution.span.start)
+        ? []
+        : [{type: 'notice', notice: noticeOf(block.caution, context)}];
     case 'picture':
       return [{type: 'figure', figure: figureOf(block.picture)}];
     case 'other':
@@ -57,8 +63,8 @@ function rowOf(step: Step, context: Context): Row {
   return {
     number: step.number,
     key: doneKey(step.number),
-    notices: step.cautions.map(noticeOf),
-    prose: proseOf(step.inline),
+    notices: step.cautions.map((caution) => noticeOf(caution, context)),
+    prose: proseOf([...leadOf(step, context), ...step.inline]),
     entries: [...entriesOf(step, context), ...notesOf(uses, context)],
     more: moreOf(step, context),
     holds: holdsOf(step, context),
@@ -67,6 +73,23 @@ function rowOf(step: Step, context: Context): Row {
       : {onlyIf: conditionOf(branch, context), branch: branchOf(branch, step, context)}),
     rows: step.steps.map((sub) => rowOf(sub, context)),
   };
+}
+
+/** For which engines the step is, where it is not for all: a sheet for one engine has left the others' out. */
+function leadOf({added, tags}: Step, context: Context): PhrasingContent[] {
+  const says = added === undefined ? onlyWith(tagsOf({tags}, 'only'), context) : context.words.forThisJob;
+  return says === undefined ? [] : [strong(`${says}:`), {type: 'text', value: ' '}];
+}
+
+function onlyWith(tags: readonly Tag[], {words, spec}: Context): string | undefined {
+  const groups = tags.map(({targets}) =>
+    targets.map(({id}) => spec.options.get(id)?.name ?? spaced(id)).join(words.or),
+  );
+  return groups.length === 0 ? undefined : fill(words.onlyWith, {options: groups.join(words.and)});
+}
+
+function strong(value: string): PhrasingContent {
+  return {type: 'strong', children: [{type: 'text', value}]};
 }
 
 /** Going back, and what is waived here, as entries. */
@@ -106,10 +129,12 @@ function moreOf(step: Step, context: Context): SheetBlock[] {
   ];
 }
 
-function noticeOf(caution: Caution): Notice {
+/** A job adds a caution of which no more than its hazards is known. */
+function noticeOf(caution: Caution, {words}: Context): Notice {
+  const bare = caution.inline.length === 0 && caution.hazards.length > 0;
   return {
     signal: caution.signal,
-    prose: proseOf(caution.inline),
+    prose: proseOf(bare ? [{type: 'text', value: words.askFirst}] : caution.inline),
     hazards: caution.hazards.map(({word}) => spaced(word)),
   };
 }

@@ -1,4 +1,4 @@
-/** Every word that a sheet prints by itself, in English. Another language is another object of the same shape. */
+/** Every word that a sheet prints by itself, in English. Another language is another object of the same shape: `german.ts`. */
 import type {Signal} from '../procedure/model.js';
 import type {Verb} from '../procedure/verbs.js';
 
@@ -101,8 +101,8 @@ export const ENGLISH = {
   onlyIf: 'Only if {item} is {state}',
   out: 'out of limits',
   in: 'within limits',
-  leftOut: 'Steps {steps}: not on this job',
-  leftOutFor: 'Steps {steps}: not on this job ({options})',
+  leftOut: 'Left out on this job: {steps}',
+  leftOutFor: 'Left out on this job (no {options}): {steps}',
   goBack: 'to step {number}',
   goBackUnknown: 'to {step}',
   sectionDone: 'Section done',
@@ -131,6 +131,7 @@ export const ENGLISH = {
   turning: 'turn it as it goes in',
   stamped: 'Stamped',
   mustMatch: 'Must match',
+  mustRead: 'Must read',
   to: 'To',
   because: 'Because',
   by: 'By',
@@ -144,8 +145,73 @@ export const ENGLISH = {
   place: 'Place',
   orderText: 'Tightening order: {list}',
   layoutText: 'Where they sit: {list}',
+  orderWorked: 'Worked out from where they sit, for want of a stated order. The maker’s order outranks it.',
+  wireRun: 'Wire {number}: {list}',
+  wireText: 'Each wire pulls every head that it joins the tightening way. {list}',
+  stripText: 'A strip in each place, along the shaft: {list}',
+  places: 'What the places are called',
+  moreItems: '{items} and others',
+  drawings: {
+    fasteners: 'Drawing of the fasteners',
+    wire: 'Drawing of the safety wire',
+    strips: 'Drawing of the gauging strips',
+    places: 'Drawing of the places',
+  },
   started: 'Started (date, time)',
   finished: 'Finished (date, time)',
+  /** The words that stand inside values. */
+  amounts: {to: 'to', turn: 'turn', day: 'day'},
+
+  // One engine on the stand.
+  thisJob: 'This engine',
+  onThisJob: 'On this job',
+  forThisJob: 'For this job',
+  jobFor: 'For',
+  jobReceived: 'Received',
+  jobLead: 'Job lead',
+  has: 'Has',
+  hasNot: 'Has not',
+  notOnThisJob: 'Not on this job',
+  standardSize: 'standard size',
+  under: '{size} under',
+  onlyWith: 'Only with {options}',
+  askFirst: 'Ask the shop lead how to guard against this before you begin.',
+
+  // Lists over a whole build.
+  lists: 'Lists',
+  list: 'List',
+  listsNothing: 'Nothing to list.',
+  toOrder: 'New parts, to order',
+  torqueTable: 'Torque table',
+  timePlan: 'Time plan',
+  range: 'Range',
+  serialNumber: 'Serial number',
+  overdue: '{date}, run out',
+  uses: 'Uses',
+  other: '{title}, other units',
+  fastener: 'Fastener',
+  count: 'Count',
+  thread: 'Thread',
+  grade: 'Grade',
+  source: 'Source',
+  lock: 'Lock',
+  part: 'Sheet or part of it',
+  work: 'Work',
+  wait: 'Wait',
+  curing: 'Cures',
+  start: 'Earliest start',
+  end: 'Earliest end',
+  slack: 'May slip by',
+  during: 'Can go on meanwhile',
+  timeSums: 'Work {work}, waits {wait}. Earliest finish after {earliest}, by way of {path}.',
+  timeAlone:
+    'One pair of hands that keeps to the order of the sheets, and passes over what still waits: {finish}, in the order {order}.',
+  untimed: 'No time of work is stated for: {titles}. It counts as nought here.',
+  unknownWaits: 'Nobody says how long these cure: {names}. They count as nought here.',
+  timeCaution:
+    'This is an estimate. What waits for what is worked out from the specification; the shop lead decides what goes on while something cures, and the sheets say what must be left alone.',
+  listsCaution:
+    'The maker’s data come first. A torque holds for the threads as they are listed here; take it from the sheet of the engine that you work on.',
 
   // Signatures.
   hold: 'Hold point',

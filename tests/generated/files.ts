@@ -1,6 +1,7 @@
 /** The files of this project that are made from its code: JSON Schemas, and the table of findings in the README. */
 import {readFileSync} from 'node:fs';
 import {checkSchema} from '../../src/cli/check-shape.js';
+import {compareSchema} from '../../src/cli/compare-shape.js';
 import {findingTable} from '../../src/findings/page.js';
 import {FINDINGS} from '../../src/findings/registry.js';
 import {readingsSchemas} from '../../src/readings/json-schema.js';
@@ -18,6 +19,7 @@ export function generatedFiles(root: string): readonly GeneratedFile[] {
     ...jsonSchemas(),
     ...readingsSchemas(),
     'check.schema.json': checkSchema(),
+    'compare.schema.json': compareSchema(),
   });
   return [
     ...schemas.map(([name, schema]) => ({
