@@ -5,6 +5,7 @@
 import type {BuildRecord, SheetRecord} from './record.js';
 import {remark} from './remark.js';
 import type {Remark} from './report.js';
+import {stamped} from './stamped.js';
 
 export interface NamedRecord {
   readonly file: string;
@@ -43,26 +44,23 @@ export function nameOfBuild({
   readonly job?: string | undefined;
   readonly engineNumber?: string | undefined;
 }): string {
-  return job ?? engineNumber ?? files[0] ?? '';
+  return job || engineNumber || (files[0] ?? '');
 }
 
 function keyOf({file, record: {engine, job, engineNumber}}: NamedRecord): string {
-  if (job !== undefined) return JSON.stringify([engine, 'job', job]);
-  return JSON.stringify(engineNumber ? [engine, 'number', engineNumber] : [engine, 'file', file]);
+  if (job) return JSON.stringify([engine, 'job', stamped(job)]);
+  return JSON.stringify(engineNumber ? [engine, 'number', stamped(engineNumber)] : [engine, 'file', file]);
 }
 
 function together(group: readonly NamedRecord[]): Build {
-  const sheets = new Map<string, {readonly file: string; readonly sheet: SheetRecord}>();
-  const remarks: Remark[] = [];
+  const exports = new Map<string, Export[]>();
   for (const {file, record} of group) {
     for (const sheet of record.sheets) {
       const key = JSON.stringify([sheet.procedure, sheet.fingerprint]);
-      const known = sheets.get(key);
-      const fuller = known === undefined || sheet.entries.length > known.sheet.entries.length;
-      if (known && !agree(known.sheet, sheet)) remarks.push(apart(sheet.procedure, known.file, file));
-      if (fuller) sheets.set(key, {file, sheet});
+      exports.set(key, [...(exports.get(key) ?? []), {file, sheet}]);
     }
   }
+  const fullest = [...exports.values()].map((list) => ({list, best: list.reduce(fuller)}));
   const record = group[0]?.record;
   const number = group.map((one) => one.record.engineNumber).find((one) => one !== undefined);
   return {
@@ -70,25 +68,38 @@ function together(group: readonly NamedRecord[]): Build {
     ...(record?.job !== undefined && {job: record.job}),
     ...(number !== undefined && {engineNumber: number}),
     files: [...new Set(group.map(({file}) => file))],
-    sheets: [...sheets.values()].map(({sheet}) => sheet),
-    remarks,
+    sheets: fullest.map(({best}) => best.sheet),
+    remarks: fullest.flatMap(({list, best}) =>
+      list.filter((one) => !holds(best.sheet, one.sheet)).map((one) => apart(best, one)),
+    ),
   };
 }
 
-/** An earlier export is the beginning of a later one. */
-function agree(one: SheetRecord, other: SheetRecord): boolean {
-  const shared = Math.min(one.entries.length, other.entries.length);
-  return one.entries
-    .slice(0, shared)
-    .every((entry, index) => JSON.stringify(values(entry)) === JSON.stringify(values(other.entries[index])));
+interface Export {
+  readonly file: string;
+  readonly sheet: SheetRecord;
 }
 
-function values(entry: SheetRecord['entries'][number] | undefined) {
-  return entry && [entry.at, entry.by, entry.box, entry.value, entry.seal];
+function fuller(one: Export, other: Export): Export {
+  return other.sheet.entries.length > one.sheet.entries.length ? other : one;
 }
 
-function apart(sheet: string, one: string, other: string): Remark {
-  const says = `two records of this sheet go different ways: ${one} and ${other}`;
-  const message = `${says}; the fuller one is judged, and what only the other one holds is not`;
-  return remark('records-differ', {sheet, step: '', message});
+/**
+ * Whether one says all that the other says: an earlier export says no more than a later one, nor do the records of
+ * two tablets say more than the one in which they were put together and sealed anew.
+ */
+function holds(more: SheetRecord, fewer: SheetRecord): boolean {
+  if (more === fewer) return true;
+  const said = new Set(more.entries.map(identity));
+  return fewer.entries.every((entry) => said.has(identity(entry)));
+}
+
+function identity({at, by, box, value}: SheetRecord['entries'][number]): string {
+  return JSON.stringify([at, by, box, value]);
+}
+
+function apart(best: Export, other: Export): Remark {
+  const says = `two records of this sheet go different ways: ${best.file} and ${other.file}`;
+  const message = `${says}; the fuller one, ${best.file}, is judged, and what only the other one says is not`;
+  return remark('records-differ', {sheet: best.sheet.procedure, step: '', message});
 }

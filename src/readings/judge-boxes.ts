@@ -3,6 +3,7 @@ import type {Box, Form} from '../build/form.js';
 import {few, remark} from './remark.js';
 import type {Remark} from './report.js';
 import type {Answers} from './rounds.js';
+import {stamped} from './stamped.js';
 
 export interface Boxes {
   readonly asked: number;
@@ -50,11 +51,6 @@ function differing(form: Form, answers: Answers): Remark[] {
     const message = `${box.label}: "${now.value}" was written down (${now.by}), and the job says "${box.expected}"`;
     return [remark('mark-differs', {sheet: form.procedure, step: box.step, item: box.item, message})];
   });
-}
-
-/** Stamped numbers are compared without blanks and case. */
-function stamped(text: string): string {
-  return text.normalize('NFKC').replace(/\s/g, '').toUpperCase();
 }
 
 function unknown({procedure: sheet, boxes}: Form, answers: Answers): Remark[] {

@@ -9,9 +9,11 @@ button.box.bearing { font-size: 10pt; text-align: left; padding: 0.3mm 0.8mm; li
 input.blank, input.line, input.written { font: 700 11.5pt/1.2 var(--sans); color: inherit; border-radius: 0; padding: 0 1mm; margin: 0; background: #fff; }
 input.line { border: 0; border-bottom: 0.8pt solid var(--ink); }
 input.written { width: 100%; border: 0; border-bottom: 0.8pt solid var(--rule); }
-.read { display: inline-flex; flex-direction: column; align-items: flex-start; gap: 0.6mm; vertical-align: top; }
-.readings th, .readings td { vertical-align: top; }
-.verdict { display: inline-flex; align-items: center; gap: 1mm; max-width: 40mm; font-size: 10pt; line-height: 1.15; white-space: normal; }
+.read { display: inline-flex; flex-direction: column; align-items: flex-start; gap: 0.6mm; vertical-align: middle; }
+.readings .read { width: 25mm; }
+.readings.twice .read { width: 20mm; }
+.verdict { display: inline-flex; align-items: center; gap: 1mm; width: max-content; max-width: 40mm; font-size: 10pt; line-height: 1.15; white-space: normal; }
+.readings.twice .verdict { max-width: 28mm; }
 .verdict:empty { display: none; }
 .verdict svg { width: 4mm; height: 4mm; flex: none; }
 .verdict.near { border: 1pt dashed var(--ink); padding: 0.4mm 1mm; }
@@ -31,9 +33,8 @@ button.sign { font: 700 11.5pt/1.2 var(--sans); }
   .rows .c-box { width: 16mm; }
   input.blank, input.line, input.written { min-height: 44px; }
   input.blank { width: 27mm; }
-  .readings.twice input.blank { width: 22mm; }
-  .readings.twice .verdict { max-width: 28mm; }
-  .readings tbody th, .readings tbody td { line-height: 44px; }
+  .readings .read { width: 27mm; }
+  .readings.twice input.blank, .readings.twice .read { width: 22mm; }
   .rows .c-values { width: 82mm; }
   button.sign { flex: 1; text-align: left; }
   .box:focus-visible, input:focus-visible, button:focus-visible, a:focus-visible { outline: 3px solid #174a86; outline-offset: 2px; }

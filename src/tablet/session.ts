@@ -51,7 +51,10 @@ export class Session {
   reload(): void {
     if (this.#storage === undefined) return;
     const kept = readSlot(this.#storage, this.form, this.form.procedure);
-    this.#set(kept.state === 'kept' ? kept.slot : this.#empty());
+    const slot = kept.state === 'kept' ? kept.slot : this.#empty();
+    // What found no room on the device is on this page alone.
+    const unkept = this.#trouble === 'storage-full';
+    this.#set(unkept ? {...slot, sheet: merged(this.#slot.sheet, slot.sheet).sheet} : slot);
     if (kept.state !== 'bad') return;
     this.#trouble = 'storage-bad';
     setAside(this.#storage, this.form, this.form.procedure);

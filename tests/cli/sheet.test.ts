@@ -1,4 +1,5 @@
 /** `wmark sheet` as a user runs it: what it writes, where, and when it writes nothing. */
+import {createHash} from 'node:crypto';
 import {readdirSync, readFileSync} from 'node:fs';
 import {join} from 'node:path';
 import {expect, test} from 'vitest';
@@ -30,6 +31,17 @@ test('writes a cover and a sheet for each procedure, and says where', async () =
   });
   expect(htmlFiles(join(folder, 'out'))).toEqual(['small/index.html', 'small/plug.html']);
   expect(readFileSync(join(folder, 'out/small/plug.html'), 'utf8')).toContain('Drive the plug in.');
+});
+
+test('a sheet holds one script, and a policy that admits just this one; the cover holds none', async () => {
+  const folder = await temporaryFolder(smallBook());
+  wmark(folder, 'sheet', 'book', '--out', 'out');
+  const html = (name: string) => readFileSync(join(folder, 'out/small', name), 'utf8');
+  const [[, script = ''] = []] = [...html('plug.html').matchAll(/<script>([\s\S]*?)<\/script>/g)];
+  const source = `'sha256-${createHash('sha256').update(script).digest('base64')}'`;
+  expect(script.length).toBeGreaterThan(1000);
+  expect(html('plug.html')).toContain(`; script-src ${source.replaceAll("'", '&#x27;')}"`);
+  expect(html('index.html')).not.toContain('script');
 });
 
 test('the paper is the shop’s own unless another is asked for', async () => {

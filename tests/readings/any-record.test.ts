@@ -1,6 +1,7 @@
 /** Any sequence of entries: judging never throws, its sums hold, and whatever is changed afterwards shows. */
 import fc from 'fast-check';
 import {expect, test} from 'vitest';
+import {answersOf} from '../../src/readings/answers.js';
 import {judgeBuild} from '../../src/readings/judge.js';
 import {readRecord} from '../../src/readings/read.js';
 import type {BuildRecord, Entry, SheetRecord} from '../../src/readings/record.js';
@@ -8,6 +9,7 @@ import type {BuildReport} from '../../src/readings/report.js';
 import {readingsShape} from '../../src/readings/report.js';
 import {withEntry} from '../../src/readings/seal.js';
 import {spreadOf} from '../../src/readings/spread.js';
+import {dueNow, progressOf} from '../../src/tablet/due.js';
 import {buildOf, judged, SMALL} from './small.js';
 
 const KEYS = SMALL.sheets.flatMap(({form}) => form.boxes.map(({key}) => key));
@@ -59,6 +61,20 @@ test('judging never throws, and its sums hold', () => {
   fc.assert(
     fc.property(entries, entries, (one, other) => {
       holds(judged(recordOf(one, other)));
+    }),
+  );
+});
+
+test('the tablet counts the boxes that wait for an answer as the report does', () => {
+  const [sheet] = SMALL.sheets;
+  if (sheet === undefined) throw new Error('no sheet');
+  const {form} = sheet;
+  fc.assert(
+    fc.property(entries, (list) => {
+      const record = recordOf(list);
+      const answers = answersOf(record.sheets[0]?.entries ?? []);
+      const {done, of} = progressOf(form.boxes, answers, dueNow(form, answers));
+      expect(judged(record).sheets[0]).toMatchObject({answered: done, asked: of});
     }),
   );
 });

@@ -259,6 +259,11 @@ test('records of one sheet that go different ways', () => {
   // An earlier export of the same sheet says nothing against the later one.
   expect(judgeBuild(buildOf(sample(), one), SMALL).remarks).toEqual([]);
   expect(judgeBuild(buildOf(one, sample()), SMALL).sheets[0]?.entries).toBe(30);
+  // Nor do two records that one tablet put together.
+  const both = withEntries(other, CRANK, [
+    {at: '2026-03-03T08:00:00Z', by: 'AB', box: '1:done', value: 'done'},
+  ]);
+  expect(judgeBuild(buildOf(one, other, both), SMALL).remarks).toEqual([]);
 });
 
 test('a stamped number that is not the one of the job', async () => {

@@ -272,6 +272,8 @@ test('a storage that fills up is told of, and what is on the page stays', () => 
   const one = session(memory(2_000));
   for (let at = 0; at < 12; at++) one.add(form.boxes[at] ?? fail(), 'done', 'JM');
   expect([one.trouble, one.length]).toEqual(['storage-full', 12]);
+  one.reload();
+  expect([one.trouble, one.length]).toEqual(['storage-full', 12]);
   expect(new Session(form, undefined, clock()).trouble).toBe('no-storage');
 });
 
