@@ -18,6 +18,9 @@ export interface Grade {
   readonly source: string;
 }
 
+/** What may stand before the number of a grade. */
+const GRADE_WORDS = /SAE|J\s?429|ISO|898-1|property|class|grade|gr\b/gi;
+
 export type GradeReading = {readonly ok: true; readonly grade: Grade} | Refused;
 
 /**
@@ -29,7 +32,10 @@ export function gradeOf(text: string, thread: Thread, length?: Quantity): GradeR
   if (given !== null) return givenText(given[1] ?? '', given[2] ?? '');
   const refusal = notOf('length', {"the bolt's length": length});
   if (refusal) return refusal;
-  const name = /(\d{1,2}(?:\.\d)?)$/.exec(text.trim())?.[1];
+  const [whole = '', name] = /(\d{1,2}(?:\.\d)?)$/.exec(text.trim()) ?? [];
+  // Of "brass 8" the number is none of a grade.
+  const more = text.trim().slice(0, -whole.length).replace(GRADE_WORDS, '');
+  if (/[\p{L}\d]/u.test(more)) return unknownGrade(text);
   const sae = SAE_J429.filter(({grade}) => grade === name);
   const iso = ISO_898_1.filter(({grade}) => grade === name);
   if (/SAE|J\s?429/i.test(text) && sae.length === 0 && iso.length > 0)
