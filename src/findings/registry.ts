@@ -36,6 +36,7 @@ import {markMismatch} from './mark-mismatch.js';
 import {measuredSlack} from './measured-slack.js';
 import {measuredTooLate} from './measured-too-late.js';
 import type {FindingKind} from './model.js';
+import {notInTables} from './not-in-tables.js';
 import {passesNotRising} from './passes-not-rising.js';
 import {preloadOutOfRange} from './preload-out-of-range.js';
 import {proseDisagrees} from './prose-disagrees.js';
@@ -134,6 +135,7 @@ export const FINDINGS: readonly FindingKind[] = [
   cotterSize,
   fitImpossible,
   threadEngagement,
+  notInTables,
   cautionMissing,
   cautionLate,
   twoActions,

@@ -26,7 +26,10 @@ export interface Thread {
 
 const LONGEST = 60;
 
-export type ThreadReading = {readonly ok: true; readonly thread: Thread} | Refused;
+/** A refusal of a thread of another family, which is right and not in the tables, says so. */
+export type ThreadReading =
+  | {readonly ok: true; readonly thread: Thread}
+  | (Refused & {readonly foreign?: true});
 
 /** Reads a designation. Unified sizes No. 0 to 1-1/2 in, metric M1.6 to M39; series of other names are refused. */
 export function readThread(text: string): ThreadReading {
@@ -38,10 +41,13 @@ export function readThread(text: string): ThreadReading {
   const plain = leftHand ? trimmed.slice(0, -2).replace(/[\s-]+$/, '') : trimmed;
   const foreign = /\b(?:BS[WFP]|BSPP|BSPT|BA|NPTF?|NPS|Whit(?:worth)?|UNJ[CF]?|Tr|ACME)\b/i.exec(plain);
   if (foreign !== null)
-    return refused(
-      `${foreign[0]} threads are not in the tables`,
-      'Unified (1/2-13 UNC) and metric (M10×1.5) ones are',
-    );
+    return {
+      ...refused(
+        `${foreign[0]} threads are not in the tables`,
+        'Unified (1/2-13 UNC) and metric (M10×1.5) ones are',
+      ),
+      foreign: true,
+    };
   if (/^M\s?\d/i.test(plain)) return readMetric(plain, leftHand);
   return readUnified(plain, leftHand);
 }
