@@ -1,32 +1,61 @@
 /** `wmark check`: reads books, checks them, and prints what is found. */
-import {checkWithJobs} from '../findings/check-jobs.js';
 import {today} from '../host/clock.js';
-import {failureText} from '../host/failure.js';
-import {jobsAsked, type LoadedBook, loadBooks} from '../host/load.js';
+import {type Failure, failureText} from '../host/failure.js';
+import {loadBooks} from '../host/load.js';
 import {printable} from '../text/printable.js';
 import {type Asked, askedBooks} from './asked-books.js';
-import {type Checked, checkJson, checkText} from './check-report.js';
+import {changedFiles, inFiles} from './changed-files.js';
+import {type CheckForm, rendered} from './check-forms.js';
+import {checkBooks} from './check-report.js';
+import type {CheckJson} from './check-shape.js';
 import {EXIT, type Exit} from './exit.js';
+import type {StopOn} from './stop-on.js';
 import type {Streams} from './streams.js';
+import {withoutKnown} from './without-known.js';
 
 export interface CheckOptions {
-  readonly as: 'text' | 'json';
+  readonly as: CheckForm;
   /** Number of the job for which the books are judged, or `all`; left out, they are judged with all of their jobs. */
   readonly job?: string;
+  /** With `since`: only findings in files that changed since. */
+  readonly onlyChanged?: boolean;
+  readonly since?: string;
+  /** The list of known findings, which do not count. */
+  readonly known?: string;
+  readonly stopOn?: readonly Exclude<StopOn, 'weakened'>[];
 }
 
 export async function check(
   paths: readonly string[],
-  {as, job}: CheckOptions,
+  options: CheckOptions,
   streams: Streams,
 ): Promise<Exit> {
+  const {report, aside} = streams;
+  const complain = (failure: Failure) => aside(`wmark: ${printable(failureText(failure))}\n`);
+  const changed = await changedFiles(paths, options);
+  if (changed && !changed.ok) {
+    complain(changed);
+    return EXIT.unable;
+  }
+  const {job} = options;
   const {books, failed} =
     job === undefined ? await wholeBooks(paths, streams) : await askedBooks(paths, job, streams);
   if (books.length === 0) return EXIT.unable;
-  const result = checkJson(books.map((loaded) => checked(loaded, today())));
-  streams.report(as === 'json' ? `${JSON.stringify(result, null, 2)}\n` : checkText(result));
+  const whole = checkBooks(books, today());
+  const all = changed ? inFiles(whole, changed.names) : whole;
+  const held = await withoutKnown(all, books, options, aside);
+  if (!held.ok) {
+    complain(held);
+    return EXIT.unable;
+  }
+  const {result} = held;
+  report(await rendered(options.as, held, books));
   if (failed) return EXIT.unable;
-  return result.summary.errors > 0 ? EXIT.errors : EXIT.clean;
+  return stops(result, options.stopOn ?? []) ? EXIT.errors : EXIT.clean;
+}
+
+function stops({summary}: CheckJson, on: readonly StopOn[]): boolean {
+  return summary.errors > 0 || (on.includes('warning') && summary.warnings > 0);
 }
 
 /** The file of a job asks for what its job has beyond the book, and not for the book as it holds for the job. */
@@ -34,11 +63,4 @@ async function wholeBooks(paths: readonly string[], {aside}: Streams): Promise<A
   const {books, failures} = await loadBooks(paths);
   for (const failure of failures) aside(`wmark: ${printable(failureText(failure))}\n`);
   return {books, failed: failures.length > 0};
-}
-
-/** A book with a job in it as it holds for that job; any other as it holds for all, and then for each job. */
-function checked(loaded: LoadedBook, date: string): Checked {
-  const jobs = loaded.book.job === undefined ? jobsAsked(loaded) : [];
-  const alone = loaded.alone === true;
-  return {loaded, report: checkWithJobs(loaded.book, jobs, {today: date, alone})};
 }

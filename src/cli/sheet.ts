@@ -6,21 +6,25 @@ import {today} from '../host/clock.js';
 import {type Failure, failureText} from '../host/failure.js';
 import type {LoadedBook} from '../host/load.js';
 import {shownName} from '../host/names.js';
-import {sheetsOf} from '../host/sheets.js';
+import {type SheetForm, sheetsOf} from '../host/sheets.js';
 import {writeFiles} from '../host/write.js';
 import type {Paper} from '../sheet/model.js';
 import type {Job} from '../spec/job.js';
+import type {Language} from '../spec/model.js';
 import {printable} from '../text/printable.js';
 import {askedBooks} from './asked-books.js';
 import {checkJson, checkText, counted} from './check-report.js';
 import {EXIT, type Exit} from './exit.js';
 import type {Streams} from './streams.js';
+import {tabletScript} from './tablet-script.js';
 
 export interface SheetCommandOptions {
   readonly out: string;
+  readonly as: 'html' | 'pdf' | 'both' | 'markdown';
   readonly paper?: Paper;
   /** Number of the job whose engine the sheets are for, or `all`; left out, they are for any engine of the kind. */
   readonly job?: string;
+  readonly language?: Language;
   readonly evenWithErrors?: boolean;
 }
 
@@ -62,7 +66,7 @@ function alreadyTaken(loaded: LoadedBook, taken: Map<string, LoadedBook>): Failu
 
 async function writeBook(
   loaded: LoadedBook,
-  {out, paper, evenWithErrors}: Omit<SheetCommandOptions, 'job'>,
+  {out, as, paper, language, evenWithErrors}: Omit<SheetCommandOptions, 'job'>,
   {report, aside}: Streams,
 ): Promise<Failure | 'errors' | undefined> {
   const checked = checkJson([
@@ -76,9 +80,15 @@ async function writeBook(
     return 'errors';
   }
   const folder = join(resolve(out), folderName(loaded));
-  const {files, missing} = await sheetsOf(loaded, paper);
-  for (const {file, url} of missing)
-    aside(`wmark: ${printable(`${file}: no picture could be read at ${url}`)}\n`);
+  const sheets = await sheetsOf(loaded, {
+    forms: FORMS[as],
+    script: tabletScript,
+    ...(paper && {paper}),
+    ...(language && {language}),
+  });
+  if (!sheets.ok) return sheets;
+  const {files, asides} = sheets;
+  for (const one of asides) aside(`wmark: ${printable(one)}\n`);
   const written = await writeFiles(files.map(({name, text}) => ({path: join(folder, name), text})));
   if (!written.ok) return written;
   const shown = printable(shownName(folder, process.cwd()));
@@ -93,6 +103,13 @@ async function writeBook(
   }
   return errors > 0 ? 'errors' : undefined;
 }
+
+const FORMS: Readonly<Record<SheetCommandOptions['as'], readonly SheetForm[]>> = {
+  html: ['html'],
+  pdf: ['pdf'],
+  both: ['html', 'pdf'],
+  markdown: ['md'],
+};
 
 /** What is judged: the job, where the sheets are for one. */
 function fileOf({file, book}: LoadedBook): string {
@@ -112,6 +129,8 @@ function jobFolder({number, source}: Job): string {
   return plain ? number : (source.file.split(/[\\/]/).at(-1) ?? 'job').replace(/\.ya?ml$/, '');
 }
 
+const SHEET_FILE = /\.(?:html|pdf|md)$/;
+
 /** Sheets that lie there from before: somebody might print one. */
 async function leftOver(
   {only}: LoadedBook,
@@ -119,6 +138,8 @@ async function leftOver(
   files: readonly {readonly name: string}[],
 ): Promise<string[]> {
   if (only) return [];
-  const now = new Set(files.map(({name}) => name));
-  return (await readdir(folder)).filter((name) => name.endsWith('.html') && !now.has(name)).sort();
+  const now = new Set(files.map(({name}) => name.replace(SHEET_FILE, '')));
+  // The same sheet in another form was asked for by another run.
+  const old = (name: string) => SHEET_FILE.test(name) && !now.has(name.replace(SHEET_FILE, ''));
+  return (await readdir(folder)).filter(old).sort();
 }

@@ -14,6 +14,7 @@ import {fileUnreadable} from './file-unreadable.js';
 import {fitImpossible} from './fit-impossible.js';
 import {frontMatter} from './front-matter.js';
 import {gaugeTooCoarse} from './gauge-too-coarse.js';
+import {gradeUnknown} from './grade-unknown.js';
 import {holdBySamePerson} from './hold-by-same-person.js';
 import {inspectFirst} from './inspect-first.js';
 import {installManner} from './install-manner.js';
@@ -36,8 +37,8 @@ import {markMismatch} from './mark-mismatch.js';
 import {measuredSlack} from './measured-slack.js';
 import {measuredTooLate} from './measured-too-late.js';
 import type {FindingKind} from './model.js';
-import {notInTables} from './not-in-tables.js';
 import {passesNotRising} from './passes-not-rising.js';
+import {pictureMissing} from './picture-missing.js';
 import {preloadOutOfRange} from './preload-out-of-range.js';
 import {proseDisagrees} from './prose-disagrees.js';
 import {reworkMissing} from './rework-missing.js';
@@ -54,6 +55,7 @@ import {tagForm} from './tag-form.js';
 import {tagOutsideStep} from './tag-outside-step.js';
 import {threadCondition} from './thread-condition.js';
 import {threadEngagement} from './thread-engagement.js';
+import {threadUnknown} from './thread-unknown.js';
 import {toolNotInShop} from './tool-not-in-shop.js';
 import {twoActions} from './two-actions.js';
 import {undersizeMismatch} from './undersize-mismatch.js';
@@ -88,6 +90,7 @@ export const FINDINGS: readonly FindingKind[] = [
   specContradiction,
   specSilent,
   fileUnreadable,
+  pictureMissing,
   untaggedAction,
   valueDisagrees,
   proseDisagrees,
@@ -135,7 +138,8 @@ export const FINDINGS: readonly FindingKind[] = [
   cotterSize,
   fitImpossible,
   threadEngagement,
-  notInTables,
+  threadUnknown,
+  gradeUnknown,
   cautionMissing,
   cautionLate,
   twoActions,

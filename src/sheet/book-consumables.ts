@@ -57,9 +57,9 @@ function inBranches(steps: readonly Step[]): ReadonlySet<Step> {
   return found;
 }
 
-function amountsOf({tag, item}: Use, {spec}: Naming): Value[] {
+function amountsOf({tag, item}: Use, naming: Naming): Value[] {
   if (tag.verb !== 'fill' || item?.kind !== 'system' || item.amount === undefined) return [];
-  return [printed(item.amount.value, spec.shop.units)];
+  return [printed(item.amount.value, naming)];
 }
 
 /** Locks of which one goes to each fastener. */

@@ -1,13 +1,13 @@
 /** Compiles the lists of a book, or of one engine on the stand, out of its procedures in build order. */
 import type {Procedure} from '../procedure/model.js';
 import {consumablesOf} from './book-consumables.js';
-import {numbersOf, printedDigits, type SheetBook} from './compile.js';
+import {numbersOf, printedDigits, type SheetBook, wordsOf} from './compile.js';
 import type {Naming, PlacedStep} from './context.js';
 import type {BookLists} from './list-model.js';
 import {neededFor} from './lists.js';
 import {timeList} from './time-list.js';
 import {torqueLines} from './torque-table.js';
-import {ENGLISH, type Words} from './words.js';
+import type {Words} from './words.js';
 
 export interface ListOptions {
   /** Of the book, in hexadecimal digits; the first ten are printed. */
@@ -22,7 +22,7 @@ export interface ListOptions {
 /** With a job in it the book must be as it holds for that (`forJob`). */
 export function bookLists(book: SheetBook, options: ListOptions): BookLists {
   const {spec, job, procedures} = book;
-  const naming: Naming = {spec, words: options.words ?? ENGLISH, ...(job && {job})};
+  const naming: Naming = {spec, words: wordsOf(book, options), ...(job && {job})};
   const asked = (procedure: Procedure) => options.only?.has(procedure.source.file) ?? true;
   const steps = procedures.flatMap((procedure, at) => (asked(procedure) ? placed(procedure, at + 1) : []));
   const {tools, consumables, parts, newParts} = neededFor(steps, naming);

@@ -5,11 +5,13 @@ import {clauseOf} from '../procedure/values.js';
 import {engineNumberOf} from '../spec/job-marks.js';
 import {type Context, spaced} from './context.js';
 import {clauseValue} from './facts.js';
+import {LANGUAGES} from './languages.js';
 import {beforeOf} from './lists.js';
-import type {Head, Paper, Sheet, Waiver} from './model.js';
+import type {Head, Identity, Paper, Sheet, Waiver} from './model.js';
+import {sheetNames} from './names.js';
 import {reasonOf, sectionsOf} from './rows.js';
 import {survey} from './survey.js';
-import {ENGLISH, type Words} from './words.js';
+import type {Words} from './words.js';
 
 /** The parts of a book that its sheets are made of; with a job, it is the book as it holds for that (`forJob`). */
 export type SheetBook = Pick<Book, 'spec' | 'procedures' | 'job'>;
@@ -19,6 +21,7 @@ export interface SheetOptions {
   readonly fingerprint: string;
   /** The shop's own paper where left out. */
   readonly paper?: Paper;
+  /** Those of the shop's own language where left out. */
   readonly words?: Words;
   /** Number of the job, and what is stamped on its engine; those of the book's job where they are left out. */
   readonly job?: string;
@@ -30,15 +33,20 @@ const PRINTED_DIGITS = 10;
 
 /** The sheet of one procedure, which need not be one of the book's own. */
 export function compileSheet(book: SheetBook, procedure: Procedure, options: SheetOptions): Sheet {
-  const context = survey(procedure, book.spec, options.words ?? ENGLISH, book.job);
+  const context = survey(procedure, book, wordsOf(book, options));
   return {
     paper: options.paper ?? book.spec.shop.paper,
     words: context.words,
     head: headOf(book, procedure, options),
+    identity: identityOf(book, procedure, options),
     before: beforeOf(procedure, context),
     sections: sectionsOf(procedure, context),
     waivers: waiversOf(procedure, context),
   };
+}
+
+export function wordsOf({spec}: SheetBook, {words}: SheetOptions): Words {
+  return words ?? LANGUAGES[spec.shop.language];
 }
 
 export function printedDigits(fingerprint: string): string {
@@ -71,6 +79,19 @@ function headOf(book: SheetBook, procedure: Procedure, options: SheetOptions): H
     ...(approved === undefined ? {} : {approved}),
     fingerprint: printedDigits(options.fingerprint),
     ...(place < 0 ? {} : {turn: {number: place + 1, of: procedures.length}}),
+  };
+}
+
+function identityOf(
+  {spec, procedures}: SheetBook,
+  procedure: Procedure,
+  {fingerprint}: SheetOptions,
+): Identity {
+  const named = sheetNames(procedures)[procedures.indexOf(procedure)];
+  return {
+    engine: spec.engine.id,
+    procedure: named ?? sheetNames([procedure])[0] ?? '',
+    fingerprint,
   };
 }
 

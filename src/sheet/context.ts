@@ -1,5 +1,7 @@
 /** What the compiling of one sheet knows throughout, and the names it gives to items and places. */
 import type {Step, Tag, Target} from '../procedure/model.js';
+import {saysOrder} from '../procedure/verbs.js';
+import {inOrderOf} from '../spec/items.js';
 import type {Job} from '../spec/job.js';
 import {isLockKind} from '../spec/locks.js';
 import type {Item, Specification} from '../spec/model.js';
@@ -10,6 +12,8 @@ export interface Context {
   readonly words: Words;
   /** The engine on the stand, where the sheet is for one. */
   readonly job?: Job;
+  /** Every step, in reading order. */
+  readonly steps: readonly Step[];
   /** Number of each step that has an id. */
   readonly stepNumbers: ReadonlyMap<string, string>;
   /** Indexes of the steps that a `repeat:` can bring round again. */
@@ -64,13 +68,18 @@ export function spaced(id: string): string {
 
 /** The places that a use speaks for: those it names, else all of the item's; none where the item has but one. */
 export function placesOfUse(use: Use): readonly string[] {
-  if (use.target.places.length > 0) return use.target.places.map((place) => place.name);
-  return use.item?.at ?? [];
+  return use.target.places.length > 0 ? placesNamed(use) : (use.item?.at ?? []);
+}
+
+/** In the order of the specification, unless it is that of tightening. */
+function placesNamed({tag, target, item}: Use): readonly string[] {
+  const names = target.places.map(({name}) => name);
+  return saysOrder(tag.verb) ? names : inOrderOf(names, item?.at ?? []);
 }
 
 /** The item's name, with the places in brackets where the tag names them. */
 export function subjectOf(use: Use, context: Context): string {
   const name = nameOf(use.target.id, context);
   if (use.target.places.length === 0) return name;
-  return `${name} (${use.target.places.map((place) => spaced(place.name)).join(context.words.and)})`;
+  return `${name} (${placesNamed(use).map(spaced).join(context.words.and)})`;
 }

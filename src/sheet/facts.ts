@@ -84,7 +84,7 @@ function specifiedValue(
 /** The text of a clause as the sheet prints it. */
 export function clauseValue(clause: Clause, context: Context): Value {
   const {value} = clause;
-  if (value.type === 'amount') return printed(value.amount, context.spec.shop.units);
+  if (value.type === 'amount') return printed(value.amount, context);
   if (value.type === 'amounts')
     return {text: value.amounts.map((amount) => joined(amount, context)).join(context.words.and)};
   if (value.type === 'ids')
@@ -93,12 +93,12 @@ export function clauseValue(clause: Clause, context: Context): Value {
 }
 
 function joined(amount: Amount, context: Context): string {
-  const {text, also} = printed(amount, context.spec.shop.units);
+  const {text, also} = printed(amount, context);
   return also === undefined ? text : `${text} (${also})`;
 }
 
 function amountOrWord(value: Amount | string, context: Context): Value {
-  if (typeof value !== 'string') return printed(value, context.spec.shop.units);
+  if (typeof value !== 'string') return printed(value, context);
   const {words} = context;
   if (value === 'snug' || value === 'none' || value === 'unknown' || value === 'dry')
     return {text: words[value]};

@@ -59,7 +59,7 @@ function sizesAt(fit: Fit, context: Context): Fact[] {
     if (by === undefined) return [];
     const sizes = [...surface.sizes].map(([place, size]) => ({
       place,
-      ...printed(size.value, spec.shop.units),
+      ...printed(size.value, context),
     }));
     const text = sizes.map(({place, text, also}) =>
       [spaced(place), text, also && `(${also})`].filter(Boolean).join(' '),

@@ -6,17 +6,19 @@ import {type Named, specifiedIds, statedNames} from './clauses.js';
 import {type Context, fullName, type Naming, type PlacedStep, spaced, type Use, usesOf} from './context.js';
 import type {Before, ConsumableLine, ToolLine} from './model.js';
 import {partLists} from './parts.js';
+import {placeNames} from './places.js';
 import {printed} from './value.js';
 
 export function beforeOf(procedure: Procedure, context: Context): Before {
-  return neededFor(
-    procedure.steps.map((step) => ({step, at: step.number})),
-    context,
-  );
+  const steps = procedure.steps.map((step) => ({step, at: step.number}));
+  return {...neededFor(steps, context), places: placeNames(procedure, context)};
 }
 
+/** What is laid out for any number of steps. */
+export type Needed = Omit<Before, 'places'>;
+
 /** What these steps call for, of one procedure or of a whole book. */
-export function neededFor(steps: readonly PlacedStep[], naming: Naming): Before {
+export function neededFor(steps: readonly PlacedStep[], naming: Naming): Needed {
   const needs = [...needsOf(steps, naming).values()];
   return {
     tools: needs.filter((need) => need.tool).map((need) => toolLine(need, naming)),
@@ -106,7 +108,7 @@ function toolLine(need: Need, context: Naming): ToolLine {
   return {
     names: need.names,
     ...(only?.serial === undefined ? {} : {serial: only.serial}),
-    ...(only?.range === undefined ? {} : {range: printed(only.range.value, context.spec.shop.units)}),
+    ...(only?.range === undefined ? {} : {range: printed(only.range.value, context)}),
     ...(due === undefined ? {} : {due}),
     steps: need.steps,
   };
@@ -119,7 +121,7 @@ function consumableLine(need: Need, context: Naming): ConsumableLine {
   return {
     names: need.names,
     hazards: [...hazards],
-    ...(cure === undefined ? {} : {cure: printed(cure.value, context.spec.shop.units)}),
+    ...(cure === undefined ? {} : {cure: printed(cure.value, context)}),
     steps: need.steps,
   };
 }

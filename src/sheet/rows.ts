@@ -6,6 +6,8 @@ import {type Context, nameOf, spaced, subjectOf, type Use, usesOf} from './conte
 import {entriesOf} from './entry.js';
 import {clauseValue} from './facts.js';
 import {blockOf, proseOf} from './inline.js';
+import {askKeys, distinct, doneKey, holdKey} from './keys.js';
+import {branchOf, stateIn, stepsLookedAt} from './looked-back.js';
 import type {Entry, Figure, Hold, Notice, Row, SheetBlock, SheetSection} from './model.js';
 import {fill} from './words.js';
 
@@ -60,12 +62,15 @@ function rowOf(step: Step, context: Context): Row {
   const branch = uses.find(({tag}) => tag.verb === 'if');
   return {
     number: step.number,
+    key: doneKey(step.number),
     notices: step.cautions.map((caution) => noticeOf(caution, context)),
     prose: proseOf([...leadOf(step, context), ...step.inline]),
     entries: [...entriesOf(step, context), ...notesOf(uses, context)],
     more: moreOf(step, context),
     holds: holdsOf(step, context),
-    ...(branch === undefined ? {} : {onlyIf: conditionOf(branch, context)}),
+    ...(branch === undefined
+      ? {}
+      : {onlyIf: conditionOf(branch, context), branch: branchOf(branch, step, context)}),
     rows: step.steps.map((sub) => rowOf(sub, context)),
   };
 }
@@ -140,24 +145,28 @@ function figureOf({url, alt, title}: Picture): Figure {
 
 /** The hold points that a step signs off, its sub-steps' not among them. */
 export function holdsOf(step: Step, context: Context): Hold[] {
-  return usesOf(step, context)
-    .filter(({tag}) => tag.verb === 'witness')
-    .map((use) => holdOf(use, context));
+  const uses = usesOf(step, context).filter(({tag}) => tag.verb === 'witness');
+  const keys = distinct(uses.map(({target}) => holdKey(step.number, target.id)));
+  return uses.map((use, at) => holdOf(use, {step, key: keys[at] ?? ''}, context));
 }
 
-function holdOf(use: Use, context: Context): Hold {
+function holdOf(use: Use, {step, key}: {readonly step: Step; readonly key: string}, context: Context): Hold {
   const point = use.item?.kind === 'hold-point' ? use.item : undefined;
   const stated = clauseOf(use.tag, 'by');
   const by = stated === undefined ? point?.by : clauseValue(stated, context).text;
+  const asks = point?.asks.map(({value}) => value) ?? [];
   return {
+    id: use.target.id,
+    key,
     name: subjectOf(use, context),
     ...(by === undefined ? {} : {by}),
-    asks: point?.asks.map(({value}) => nameOf(value, context)) ?? [],
+    asks: asks.map((id) => nameOf(id, context)),
+    askKeys: askKeys(key, asks),
+    steps: stepsLookedAt(asks, step, context),
   };
 }
 
 function conditionOf(use: Use, context: Context): string {
-  const value = clauseOf(use.tag, 'is')?.value;
-  const state = value?.type === 'word' && value.word === 'in' ? context.words.in : context.words.out;
+  const state = context.words[stateIn(use.tag)];
   return fill(context.words.onlyIf, {item: subjectOf(use, context), state});
 }

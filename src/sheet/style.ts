@@ -144,9 +144,17 @@ thead { display: table-header-group; break-inside: avoid; }
 .tighten { margin-top: 1mm; }
 .tighten figure { display: flex; gap: 6mm; align-items: center; margin: 0 0 2mm; break-inside: avoid; }
 .tighten figure svg { flex: none; }
+.order-note { font-style: italic; }
+.drawn { display: flex; gap: 4mm 6mm; align-items: center; flex-wrap: wrap; margin: 1.5mm 0; break-inside: avoid; }
+.drawn svg { flex: none; max-width: 100%; }
+.drawn ul { padding: 0; margin: 0; list-style: none; }
 .order-list { display: flex; flex-wrap: wrap; gap: 0.3mm 4mm; margin: 0 0 1.5mm; padding: 0; list-style: none; }
 .order-list b { display: inline-block; min-width: 5.5mm; }
-.tighten figure .order-list { display: block; columns: 2; column-gap: 4mm; flex: 1; margin: 0; font-size: 10.5pt; }
+.tighten figure .order-note { font-style: italic; }
+.drawn { display: flex; gap: 4mm 6mm; align-items: center; flex-wrap: wrap; margin: 1.5mm 0; break-inside: avoid; }
+.drawn svg { flex: none; max-width: 100%; }
+.drawn ul { padding: 0; margin: 0; list-style: none; }
+.order-list { display: block; columns: 2; column-gap: 4mm; flex: 1; margin: 0; font-size: 10.5pt; }
 .tighten figure .order-list li { padding-left: 6mm; text-indent: -6mm; break-inside: avoid; }
 .tighten figure .order-list b { text-indent: 0; min-width: 6mm; }
 .passes { width: 100%; border-top: 0.5pt solid var(--rule); }

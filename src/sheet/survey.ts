@@ -8,11 +8,16 @@ import {isLess} from './value.js';
 import type {Words} from './words.js';
 
 /** What the compiling of a procedure's sheet knows throughout. */
-export function survey(procedure: Procedure, spec: Specification, words: Words, job?: Job): Context {
+export function survey(
+  procedure: Procedure,
+  {spec, job}: {readonly spec: Specification; readonly job?: Job},
+  words: Words,
+): Context {
   return {
     spec,
     words,
-    ...(job && {job}),
+    ...(job === undefined ? {} : {job}),
+    steps: procedure.steps,
     stepNumbers: stepNumbers(procedure),
     looped: loopedSteps(procedure),
     firstSteps: firstSteps(procedure),

@@ -33,7 +33,6 @@ function stepsByFastener(steps: readonly PlacedStep[]): Map<string, Set<string>>
 }
 
 function lineOf(fastener: Fastener, steps: readonly string[], naming: Naming): TorqueLine {
-  const {spec} = naming;
   const {thread, grade, threads, passes, torque, angle, lock} = fastener;
   const source = sourceOf(fastener, naming);
   return {
@@ -43,9 +42,9 @@ function lineOf(fastener: Fastener, steps: readonly string[], naming: Naming): T
     ...(thread && {thread: thread.value}),
     ...(grade && {grade: grade.value}),
     ...(threads && {threads: named(threads.value, naming)}),
-    passes: passes?.value.map((pass) => printed(pass, spec.shop.units)) ?? [],
+    passes: passes?.value.map((pass) => printed(pass, naming)) ?? [],
     torque: torqueOf(torque?.value, naming),
-    ...(angle && {angle: printed(angle.value, spec.shop.units)}),
+    ...(angle && {angle: printed(angle.value, naming)}),
     ...(lock && {lock: named(lock.value, naming)}),
     ...(source === undefined ? {} : {source}),
     ...(torque?.note === undefined ? {} : {note: torque.note}),
@@ -54,7 +53,7 @@ function lineOf(fastener: Fastener, steps: readonly string[], naming: Naming): T
 }
 
 function torqueOf(torque: Amount | string | undefined, naming: Naming): Value {
-  if (typeof torque === 'object') return printed(torque, naming.spec.shop.units);
+  if (typeof torque === 'object') return printed(torque, naming);
   return {text: named(torque ?? 'unknown', naming)};
 }
 

@@ -1,4 +1,4 @@
-/** Every word that a sheet prints by itself, in English. Another language is another object of the same shape. */
+/** Every word that a sheet prints by itself, in English. Another language is another object of the same shape: `german.ts`. */
 import type {Signal} from '../procedure/model.js';
 import type {Verb} from '../procedure/verbs.js';
 
@@ -145,8 +145,22 @@ export const ENGLISH = {
   place: 'Place',
   orderText: 'Tightening order: {list}',
   layoutText: 'Where they sit: {list}',
+  orderWorked: 'Worked out from where they sit, for want of a stated order. The maker’s order outranks it.',
+  wireRun: 'Wire {number}: {list}',
+  wireText: 'Each wire pulls every head that it joins the tightening way. {list}',
+  stripText: 'A strip in each place, along the shaft: {list}',
+  places: 'What the places are called',
+  moreItems: '{items} and others',
+  drawings: {
+    fasteners: 'Drawing of the fasteners',
+    wire: 'Drawing of the safety wire',
+    strips: 'Drawing of the gauging strips',
+    places: 'Drawing of the places',
+  },
   started: 'Started (date, time)',
   finished: 'Finished (date, time)',
+  /** The words that stand inside values. */
+  amounts: {to: 'to', turn: 'turn', day: 'day'},
 
   // One engine on the stand.
   thisJob: 'This engine',
@@ -220,6 +234,77 @@ export const ENGLISH = {
   buildClosing: 'Build sign-off',
   buildClosingText: 'Every sheet of this book is complete and signed, and kept with the engine’s papers.',
   sheetSigned: 'Signed, date',
+
+  // On a tablet, beside what is printed.
+  tablet: {
+    bar: 'Working on this sheet',
+    working: 'Working: {name}',
+    nobody: 'Working: nobody yet',
+    change: 'Change',
+    next: 'Next open box',
+    allDone: 'Nothing is open.',
+    export: 'Export record',
+    import: 'Import record',
+    fresh: 'New record',
+    progress: '{done} of {of} done',
+    stepDone: 'Step {step} done',
+    whoTitle: 'Who is working?',
+    whoText: 'These initials go beside everything that is ticked, read and written from now on.',
+    witnessTitle: 'Second person: {name}',
+    witnessText: 'The initials of whoever looks at the work and signs for it. Not those of whoever did it.',
+    initials: 'Initials',
+    initialsMissing: 'Write one to 40 characters.',
+    ok: 'OK',
+    cancel: 'Cancel',
+    sign: 'Sign',
+    signedBy: '{name}: signed by {by}, {at}',
+    ownWork: '{by} did step {steps}, and cannot sign for it. A second person must.',
+    ownWorkHere: '{by} did what is signed for here, and cannot sign for it. A second person must.',
+    ownHold: '{by} signed for “{hold}”, and cannot do the work that was signed for.',
+    stillOpen: 'Signed, but open at step {steps}.',
+    stepOpen: 'Step {step} is ticked; {count} of its boxes are still open.',
+    ticked: 'Ticked.',
+    takenBack: 'Taken back.',
+    recorded: 'Written down.',
+    within: 'within limits',
+    outOf: 'OUT OF LIMITS',
+    nearDoubt: 'near the limit: the gauge may be out by ±{doubt} {unit}',
+    nearTenth: 'near the limit: in the last tenth of the tolerance',
+    comma: 'Not written down: write a decimal with a point, such as 2.5.',
+    noNumber: 'Not written down: write a number alone, such as 0.0025.',
+    tooLong: 'Not written down: write at most {most} characters.',
+    asOnJob: 'as on the job',
+    notAsOnJob: 'THE JOB SAYS {expected}',
+    openBranch: 'Show these steps',
+    closeBranch: 'Fold these steps',
+    branchOpened: 'A reading is out of its limits: the steps for that are open now.',
+    engineNumber: 'Engine number',
+    noStorage:
+      'This browser keeps nothing on the device. What is filled in is lost when the page is closed: export the record before that.',
+    storageFull:
+      'The storage of this device is full. What is filled in from now on is lost when the page is closed: export the record now.',
+    storageBad:
+      'What was kept on this device for this sheet can’t be read. It is left as it is, and a new record begins.',
+    sealBroken:
+      'The record kept on this device was changed by other means than this page, from entry {entry} on. It shows as such in every report.',
+    notJson: 'This file was not taken in: it is not a record.',
+    tooLarge: 'This file was not taken in: it is larger than {most} MB.',
+    importBroken:
+      'This record was not taken in: entry {entry} of {sheet} does not carry the seal that it must. It was changed after it was written.',
+    otherEngine: 'This record was not taken in: it is of another engine, {engine}.',
+    otherJob:
+      'This record was not taken in: it is of job or engine number {number}, and this sheet of {own}.',
+    otherRevision:
+      'This record was not taken in: it follows {sheet}, revision {revision}, fingerprint {fingerprint}, and this sheet is {own}. Open it with the sheets that it was made with.',
+    imported: '{taken} entries taken in; {known} were here already.',
+    importedApart:
+      '{taken} entries taken in; {known} were here already. The two records had gone apart: their entries are put in order of time and sealed anew from there on.',
+    exported: '{file} is among the downloads.',
+    freshTitle: 'Begin a new record?',
+    freshText:
+      'The record of this sheet on this device, {count} entries, is deleted. Export it first if it is to be kept.',
+    delete: 'Delete and begin',
+  },
 
   verbs,
   signals,

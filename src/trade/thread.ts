@@ -26,10 +26,7 @@ export interface Thread {
 
 const LONGEST = 60;
 
-/** A refusal of a thread of another family, which is right and not in the tables, says so. */
-export type ThreadReading =
-  | {readonly ok: true; readonly thread: Thread}
-  | (Refused & {readonly foreign?: true});
+export type ThreadReading = {readonly ok: true; readonly thread: Thread} | Refused;
 
 /** Reads a designation. Unified sizes No. 0 to 1-1/2 in, metric M1.6 to M39; series of other names are refused. */
 export function readThread(text: string): ThreadReading {
@@ -39,17 +36,21 @@ export function readThread(text: string): ThreadReading {
     return refused(`"${clip(trimmed)}" is too long for a thread`, 'write 1/2-13 UNC, or M10×1.5');
   const leftHand = /[\s-]LH$/i.test(trimmed);
   const plain = leftHand ? trimmed.slice(0, -2).replace(/[\s-]+$/, '') : trimmed;
-  const foreign = /\b(?:BS[WFP]|BSPP|BSPT|BA|NPTF?|NPS|Whit(?:worth)?|UNJ[CF]?|Tr|ACME)\b/i.exec(plain);
+  const foreign = FOREIGN.exec(plain);
   if (foreign !== null)
-    return {
-      ...refused(
-        `${foreign[0]} threads are not in the tables`,
-        'Unified (1/2-13 UNC) and metric (M10×1.5) ones are',
-      ),
-      foreign: true,
-    };
+    return refused(
+      `${foreign[0]} threads are not in the tables`,
+      'Unified (1/2-13 UNC) and metric (M10×1.5) ones are',
+    );
   if (/^M\s?\d/i.test(plain)) return readMetric(plain, leftHand);
   return readUnified(plain, leftHand);
+}
+
+const FOREIGN = /\b(?:BS[WFP]|BSPP|BSPT|BA|NPTF?|NPS|Whit(?:worth)?|UNJ[CF]?|Tr|ACME)\b/i;
+
+/** A thread of a family that the tables do not have, such as Whitworth or pipe threads. */
+export function isForeignThread(text: string): boolean {
+  return FOREIGN.test(text.slice(0, LONGEST));
 }
 
 /** Diameter and pitch in metres, for formulas. */

@@ -272,17 +272,7 @@ fits:
     ],
   },
   {
-    finding: 'not-in-tables',
-    title: 'a thread with another pitch',
-    engine: bolts(`thread: 3/8-17 UNC\ngrade: SAE 5\n${PLAIN}torque: 24 lbf·ft\n`),
-    shop: SHOP,
-    procedure: SNUG,
-    says: [
-      'engine.yaml:11:13 pump-bolts: 3/8 UNC has 16 threads per inch, not 17; it has 3/8-16 UNC, 3/8-24 UNF, 3/8-32 UNEF',
-    ],
-  },
-  {
-    finding: 'not-in-tables',
+    finding: 'grade-unknown',
     title: 'a grade that is none',
     engine: bolts(`thread: 3/8-16 UNC\ngrade: SAE 55\n${PLAIN}torque: 24 lbf·ft\n`),
     shop: SHOP,
@@ -292,17 +282,13 @@ fits:
     ],
   },
   {
-    finding: 'not-in-tables',
-    title: 'nothing of what is stated with its reason, or is of another family',
-    engine: `${bolts(`thread: 3/8 BSW\ngrade: SAE 55\n${PLAIN}torque: 24 lbf·ft\n`)}  others:
-    holds: [pump]
-    thread: {value: 3/8-17, because: a special of the works}
-    ${PLAIN.trim().replace(/\n/g, '\n    ')}
-    torque: snug
-`,
+    finding: 'grade-unknown',
+    title: 'not where it is stated with its reason',
+    engine: bolts(
+      `thread: 3/8-16 UNC\ngrade: {value: SAE 55, because: a special of the works}\n${PLAIN}torque: 24 lbf·ft\n`,
+    ),
     shop: SHOP,
     procedure: SNUG,
     says: [],
-    also: ['left-slack'],
   },
 ];
