@@ -14,6 +14,7 @@ import {fileUnreadable} from './file-unreadable.js';
 import {fitImpossible} from './fit-impossible.js';
 import {frontMatter} from './front-matter.js';
 import {gaugeTooCoarse} from './gauge-too-coarse.js';
+import {gradeUnknown} from './grade-unknown.js';
 import {holdBySamePerson} from './hold-by-same-person.js';
 import {inspectFirst} from './inspect-first.js';
 import {installManner} from './install-manner.js';
@@ -138,6 +139,7 @@ export const FINDINGS: readonly FindingKind[] = [
   fitImpossible,
   threadEngagement,
   threadUnknown,
+  gradeUnknown,
   cautionMissing,
   cautionLate,
   twoActions,

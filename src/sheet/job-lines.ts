@@ -3,7 +3,7 @@
 import {itemsOfKind} from '../spec/items.js';
 import type {Job} from '../spec/job.js';
 import {expectedReading} from '../spec/job-marks.js';
-import type {Specification} from '../spec/model.js';
+import type {Part, Specification} from '../spec/model.js';
 import {fittedAs, under} from './job-facts.js';
 import type {Fact} from './model.js';
 import type {Words} from './words.js';
@@ -26,7 +26,9 @@ export function jobLines(job: Job, spec: Specification, {words, leftOut}: JobLin
       const ground = job.grinds.get(id)?.value;
       return line(name, ground === undefined ? undefined : under(ground, words));
     }),
-    ...itemsOfKind(spec, 'part').flatMap((part) => line(part.name, fittedAs(part, job, words))),
+    ...itemsOfKind(spec, 'part').flatMap((part) =>
+      line(part.name, fittedAs(part, job, words), alterationsOf(part, job, spec, words)),
+    ),
     ...optionLines(job, spec, words),
     ...line(words.notOnThisJob, leftOut.length === 0 ? undefined : leftOut.join(words.and)),
   ];
@@ -42,6 +44,16 @@ function optionLines(job: Job, spec: Specification, words: Words): Fact[] {
   ];
 }
 
-function line(label: string, text: string | undefined): Fact[] {
-  return text === undefined ? [] : [{label, text}];
+/** What is done to the substitute before it goes in. */
+function alterationsOf(part: Part, job: Job, spec: Specification, words: Words): string | undefined {
+  const substitute = part.substitutes.get(job.substitutes.get(part.id)?.value ?? '');
+  const done = substitute?.alterations.flatMap(({value}) => {
+    const item = spec.items.get(value);
+    return item?.kind === 'alteration' ? [item.does ?? item.name] : [];
+  });
+  return done === undefined || done.length === 0 ? undefined : done.join(words.and);
+}
+
+function line(label: string, text: string | undefined, note?: string): Fact[] {
+  return text === undefined ? [] : [{label, text, ...(note !== undefined && {note})}];
 }

@@ -29,13 +29,17 @@ export function listsHtml(first: BookLists, others: readonly BookLists[], {paper
     body: [
       h(
         'main',
-        all.flatMap((lists, at) => bookNodes(lists, asked, at)),
+        all.flatMap((lists, at) => bookNodes(lists, asked, {at, several: all.length > 1})),
       ),
     ],
   });
 }
 
-function bookNodes(lists: BookLists, asked: readonly ListName[] | undefined, at: number): ElementContent[] {
+function bookNodes(
+  lists: BookLists,
+  asked: readonly ListName[] | undefined,
+  {at, several}: {readonly at: number; readonly several: boolean},
+): ElementContent[] {
   const {words} = lists;
   const tables = listTables(lists, asked);
   return [
@@ -46,17 +50,26 @@ function bookNodes(lists: BookLists, asked: readonly ListName[] | undefined, at:
         {label: words.fingerprint, text: lists.fingerprint, width: 4, digits: true},
       ]),
     ]),
-    ...(tables.length === 0 ? [h('p', words.listsNothing)] : tables.map((table) => tableNode(table, at))),
+    ...(tables.length === 0
+      ? [h('p', words.listsNothing)]
+      : tables.map((table) => tableNode(table, {at, of: several ? [lists.engine, lists.job] : []}))),
   ];
 }
 
-function tableNode({name, title, columns, rows, notes}: ListTable, book: number): Element {
+interface Whose {
+  /** Place of the book on the page. */
+  readonly at: number;
+  /** Engine and job, where there are several books. */
+  readonly of: readonly (string | undefined)[];
+}
+
+function tableNode({name, title, columns, rows, notes}: ListTable, {at: book, of}: Whose): Element {
   const id = `list-${book + 1}-${name}`;
   const filled = columns.map((column, at) => ({column, at, any: rows.some((row) => row[at]?.text)}));
   const shown = filled.filter(({column, any}) => any && !column.detail);
   const details = filled.filter(({column, any}) => any && column.detail);
   return h('section', {ariaLabelledBy: [id]}, [
-    h('h2', {id}, title),
+    h('h2', {id}, [title, ...of].filter((one) => one !== undefined).join(' · ')),
     h('table.list', {className: [`of-${name}`]}, [
       h(
         'thead',

@@ -20,7 +20,9 @@ export function bySheet(steps: readonly string[]): string {
   for (const step of steps) {
     const dot = step.indexOf('.');
     const sheet = step.slice(0, dot);
-    sheets.set(sheet, [...(sheets.get(sheet) ?? []), step.slice(dot + 1)]);
+    const numbers = sheets.get(sheet) ?? [];
+    numbers.push(step.slice(dot + 1));
+    sheets.set(sheet, numbers);
   }
   return [...sheets].map(([sheet, numbers]) => `${sheet}\u00A0·\u00A0${runs(numbers).join(', ')}`).join('; ');
 }

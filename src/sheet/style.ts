@@ -81,7 +81,7 @@ thead { display: table-header-group; break-inside: avoid; }
 .list.of-tools tbody th, .list.of-parts tbody th, .list.of-new-parts tbody th { width: 48%; }
 .list.of-consumables tbody th { width: 30%; }
 .list.of-time tbody th { width: 32%; }
-.list.of-time td { overflow-wrap: normal; }
+.list.of-torques tbody, .list.of-time tbody { overflow-wrap: break-word; }
 .list.job th { width: 60mm; }
 .list .number { width: 15mm; white-space: nowrap; }
 

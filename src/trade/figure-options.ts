@@ -99,13 +99,21 @@ export function repeated<T>(option: Option<T>, ...more: readonly string[]): Opti
 export function readList(text: string, dimension: Dimension): Read<readonly Quantity[]> {
   const values: Quantity[] = [];
   for (const {reading} of readAmounts(text, dimension)) {
-    if (!reading.ok)
-      return refused(reading.fault.says, reading.fault.hint ?? `write it in ${usualUnits(dimension)}`);
+    if (!reading.ok) {
+      const hint = withCommas(text) ?? reading.fault.hint ?? `write it in ${usualUnits(dimension)}`;
+      return refused(reading.fault.says, hint);
+    }
     const read = singleOf({ok: true, value: reading.amount}, withArticle(dimension));
     if (!read.ok) return read;
     values.push(read.value);
   }
   return {ok: true, value: values};
+}
+
+/** What numbers that only blanks part were meant to be. */
+function withCommas(text: string): string | undefined {
+  const parted = text.trim().replace(/(\d)\s+(?=[\d.])/g, '$1, ');
+  return text.includes(',') || parted === text.trim() ? undefined : `part them by commas: ${parted}`;
 }
 
 /** Reads an amount with a unit of the dimension. */

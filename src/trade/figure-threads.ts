@@ -52,7 +52,7 @@ function readFriction(given: string): Read<number | ThreadCondition> {
   if (condition) return {ok: true, value: condition};
   if (/^(?:k\s*=?\s*)?0?\.\d+$/.test(plain))
     return {ok: true, value: Number(plain.replace(/^k\s*=?\s*/, ''))};
-  const meant = nearest(plain, CONDITIONS);
+  const meant = /^(?:oil|lub|greas)/.test(plain) ? 'oiled' : nearest(plain, CONDITIONS);
   const hint = meant
     ? `did you mean ${meant}?`
     : `write one of ${CONDITIONS.join(', ')}, or a nut factor such as 0.18`;

@@ -18,7 +18,13 @@ export interface Grade {
   readonly source: string;
 }
 
-export type GradeReading = {readonly ok: true; readonly grade: Grade} | Refused;
+/** What may stand before the number of a grade. */
+const GRADE_WORDS = /SAE|J\s?429|ISO|898-1|property|class|grade|gr\b/gi;
+
+/** A refusal of a grade of another family, which may well be right and is not in the tables, says so. */
+export type GradeReading =
+  | {readonly ok: true; readonly grade: Grade}
+  | (Refused & {readonly foreign?: boolean});
 
 /**
  * The grade of a bolt of this thread: `SAE 5`, `grade 8`, `J429 5`, `8.8`, `class 10.9`, or given strengths: `yield 36 ksi`, `proof 55 ksi`.
@@ -29,7 +35,10 @@ export function gradeOf(text: string, thread: Thread, length?: Quantity): GradeR
   if (given !== null) return givenText(given[1] ?? '', given[2] ?? '');
   const refusal = notOf('length', {"the bolt's length": length});
   if (refusal) return refusal;
-  const name = /(\d{1,2}(?:\.\d)?)$/.exec(text.trim())?.[1];
+  const [whole = '', name] = /(\d{1,2}(?:\.\d)?)$/.exec(text.trim()) ?? [];
+  // Of "brass 8" the number is none of a grade.
+  const more = text.trim().slice(0, -whole.length).replace(GRADE_WORDS, '');
+  if (/[\p{L}\d]/u.test(more)) return unknownGrade(text);
   const sae = SAE_J429.filter(({grade}) => grade === name);
   const iso = ISO_898_1.filter(({grade}) => grade === name);
   if (/SAE|J\s?429/i.test(text) && sae.length === 0 && iso.length > 0)
@@ -124,11 +133,14 @@ function rangeOf(rows: readonly GradeRow[], symbol: string): string {
   return `its sizes are ${low === 0 ? 'up to' : `${Number(low.toFixed(2))} to`} ${high} ${symbol}`;
 }
 
-function unknownGrade(text: string): Refused {
+function unknownGrade(text: string): Refused & {readonly foreign: boolean} {
   const shown = text.length > 30 ? `${text.slice(0, 29)}…` : text;
   const names = [...new Set([...SAE_J429, ...ISO_898_1].map(({grade}) => grade))];
-  return refused(
-    `"${shown}" is not a grade in the tables`,
-    `they have ${names.join(', ')}; or write yield 36 ksi`,
-  );
+  return {
+    ...refused(
+      `"${shown}" is not a grade in the tables`,
+      `they have ${names.join(', ')}; or write yield 36 ksi`,
+    ),
+    foreign: !/^\d/.test(text.trim()) && text.search(GRADE_WORDS) < 0,
+  };
 }

@@ -62,17 +62,17 @@ export function metresOf(thread: Thread): {readonly d: number; readonly p: numbe
 }
 
 const METRIC =
-  /^M\s?(\d+(?:\.\d+)?)(?:\s*[×xX*-]\s*(\d+(?:\.\d+)?)(?![\dA-Za-z]))?(?:\s*-?\s*(\d[A-Za-z]\d?[A-Za-z]?))?$/i;
+  /^M\s?(\d+(?:[.,]\d+)?)(?:\s*[×xX*-]\s*(\d+(?:[.,]\d+)?)(?![\dA-Za-z]))?(?:\s*-?\s*(\d[A-Za-z]\d?[A-Za-z]?))?$/i;
 
 function readMetric(text: string, leftHand: boolean): ThreadReading {
   const match = METRIC.exec(text);
   if (match === null)
     return refused(`"${clip(text)}" is not a metric thread`, 'write M10×1.5, or M10 for the coarse pitch');
-  const diameter = Number(match[1]);
+  const diameter = decimal(match[1] ?? '');
   const size = METRIC_SIZES.find(({millimetres}) => millimetres === diameter);
   if (size === undefined) return refused(`M${diameter} is not a standard size`, nearMetric(diameter));
   const [coarse = 0] = size.pitches;
-  const pitch = match[2] === undefined ? coarse : Number(match[2]);
+  const pitch = match[2] === undefined ? coarse : decimal(match[2]);
   if (!size.pitches.includes(pitch))
     return refused(`M${diameter} has no pitch of ${pitch} mm`, `it has ${metricNames(size).join(', ')}`);
   return {
@@ -87,6 +87,11 @@ function readMetric(text: string, leftHand: boolean): ThreadReading {
       leftHand,
     },
   };
+}
+
+/** Where metric threads are at home a comma is as good as a point. */
+function decimal(text: string): number {
+  return Number(text.replace(',', '.'));
 }
 
 function metricNames({millimetres, pitches}: MetricSize): string[] {

@@ -271,4 +271,24 @@ fits:
       "engine.yaml:16:17 pump-bolts: 0.5 in (13 mm) of 3/8-16 UNC in aluminium is less than the 0.647 in (16.43 mm) that the full strength of SAE J429 grade 5 takes (length of engagement, FED-STD-H28/2B); the maker's figure outranks this estimate",
     ],
   },
+  {
+    finding: 'grade-unknown',
+    title: 'a grade that is none',
+    engine: bolts(`thread: 3/8-16 UNC\ngrade: SAE 55\n${PLAIN}torque: 24 lbf·ft\n`),
+    shop: SHOP,
+    procedure: SNUG,
+    says: [
+      'engine.yaml:12:12 pump-bolts: "SAE 55" is not a grade in the tables; they have 1, 2, 4, 5, 5.2, 7, 8, 8.2, 4.6, 4.8, 5.6, 5.8, 6.8, 8.8, 9.8, 10.9, 12.9; or write yield 36 ksi',
+    ],
+  },
+  {
+    finding: 'grade-unknown',
+    title: 'not where it is stated with its reason',
+    engine: bolts(
+      `thread: 3/8-16 UNC\ngrade: {value: SAE 55, because: a special of the works}\n${PLAIN}torque: 24 lbf·ft\n`,
+    ),
+    shop: SHOP,
+    procedure: SNUG,
+    says: [],
+  },
 ];

@@ -218,6 +218,7 @@ options: [sea-water]
 
   it('says what is so on this engine, and only there', () => {
     expect(cover).toMatchObject({job: '1', engineNumber: 'OF 7'});
+    expect(cover.thisJob?.find(({label}) => label === 'main shells')?.note).toBe('grind the lip flush');
     expect(cover.thisJob?.map(({label, text}) => `${label}: ${text}`)).toEqual([
       'engine number: OF 7',
       'plate number: OF 7',

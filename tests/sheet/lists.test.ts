@@ -1,5 +1,6 @@
 /** The lists of a build: what they hold, how it is counted, and every form in which they are printed. */
 import fc from 'fast-check';
+import {HtmlValidate} from 'html-validate';
 import {describe, expect, it, test} from 'vitest';
 import {forJob} from '../../src/build/for-job.js';
 import {bookLists} from '../../src/sheet/book-lists.js';
@@ -373,6 +374,12 @@ describe('comma-separated values', () => {
       ),
     );
   });
+});
+
+test('as HTML they are valid', async () => {
+  const validator = new HtmlValidate({extends: ['html-validate:standard']});
+  const report = await validator.validateString(listsHtml(made(), [made('')], {paper: 'A4'}));
+  expect(report.results.flatMap(({messages}) => messages.map(({message}) => message))).toEqual([]);
 });
 
 test('nothing that a book names can become markup', () => {

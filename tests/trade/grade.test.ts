@@ -124,6 +124,10 @@ describe('names (common practice, no source)', () => {
   test.each([
     ['3', 'M10', /not a grade in the tables/, /12\.9/],
     ['', 'M10', /not a grade/, /yield 36 ksi/],
+    // A number behind another metal, or another standard, is no grade of these tables.
+    ['brass 8', '1/2-13', /"brass 8" is not a grade/, /yield 36 ksi/],
+    ['A2-70', 'M10', /not a grade/, /yield 36 ksi/],
+    ['A193 B7 5', '1/2-13', /not a grade/, /yield 36 ksi/],
     ['SAE 8.8', '1/2-13', /8\.8 is not a grade of SAE J429/, /class of ISO 898-1/],
     ['5.2', '1-1/8-7', /does not go to 1-1\/8-7 UNC/, /0\.25 to 1 in/],
     ['9.8', 'M20', /class 9\.8 does not go to M20/, /up to 16 mm/],
