@@ -1,6 +1,7 @@
 /**
  * Builds `dist/`: the library (`index.js`, the packages under `dependencies` left outside), the command
- * (`wmark.js`, everything inside, split so that a command loads only what it needs), the type declarations,
+ * (`wmark.js`, everything inside, split so that a command loads only what it needs; the script of the HTML sheets
+ * stands in it as text), the type declarations,
  * and the licences of what went into the bundles.
  */
 import {spawnSync} from 'node:child_process';
@@ -18,9 +19,12 @@ import {createRequire} from 'node:module';
 import {dirname, join} from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {build} from 'esbuild';
+import {tabletScript} from './tablet.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+
+const tablet = await tabletScript();
 
 /** What both bundles share. Node 20.19 is the oldest that `engines` admits. */
 const common = {
@@ -33,7 +37,10 @@ const common = {
   legalComments: 'none',
   logLevel: 'warning',
   loader: {'.md': 'text', '.yaml': 'text', '.typ': 'text'},
-  define: {WMARK_VERSION: JSON.stringify(manifest.version)},
+  define: {
+    WMARK_VERSION: JSON.stringify(manifest.version),
+    WMARK_TABLET: JSON.stringify(tablet.text),
+  },
 };
 
 /** Built aside and put in place when it is whole, so that whoever runs the command meanwhile finds one. */
@@ -63,7 +70,10 @@ const [library, command] = await Promise.all([
 ]);
 declarations();
 fonts();
-writeFileSync(join(fresh, 'THIRD-PARTY.txt'), licences([library.metafile, command.metafile]));
+writeFileSync(
+  join(fresh, 'THIRD-PARTY.txt'),
+  licences([library.metafile, command.metafile, tablet.metafile]),
+);
 putInPlace();
 
 function putInPlace() {

@@ -54,6 +54,7 @@ import {tagForm} from './tag-form.js';
 import {tagOutsideStep} from './tag-outside-step.js';
 import {threadCondition} from './thread-condition.js';
 import {threadEngagement} from './thread-engagement.js';
+import {threadUnknown} from './thread-unknown.js';
 import {toolNotInShop} from './tool-not-in-shop.js';
 import {twoActions} from './two-actions.js';
 import {undersizeMismatch} from './undersize-mismatch.js';
@@ -136,6 +137,7 @@ export const FINDINGS: readonly FindingKind[] = [
   cotterSize,
   fitImpossible,
   threadEngagement,
+  threadUnknown,
   cautionMissing,
   cautionLate,
   twoActions,

@@ -1,14 +1,17 @@
 /** The sheets of a book that was loaded from disk, ready to be written: the cover first, pictures inside. */
 import {resolve} from 'node:path';
+import type {Book} from '../build/book.js';
+import {forJob} from '../build/for-job.js';
 import type {Procedure} from '../procedure/model.js';
 import {compileSheet, type SheetOptions} from '../sheet/compile.js';
-import {compileCover, sheetNames} from '../sheet/cover.js';
+import {compileCover} from '../sheet/cover.js';
 import {bookFingerprint} from '../sheet/fingerprint.js';
 import {sheetHtml} from '../sheet/html.js';
 import {coverHtml} from '../sheet/html-cover.js';
 import {LANGUAGES} from '../sheet/languages.js';
 import {sheetMarkdown} from '../sheet/markdown.js';
 import type {Paper, Sheet} from '../sheet/model.js';
+import {sheetNames} from '../sheet/names.js';
 import {sheetPrint} from '../sheet/print.js';
 import {coverPrint} from '../sheet/print-cover.js';
 import type {Language} from '../spec/model.js';
@@ -25,6 +28,14 @@ export interface SheetsWanted {
   readonly paper?: Paper;
   /** The shop's own where left out. */
   readonly language?: Language;
+  /** Makes the HTML work on a tablet; a page of paper where left out. */
+  readonly script?: string | undefined;
+}
+
+/** What the files of one run share. */
+interface Makers {
+  readonly maker: PdfMaker | undefined;
+  readonly script: string | undefined;
 }
 
 export interface SheetFiles {
@@ -39,40 +50,42 @@ export interface SheetFile {
   readonly text: string | Uint8Array;
 }
 
-/** Where only some procedures were asked for, their sheets without the cover. */
+/** Those of the job in the book, where there is one. Where only some procedures were asked for, without the cover. */
 export async function sheetsOf(loaded: LoadedBook, wanted: SheetsWanted): Promise<SheetFiles | Failure> {
-  const {book, only} = loaded;
-  const {forms, paper, language} = wanted;
+  const {book: whole, only} = loaded;
+  const {forms, paper, language, script} = wanted;
+  const book = forJob(whole);
   const options = {
-    fingerprint: await bookFingerprint(book),
+    fingerprint: await bookFingerprint(whole),
     ...(paper && {paper}),
     ...(language && {words: LANGUAGES[language]}),
   };
   const made: Made[] = [];
   const maker = forms.includes('pdf') ? await pdfMaker() : undefined;
-  if (!only) made.push(...coverFiles(loaded, options, forms, maker));
+  const leftOut = leftOutTitles(whole, book);
+  if (!only) made.push(...coverFiles(book, {...options, leftOut}, forms, maker));
   const names = sheetNames(book.procedures);
   for (const [index, procedure] of book.procedures.entries()) {
     if (only && !only.has(procedure.source.file)) continue;
-    const embedded = await embeddedSheet(loaded, procedure, options);
+    const embedded = await embeddedSheet({...loaded, book}, procedure, options);
     made.push(...embedded.asides.map((aside) => ({asides: [aside]})));
-    for (const form of forms) made.push(sheetFile(embedded, form, `${names[index]}`, maker));
+    for (const form of forms) made.push(sheetFile(embedded, form, `${names[index]}`, {maker, script}));
   }
   const failed = made.find((one) => 'ok' in one);
   if (failed) return failed;
-  const whole = made.filter((one) => 'asides' in one);
+  const written = made.filter((one) => 'asides' in one);
   return {
     ok: true,
-    files: whole.flatMap(({file}) => file ?? []),
-    asides: whole.flatMap(({asides}) => asides),
+    files: written.flatMap(({file}) => file ?? []),
+    asides: written.flatMap(({asides}) => asides),
   };
 }
 
 type Made = {readonly file?: SheetFile; readonly asides: readonly string[]} | Failure;
 
 function coverFiles(
-  {book}: LoadedBook,
-  options: SheetOptions,
+  book: Book,
+  options: Parameters<typeof compileCover>[1],
   forms: readonly SheetForm[],
   maker: PdfMaker | undefined,
 ): Made[] {
@@ -112,10 +125,10 @@ function sheetFile(
   {sheet, pictures, file}: EmbeddedSheet,
   form: SheetForm,
   base: string,
-  maker: PdfMaker | undefined,
+  {maker, script}: Makers,
 ): Made {
   const name = `${base}.${form}`;
-  if (form === 'html') return {file: {name, text: sheetHtml(sheet)}, asides: []};
+  if (form === 'html') return {file: {name, text: sheetHtml(sheet, {script})}, asides: []};
   if (form === 'md' || maker === undefined) return {file: {name, text: sheetMarkdown(sheet)}, asides: []};
   const made = pdfFile(
     name,
@@ -130,4 +143,10 @@ function pdfFile(name: string, pdf: ReturnType<PdfMaker>): Made {
   if (missing.length === 0) return {file: {name, text: bytes}, asides: []};
   const says = `${name}: no font on this machine has ${missing.join(' ')}; a frame stands in their place`;
   return {file: {name, text: bytes}, asides: [says]};
+}
+
+/** Procedures that the engine on the stand does not need. */
+function leftOutTitles(whole: Book, book: Book): string[] {
+  const kept = new Set(book.procedures.map(({source}) => source.file));
+  return whole.procedures.filter(({source}) => !kept.has(source.file)).map(({front}) => front.title);
 }

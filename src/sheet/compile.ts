@@ -2,17 +2,19 @@
 import type {Book} from '../build/book.js';
 import type {Procedure, Step, Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
+import {engineNumberOf} from '../spec/job-marks.js';
 import {type Context, spaced} from './context.js';
 import {clauseValue} from './facts.js';
 import {LANGUAGES} from './languages.js';
 import {beforeOf} from './lists.js';
-import type {Head, Paper, Sheet, Waiver} from './model.js';
+import type {Head, Identity, Paper, Sheet, Waiver} from './model.js';
+import {sheetNames} from './names.js';
 import {reasonOf, sectionsOf} from './rows.js';
 import {survey} from './survey.js';
 import type {Words} from './words.js';
 
-/** The parts of a book that its sheets are made of. */
-export type SheetBook = Pick<Book, 'spec' | 'procedures'>;
+/** The parts of a book that its sheets are made of; with a job, it is the book as it holds for that (`forJob`). */
+export type SheetBook = Pick<Book, 'spec' | 'procedures' | 'job'>;
 
 export interface SheetOptions {
   /** Of the book, in hexadecimal digits; the first ten are printed. */
@@ -21,7 +23,7 @@ export interface SheetOptions {
   readonly paper?: Paper;
   /** Those of the shop's own language where left out. */
   readonly words?: Words;
-  /** Number of the job, and what is stamped on its engine. */
+  /** Number of the job, and what is stamped on its engine; those of the book's job where they are left out. */
   readonly job?: string;
   readonly engineNumber?: string;
 }
@@ -31,11 +33,12 @@ const PRINTED_DIGITS = 10;
 
 /** The sheet of one procedure, which need not be one of the book's own. */
 export function compileSheet(book: SheetBook, procedure: Procedure, options: SheetOptions): Sheet {
-  const context = survey(procedure, book.spec, wordsOf(book, options));
+  const context = survey(procedure, book, wordsOf(book, options));
   return {
     paper: options.paper ?? book.spec.shop.paper,
     words: context.words,
     head: headOf(book, procedure, options),
+    identity: identityOf(book, procedure, options),
     before: beforeOf(procedure, context),
     sections: sectionsOf(procedure, context),
     waivers: waiversOf(procedure, context),
@@ -50,15 +53,25 @@ export function printedDigits(fingerprint: string): string {
   return fingerprint.slice(0, PRINTED_DIGITS);
 }
 
-function headOf({spec, procedures}: SheetBook, procedure: Procedure, options: SheetOptions): Head {
+/** The number of the job and of its engine, as far as they are known. */
+export function numbersOf({spec, job}: SheetBook, options: SheetOptions): Pick<Head, 'job' | 'engineNumber'> {
+  const number = options.job ?? job?.number;
+  const engineNumber = options.engineNumber ?? (job && engineNumberOf(job, spec));
+  return {
+    ...(number === undefined ? {} : {job: number}),
+    ...(engineNumber === undefined ? {} : {engineNumber}),
+  };
+}
+
+function headOf(book: SheetBook, procedure: Procedure, options: SheetOptions): Head {
+  const {spec, procedures} = book;
   const {author, approved, title, revision, date} = procedure.front;
   const place = procedures.indexOf(procedure);
   return {
     shop: spec.shop.name,
     engine: spec.engine.name,
     ...(spec.engine.note === undefined ? {} : {engineNote: spec.engine.note}),
-    ...(options.job === undefined ? {} : {job: options.job}),
-    ...(options.engineNumber === undefined ? {} : {engineNumber: options.engineNumber}),
+    ...numbersOf(book, options),
     title,
     revision,
     date,
@@ -66,6 +79,19 @@ function headOf({spec, procedures}: SheetBook, procedure: Procedure, options: Sh
     ...(approved === undefined ? {} : {approved}),
     fingerprint: printedDigits(options.fingerprint),
     ...(place < 0 ? {} : {turn: {number: place + 1, of: procedures.length}}),
+  };
+}
+
+function identityOf(
+  {spec, procedures}: SheetBook,
+  procedure: Procedure,
+  {fingerprint}: SheetOptions,
+): Identity {
+  const named = sheetNames(procedures)[procedures.indexOf(procedure)];
+  return {
+    engine: spec.engine.id,
+    procedure: named ?? sheetNames([procedure])[0] ?? '',
+    fingerprint,
   };
 }
 

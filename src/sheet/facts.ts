@@ -9,6 +9,7 @@ import type {Amount} from '../quantity/model.js';
 import type {Item, Specified} from '../spec/model.js';
 import {type Named, specifiedAmount, specifiedIds} from './clauses.js';
 import {type Context, fullName, nameOf, type Use} from './context.js';
+import {jobFacts} from './job-facts.js';
 import type {Fact, Value} from './model.js';
 import {angleOf, onlyTurns} from './passes.js';
 import {printed} from './value.js';
@@ -16,7 +17,11 @@ import {printed} from './value.js';
 /** The facts of a use, its value first, then what only the item can say; `elsewhere` is a clause printed apart. */
 export function factsOf(use: Use, context: Context, elsewhere?: ClauseWord): Fact[] {
   const shown = PRINTED_ORDER.filter((word) => word !== elsewhere && !standsInBoxes(use, word, context));
-  return [...shown.flatMap((word) => factOf(use, word, context)), ...itemFacts(use, context)];
+  return [
+    ...shown.flatMap((word) => factOf(use, word, context)),
+    ...itemFacts(use, context),
+    ...jobFacts(use, context),
+  ];
 }
 
 /** The value first, then what it is done with. */

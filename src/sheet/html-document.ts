@@ -2,6 +2,7 @@
 import type {Element, ElementContent, Nodes} from 'hast';
 import {toHtml} from 'hast-util-to-html';
 import {h} from 'hastscript';
+import {scriptSource} from './html-script.js';
 import type {Paper} from './model.js';
 import {pageStyle, type Running} from './page.js';
 import {STYLE} from './style.js';
@@ -14,21 +15,24 @@ export interface Page {
   readonly paper: Paper;
   readonly running: Running;
   readonly body: readonly ElementContent[];
+  /** The one script that may run, and the style that goes with it. */
+  readonly active?: {readonly script: string; readonly style: string};
 }
 
-/** Scripts, frames, forms and requests are all forbidden; pictures come only from inside the file. */
+/** Scripts, frames, forms and requests are all forbidden but one script; pictures come only from inside the file. */
 const POLICY =
   "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
 
-export function document({words, title, paper, running, body}: Page): string {
+export function document({words, title, paper, running, body, active}: Page): string {
+  const policy = active === undefined ? POLICY : `${POLICY}; script-src ${scriptSource(active.script)}`;
   const html = h('html', {lang: words.language}, [
     h('head', [
       h('meta', {charSet: 'utf-8'}),
-      h('meta', {httpEquiv: 'Content-Security-Policy', content: POLICY}),
+      h('meta', {httpEquiv: 'Content-Security-Policy', content: policy}),
       h('meta', {name: 'viewport', content: 'width=device-width, initial-scale=1'}),
       h('meta', {name: 'referrer', content: 'no-referrer'}),
       h('title', title),
-      h('style', pageStyle(running, paper, words) + STYLE),
+      h('style', pageStyle(running, paper, words) + STYLE + (active?.style ?? '')),
     ]),
     h('body', [...body]),
   ]);

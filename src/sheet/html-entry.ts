@@ -5,7 +5,7 @@ import {wireRuns} from './drawing-text.js';
 import {drawingNode} from './html-drawing.js';
 import {blank, box, line, valueNodes} from './html-parts.js';
 import {tighteningNode} from './html-tightening.js';
-import type {Blanks, Drawing, Entry, Fact} from './model.js';
+import type {Blanks, Drawing, Entry, Fact, ReadingBlanks} from './model.js';
 import type {Words} from './words.js';
 
 /** More readings than this go below the step, in two columns. */
@@ -56,11 +56,13 @@ function factNode({label, note, ...value}: Fact): Element {
 function blanksNode(blanks: Blanks, words: Words): Element {
   switch (blanks.type) {
     case 'ticks':
-      return ticksNode(blanks.labels);
+      return ticksNode(blanks.labels, blanks.keys);
     case 'lines':
       return h(
         'dl.facts.lines',
-        blanks.labels.map((label) => h('div', [h('dt', label), h('dd', line())])),
+        blanks.labels.map((label, at) =>
+          h('div', [h('dt', label), h('dd', line('name', {box: blanks.keys[at]}))]),
+        ),
       );
     case 'readings':
       return readingsNode(blanks, words);
@@ -69,25 +71,24 @@ function blanksNode(blanks: Blanks, words: Words): Element {
   }
 }
 
-function fitsBeside({labels, again}: Readings): boolean {
+function fitsBeside({labels, again}: ReadingBlanks): boolean {
   return labels.length <= BESIDE && !(again && labels.some((label) => label.length > LONGEST_LABEL));
 }
 
-function ticksNode(labels: readonly string[]): Element {
+/** Small boxes with their names beside them, and the keys of the boxes. */
+export function ticksNode(labels: readonly string[], keys: readonly string[]): Element {
   return h(
     'ul.ticks',
-    labels.map((label) => h('li', [box('small'), h('span', label)])),
+    labels.map((label, at) => h('li', [box('small', keys[at]), h('span', label)])),
   );
 }
 
 /** Whether the places are set in two columns. */
-export function readsInColumns({labels}: Readings): boolean {
+export function readsInColumns({labels}: ReadingBlanks): boolean {
   return labels.length > BESIDE;
 }
 
-type Readings = Extract<Blanks, {readonly type: 'readings'}>;
-
-function readingsNode(readings: Readings, words: Words): Element {
+function readingsNode(readings: ReadingBlanks, words: Words): Element {
   const {limits} = readings;
   return h('div', [
     ...(limits === undefined
@@ -97,7 +98,7 @@ function readingsNode(readings: Readings, words: Words): Element {
   ]);
 }
 
-function readingTable({labels, unit, again}: Readings, words: Words): Element {
+function readingTable({labels, unit, again, keys}: ReadingBlanks, words: Words): Element {
   const head = h('tr', [
     h('th', {scope: 'col'}, words.place),
     h('th', {scope: 'col'}, words.reading),
@@ -107,28 +108,28 @@ function readingTable({labels, unit, again}: Readings, words: Words): Element {
     ...(again ? [h('thead', head)] : []),
     h(
       'tbody',
-      labels.map((label) =>
+      labels.map((label, at) =>
         h('tr', [
           h('th', {scope: 'row'}, label === '' ? words.reading : label),
-          h('td.unit', [blank(), ` ${unit}`]),
-          ...(again ? [h('td', blank())] : []),
+          h('td.unit', [blank(keys[0]?.[at]), ` ${unit}`]),
+          ...(again ? [h('td', blank(keys[1]?.[at]))] : []),
         ]),
       ),
     ),
   ]);
 }
 
-function readingColumns({labels, unit, again}: Readings, words: Words): Element {
+function readingColumns({labels, unit, again, keys}: ReadingBlanks, words: Words): Element {
   const says = again ? [h('p.limits', `${words.reading} · ${words.again}`)] : [];
   return h('div', [
     ...says,
     h(
       'div.columns',
-      labels.map((label) =>
+      labels.map((label, at) =>
         h('div.reading', [
           h('span.label', label),
-          blank(),
-          ...(again ? [blank()] : []),
+          blank(keys[0]?.[at]),
+          ...(again ? [blank(keys[1]?.[at])] : []),
           h('span.unit', unit),
         ]),
       ),

@@ -1,6 +1,6 @@
 /** The before-you-start lists as tables of the Typst template. */
-import {runs} from './html-lists.js';
 import type {Before, Value} from './model.js';
+import {runs} from './step-runs.js';
 import {fill, type Words} from './words.js';
 
 /** A text, or a name with details in smaller type below it. */

@@ -71,6 +71,18 @@ thead { display: table-header-group; break-inside: avoid; }
 .list .few { width: 17mm; }
 .list .dated { width: 27mm; }
 .list .sign { width: 46mm; border-left: 0.5pt solid var(--rule); }
+.list-note { margin: 2mm 0 0; max-width: 100ch; }
+.list .record { break-inside: avoid; }
+.list .record tr > * { border-bottom: 0; }
+.list .record tr:last-child > * { border-bottom: 0.5pt solid var(--rule); }
+.list .record .more td { padding-top: 0; font-size: 10pt; }
+.list.of-torques, .list.of-time { font-size: 10.5pt; }
+.list.of-time tbody tr:first-child > td:not(:last-child) { white-space: nowrap; }
+.list.of-tools tbody th, .list.of-parts tbody th, .list.of-new-parts tbody th { width: 48%; }
+.list.of-consumables tbody th { width: 30%; }
+.list.of-time tbody th { width: 32%; }
+.list.of-time td { overflow-wrap: normal; }
+.list.job th { width: 60mm; }
 .list .number { width: 15mm; white-space: nowrap; }
 
 /* Steps */

@@ -1,7 +1,9 @@
 /** The boxes of a tightening: a line a pass, a box a fastener in tightening order where it is known. */
+import type {Step} from '../procedure/model.js';
 import type {Fastener} from '../spec/model.js';
 import {type Context, placesOfUse, spaced, type Use} from './context.js';
 import {drawingOf} from './drawing.js';
+import {passKeys, placeKeys} from './keys.js';
 import type {Blanks} from './model.js';
 import {orderOf} from './order.js';
 import {passesOf} from './passes.js';
@@ -11,18 +13,24 @@ import {fill} from './words.js';
  * Nothing where one box would do, for the row has that already; a box a place for a single pass in no order, whose
  * value stands among the facts.
  */
-export function tighteningBlanks(use: Use, context: Context): Blanks | undefined {
+export function tighteningBlanks(
+  use: Use & {readonly number: number},
+  step: Step,
+  context: Context,
+): Blanks | undefined {
   const fastener = use.item?.kind === 'fastener' ? use.item : undefined;
   const turn = turnOf(use, fastener, context);
   const passes = passesOf(use, context);
   const drawing = fastener === undefined ? undefined : drawingOf(fastener, turn.shown, turn.ordered);
   if (passes.length < 2 && !turn.ordered && drawing === undefined) {
-    return turn.positions.length < 2 ? undefined : {type: 'ticks', labels: turn.positions};
+    if (turn.positions.length < 2) return undefined;
+    return {type: 'ticks', labels: turn.positions, keys: placeKeys(step.number, use.number, turn.ids)};
   }
   return {
     type: 'tightening',
     passes,
     positions: turn.positions,
+    keys: passKeys(step.number, use.number, passes.length, turn.ids),
     ordered: turn.ordered,
     ...(turn.worked ? {note: context.words.orderWorked} : {}),
     ...(drawing === undefined ? {} : {drawing}),
@@ -31,6 +39,8 @@ export function tighteningBlanks(use: Use, context: Context): Blanks | undefined
 
 interface Turn {
   readonly positions: readonly string[];
+  /** Of the positions, as the specification or the tag names them. */
+  readonly ids: readonly string[];
   readonly ordered: boolean;
   /** The order comes from the layout, not from the shop. */
   readonly worked: boolean;
@@ -42,11 +52,13 @@ function turnOf(use: Use, fastener: Fastener | undefined, context: Context): Tur
   const order = fastener === undefined ? undefined : orderOf(fastener, belongsTo(use, fastener));
   if (order !== undefined) {
     const positions = order.ids.map((id) => positionName(id, context));
-    return {positions, ordered: true, worked: order.worked, shown: order.ids};
+    return {positions, ids: order.ids, ordered: true, worked: order.worked, shown: order.ids};
   }
   const places = placesOfUse(use);
-  const positions = places.length === 0 ? [''] : places.map(spaced);
-  return {positions, ordered: false, worked: false, shown: fastener?.layout.map(({id}) => id) ?? []};
+  const ids = places.length === 0 ? [''] : places;
+  const belongs = fastener === undefined ? () => true : belongsTo(use, fastener);
+  const layout = fastener?.layout.map(({id}) => id).filter(belongs) ?? [];
+  return {positions: ids.map(spaced), ids, ordered: false, worked: false, shown: layout};
 }
 
 /** Those of the places which the tag names: `front` takes `front` and `front-left`; all where none do. */

@@ -2,7 +2,7 @@
 import {amountsAgree, compare, dimensionOf, highOf, lowOf, unitOf} from '../quantity/convert.js';
 import {otherUnit} from '../quantity/counterpart.js';
 import {formatAmount, inOtherSystem, type System} from '../quantity/format.js';
-import type {Amount} from '../quantity/model.js';
+import type {Amount, Unit} from '../quantity/model.js';
 import type {Context} from './context.js';
 import type {Value} from './model.js';
 import type {Words} from './words.js';
@@ -18,17 +18,16 @@ export function printed(amount: Amount, context: Shown): Value {
 }
 
 /** The unit in which a reading is written down beside these limits: that of the value printed first. */
-export function readingUnit(limits: Amount, {spec, words}: Shown): string {
+export function readingUnit(limits: Amount, {spec}: Pick<Context, 'spec'>): Unit {
   const other = otherUnit(limits);
-  const unit = other === undefined || statedFirst(limits, spec.shop.units) ? unitOf(limits) : other;
-  return inWords(unit.symbol, words);
+  return other === undefined || statedFirst(limits, spec.shop.units) ? unitOf(limits) : other;
 }
 
 /** The units of the shop and the words of the sheet. */
 type Shown = Pick<Context, 'spec' | 'words'>;
 
-/** The few words that a formatted value has in it, in the language of the sheet. */
-function inWords(text: string, {amounts}: Words): string {
+/** The few words that a formatted value or the symbol of a unit has in it, in the language of the sheet. */
+export function inWords(text: string, {amounts}: Words): string {
   return text.replace(/(?<![\p{L}])(?:to|turn|day)(?![\p{L}])/gu, (word) =>
     word === 'to' ? amounts.to : word === 'turn' ? amounts.turn : amounts.day,
   );

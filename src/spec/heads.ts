@@ -24,10 +24,11 @@ export function shopOf(file: BookFile | undefined, otherwise: Where): Shop {
   };
 }
 
-function severityOf({key, value}: Entry): [string, Located<Severity>][] {
+/** Each by the name of a finding, and where that name stands. */
+function severityOf({key, keyWhere, value}: Entry): [string, Located<Severity>][] {
   const said = textOf(value);
   const severity = SEVERITIES.find((one) => one === said);
-  return severity === undefined ? [] : [[key, {value: severity, where: value.where}]];
+  return severity === undefined ? [] : [[key, {value: severity, where: keyWhere}]];
 }
 
 /** The engine of the nearest file that names one. */

@@ -356,7 +356,7 @@ describe('steps', () => {
     const [own, named] = rowsOf(
       sheetOf('1. Call. `witness: closed`\n2. Call. `witness: closed by the works manager`\n'),
     );
-    expect(own?.holds).toEqual([{name: 'closed', by: 'shop lead', asks: ['clearance', 'swings']}]);
+    expect(own?.holds).toMatchObject([{name: 'closed', by: 'shop lead', asks: ['clearance', 'swings']}]);
     expect(named?.holds[0]?.by).toBe('the works manager');
   });
 
