@@ -26,6 +26,7 @@ export function pageStyle(running: Running, paper: Paper, words: Words): string 
   @bottom-center { content: ${cssString(`${words.pageInitials} ________________`)}; ${BOTTOM} text-align: center; width: 34%; }
   @bottom-right { content: ${page[0]} counter(page) ${page[1]} counter(pages) ${page[2]}; ${BOTTOM} text-align: right; font-weight: 700; width: 33%; }
 }
+@page :left { margin-left: 12mm; margin-right: 15mm; }
 `;
 }
 

@@ -3,6 +3,7 @@ import {isWide, readsInColumns} from './html-entry.js';
 import {isNumbered} from './html-tightening.js';
 import type {Blanks, Entry, Row} from './model.js';
 import {printDrawing} from './print-drawing.js';
+import {linesOf} from './print-height.js';
 import {type PathOf, type PrintNode, printBlock, printNotice, printProse} from './print-prose.js';
 import {fill, type Words} from './words.js';
 
@@ -42,6 +43,9 @@ export function printGroups(
   return [...groups, {...last, ends: ends === '' ? words.sectionDone : `${words.sectionDone}: ${ends}`}];
 }
 
+/** Lines, of some 43 on the smaller paper, above which a group is measured. */
+const WORTH_MEASURING = 30;
+
 interface Standing {
   readonly sub: boolean;
   readonly only: boolean;
@@ -80,7 +84,7 @@ function groupOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): Pr
       asks,
       second: by === undefined ? words.witnessedBy : fill(words.witnessedByRole, {role: by}),
     })),
-    long: linesOf(row) > LONG,
+    long: linesOf(row) > WORTH_MEASURING,
   };
 }
 
@@ -99,25 +103,4 @@ function printBlanks(blanks: Blanks, words: Words) {
   const {drawing, ...rest} = blanks;
   const drawn = drawing === undefined ? {} : {drawing: printDrawing(drawing, words)};
   return {...rest, ...drawn, numbered: isNumbered(blanks)};
-}
-
-/** Lines, of some 48 on the smaller paper, above which a group is measured. */
-const LONG = 22;
-
-/** Rather more lines than a row can take: it says only which are worth measuring. */
-function linesOf({prose, notices, entries, more, holds}: Row): number {
-  const characters = JSON.stringify([prose, notices, entries, holds]).length + textLength(more);
-  const figures = more.filter(({type}) => type === 'figure').length + entries.length;
-  const boxes = entries.reduce((sum, {blanks}) => sum + boxesOf(blanks), 0);
-  return characters / 40 + figures * 8 + boxes * 2 + holds.length * 8;
-}
-
-/** Without the pictures themselves, which stand in the model as data. */
-function textLength(more: Row['more']): number {
-  return more.reduce((sum, block) => sum + (block.type === 'figure' ? 80 : JSON.stringify(block).length), 0);
-}
-
-function boxesOf(blanks: Blanks | undefined): number {
-  if (blanks === undefined) return 0;
-  return blanks.type === 'tightening' ? blanks.passes.length + blanks.positions.length : blanks.labels.length;
 }

@@ -6,6 +6,7 @@ import {spawnSync} from 'node:child_process';
 import {join} from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {type GeneratedBook, generatedBook} from './generated.js';
+import {growth} from './growth.js';
 import {checkRead, checkWhole, lint, parseBare, readWhole, readYaml} from './subjects.js';
 
 const SIZES = [
@@ -62,7 +63,7 @@ async function printShape(shape: Shape): Promise<void> {
   for (const {steps, rounds} of shape.sizes) rows.push(await row(shape, steps, rounds));
   console.log(`\nThe check of a generated book, ${shape.shape}`);
   console.table(rows.map(({steps, columns}) => ({steps, ...columns})));
-  const exponent = fittedExponent(rows.map(({steps, check}) => [steps, check]));
+  const exponent = growth(rows.map(({steps, check}) => [steps, check]));
   console.log(`growth: time goes with steps to the power ${exponent.toFixed(2)} (1 is in proportion)`);
 }
 
@@ -167,14 +168,4 @@ function median(values: readonly number[]): number {
 
 function ratio(one: number, other: number): string {
   return (one / other).toFixed(2);
-}
-
-/** Least squares of the logarithms. */
-function fittedExponent(points: readonly (readonly [size: number, time: number])[]): number {
-  const logs = points.map(([size, time]) => [Math.log(size), Math.log(time)] as const);
-  const mean = (pick: 0 | 1) => logs.reduce((sum, point) => sum + point[pick], 0) / logs.length;
-  const [meanSize, meanTime] = [mean(0), mean(1)];
-  const above = logs.reduce((sum, [size, time]) => sum + (size - meanSize) * (time - meanTime), 0);
-  const below = logs.reduce((sum, [size]) => sum + (size - meanSize) ** 2, 0);
-  return above / below;
 }

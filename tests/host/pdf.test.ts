@@ -257,6 +257,22 @@ describe('hostile text', () => {
   });
 });
 
+describe('a step of forty lines of one kind loses nothing', () => {
+  const lines = (of: (at: number) => string) => Array.from({length: 60}, (_, at) => of(at)).join('\n');
+  test.each([
+    ['bullets', `Look.\n\n${lines((at) => `   - w${at}x`)}\n\n2. More.`],
+    ['typed text', `Look.\n\n   \`\`\`\n${lines((at) => `   w${at}x`)}\n   \`\`\`\n\n2. More.`],
+    ['short words', lines((at) => `w${at}x and on\\`).replace(/\n/g, '\n   ')],
+  ])('%s', async (_, step) => {
+    const pages = await readPdf(sheetPdf(compiled(saying('x', step))).bytes);
+    const text = pages.map((page) => page.text).join(' ');
+    expect(Array.from({length: 60}, (_one, at) => `w${at}x`).filter((word) => !text.includes(word))).toEqual(
+      [],
+    );
+    for (const {pieces} of pages) expect(Math.min(...pieces.map(({y}) => y))).toBeGreaterThan(20);
+  });
+});
+
 /** One white pixel. */
 const PIXEL =
   'data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAIAAACQd1PeAAAADElEQVR4nGP4//8/AAX+Av4N70a4AAAAAElFTkSuQmCC';
