@@ -1,6 +1,8 @@
 /** `wmark compare` as a reviewer or a pipeline runs it: two folders, git revisions, every form, and all that can be wrong. */
 import {execFileSync} from 'node:child_process';
+import {existsSync} from 'node:fs';
 import {rename} from 'node:fs/promises';
+import {tmpdir} from 'node:os';
 import {join} from 'node:path';
 import {Ajv2020} from 'ajv/dist/2020.js';
 import {HtmlValidate} from 'html-validate/node';
@@ -224,6 +226,21 @@ describe('what can be wrong', () => {
     const {out} = wmark(repo.folder, 'compare', '--since', 'HEAD');
     expect(out).toContain("old side: book/engine.yaml:8: plug.md lies outside the shop's folder");
   });
+});
+
+test('names in a hostile repository that lead out of it are passed over', async () => {
+  const repo = await scratch(smallBook());
+  const blob = repo.git('hash-object', '-w', 'book/plug.md');
+  const tree = (listing: string) =>
+    execFileSync('git', ['-C', repo.folder, 'mktree'], {input: listing, encoding: 'utf8'}).trim();
+  const name = `wmark-evil-${process.pid}.md`;
+  const inner = tree(`100644 blob ${blob}\t${name}\n`);
+  const book = repo.git('rev-parse', 'HEAD:book');
+  const outer = tree(`040000 tree ${inner}\t..\n040000 tree ${book}\tbook\n`);
+  const commit = repo.git('commit-tree', outer, '-m', 'hostile');
+  const {code} = wmark(repo.folder, 'compare', '--since', commit);
+  expect(existsSync(join(tmpdir(), name))).toBe(false);
+  expect(code).toBe(0);
 });
 
 function runWithout(folder: string): {readonly code: number; readonly err: string} {
