@@ -10,18 +10,23 @@ const ORDER = [
   'procedure',
   'build',
   'findings',
+  'adopt',
   'sheet',
   'compare',
   'readings',
   'host',
+  'tablet',
   'editor',
   'cli',
 ];
 
+/** The one door between two folders that stand apart: the command that starts the language server. */
+const DOOR = '^src/cli/editor[.]ts$';
+
 /** Folders that stand beside each other in the list. */
 const APART = [
-  ['sheet', 'compare', 'readings'],
-  ['editor', 'cli'],
+  ['adopt', 'sheet', 'compare', 'readings'],
+  ['tablet', 'editor', 'cli'],
 ];
 
 const below = ORDER.slice(0, -1).map((folder, index) => ({
@@ -37,7 +42,7 @@ const apart = APART.flatMap((group) =>
     name: `${folder}-stands-apart`,
     comment: `src/${folder} does not import from the folders beside it.`,
     severity: 'error',
-    from: {path: `^src/${folder}/`},
+    from: {path: `^src/${folder}/`, pathNot: DOOR},
     to: {path: `^src/(${group.filter((other) => other !== folder).join('|')})/`},
   })),
 );
@@ -58,6 +63,20 @@ module.exports = {
       comment: 'Text in, values out: command, editor and plugin must give the same answer.',
       severity: 'error',
       from: {path: `^src/(${ORDER.slice(0, ORDER.indexOf('host')).join('|')})/`},
+      to: {dependencyTypes: ['core']},
+    },
+    {
+      name: 'no-node-in-a-browser',
+      comment: 'The script of a sheet runs where there is neither disk nor Node.',
+      severity: 'error',
+      from: {path: '^src/tablet/'},
+      to: {path: '^src/host/'},
+    },
+    {
+      name: 'no-node-module-in-a-browser',
+      comment: 'The same for what comes with Node.',
+      severity: 'error',
+      from: {path: '^src/tablet/'},
       to: {dependencyTypes: ['core']},
     },
     {
@@ -83,10 +102,11 @@ module.exports = {
     },
     {
       name: 'resolvable',
-      comment: 'Every import leads somewhere; the trees of mdast and hast have types and no code.',
+      comment:
+        'Every import leads somewhere; mdast and hast have types and no code, and vscode is there in VS Code only.',
       severity: 'error',
       from: {path: '^src/'},
-      to: {couldNotResolve: true, pathNot: '^(mdast|hast)$'},
+      to: {couldNotResolve: true, pathNot: '^(mdast|hast|vscode)$'},
     },
   ],
   options: {

@@ -29,13 +29,14 @@ export function checkJson(checked: readonly Checked[]): CheckJson {
   return {summary: summed(checked, findings), findings};
 }
 
-/** The books checked, each with the jobs that are looked at. */
+/** A book with a job in it is checked as it holds for that job; any other as it holds for all, and then for each job. */
 export function checkBooks(books: readonly LoadedBook[], date: string): CheckJson {
   return checkJson(
-    books.map((loaded) => ({
-      loaded,
-      report: checkWithJobs(loaded.book, jobsAsked(loaded), {today: date, alone: loaded.alone === true}),
-    })),
+    books.map((loaded) => {
+      const jobs = loaded.book.job === undefined ? jobsAsked(loaded) : [];
+      const alone = loaded.alone === true;
+      return {loaded, report: checkWithJobs(loaded.book, jobs, {today: date, alone})};
+    }),
   );
 }
 

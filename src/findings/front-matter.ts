@@ -36,4 +36,5 @@ date: 2026-03-01
 `,
   },
   fromReading: true,
+  fixIsSpelling: true,
 };

@@ -4,6 +4,7 @@ import type {Fact, FactKind} from '../build/facts.js';
 import {stepName} from '../build/tell.js';
 import {placesOf} from '../spec/items.js';
 import type {Item} from '../spec/model.js';
+import type {Fix} from '../text/edit.js';
 import {lastPlace} from './last-place.js';
 import type {Context} from './model.js';
 import {about, itemAt, specified, storyOf} from './phrase.js';
@@ -19,6 +20,7 @@ export interface Undone {
   readonly again: string;
   /** Why it must be, for the place in the specification. */
   readonly asked: string;
+  readonly fix?: Fix;
 }
 
 /** Reports the places of an item at which the fact does not hold now. */
@@ -46,6 +48,7 @@ export function reportOpen(item: Item, open: readonly string[], undone: Undone, 
     ...(step && {step}),
     story: storyOf(facts),
     related: [specified(item, undone.asked)],
+    ...(undone.fix && {fix: undone.fix}),
   });
 }
 

@@ -1,8 +1,12 @@
 /** A fastener that ends the build without the lock that the specification asks for. */
 import {itemsOfKind, placesOf} from '../spec/items.js';
+import {isLockKind, LOCK_KINDS} from '../spec/locks.js';
+import type {Fastener} from '../spec/model.js';
+import type {Fix} from '../text/edit.js';
 import {lockedAsAsked} from './done.js';
 import {reportOpen} from './left-undone.js';
-import type {FindingKind} from './model.js';
+import {stepBehind} from './missing-step.js';
+import type {Context, FindingKind} from './model.js';
 
 export const leftUnlocked: FindingKind = {
   name: 'left-unlocked',
@@ -42,9 +46,31 @@ fasteners:
           never: `${bare} never locked; the specification asks for ${fastener.lock?.value}`,
           again: `${end} the build unlocked`,
           asked: `${fastener.id} is specified with lock: ${fastener.lock?.value}`,
+          ...fixOf(fastener, open, context),
         },
         context,
       );
     }
   },
 };
+
+/** A lock that goes on after the tightening is written behind it, where all its places were tightened in one step. */
+function fixOf(fastener: Fastener, open: readonly string[], context: Context): {readonly fix?: Fix} {
+  const {id, name, lock} = fastener;
+  const tight = open.map((place) => context.state.get('tight', id, place));
+  const [first] = tight;
+  const step = first?.by?.step;
+  const asked = lock?.value;
+  if (step === undefined || asked === undefined || !goesOnAfter(asked, context)) return {};
+  if (!tight.every((fact) => fact.holds && fact.detail?.final === true && fact.by?.step === step)) return {};
+  const places = open.length === placesOf(fastener).length ? '' : `[${open.join(', ')}]`;
+  const tag = `lock: ${id}${places} with ${asked}`;
+  const fix = stepBehind(step, {says: `Lock the ${name}.`, tag}, `Write the missing step: lock ${id}`);
+  return fix === undefined ? {} : {fix};
+}
+
+function goesOnAfter(lock: string, {book: {spec}}: Context): boolean {
+  const item = spec.items.get(lock);
+  const kind = item?.kind === 'consumable' ? item.lock : lock;
+  return kind !== undefined && isLockKind(kind) && LOCK_KINDS[kind].goesOn === 'after';
+}

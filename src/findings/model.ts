@@ -94,14 +94,19 @@ export interface FindingKind {
   readonly example?: Example;
   /** Problems of the readers with this name are reported as they are. */
   readonly fromReading?: true;
+  /**
+   * Its fixes change only how a thing is written: never a value, a material, an item, an order or a caution. Such
+   * fixes may be made without asking.
+   */
+  readonly fixIsSpelling?: true;
   /** Once a book. */
   readonly book?: (context: Context) => void;
   /** Once a step, in build order. */
   readonly step?: (step: StepRef, context: Context) => void;
   /** When a branch is reached. */
   readonly branch?: (node: Node & {readonly when: Branch}, context: Context) => void;
-  /** At a repeat, with the parts that are in and were not when the step gone back to was first come to. */
-  readonly repeat?: (node: Node, stillIn: readonly Change[], context: Context) => void;
+  /** At a repeat, with the parts that are in and the fasteners that are tight and were not when the step gone back to was first come to. */
+  readonly repeat?: (node: Node, gained: readonly Change[], context: Context) => void;
   /** Before every action of a verb. */
   readonly before?: {readonly [verb in Verb]?: ActionCheck};
   /** At the end of the build. */

@@ -26,4 +26,5 @@ fasteners:
 `,
   },
   fromReading: true,
+  fixIsSpelling: true,
 };

@@ -5,6 +5,7 @@ import {ENGINE_FILE, engineFilesAbove, engineFilesBelow, kindOfPath, SHOP_FILE, 
 import {engineFileOfJob} from './jobs.js';
 import {proceduresOf} from './listed.js';
 import {shownName, truePath} from './names.js';
+import {FRESH, type Reader} from './reader.js';
 import {specificationAt} from './specification.js';
 
 export interface FoundBook {
@@ -24,11 +25,15 @@ export interface Found {
 }
 
 /** The books at the paths. What leads nowhere is a failure beside them. */
-export async function findBooks(paths: readonly string[], cwd: string): Promise<Found> {
+export async function findBooks(
+  paths: readonly string[],
+  cwd: string,
+  reader: Reader = FRESH,
+): Promise<Found> {
   const found = new Map<string, FoundBook>();
   const failures: Failure[] = [];
   for (const path of paths) {
-    const result = await booksAt(path, cwd);
+    const result = await booksAt(path, cwd, reader);
     if (result.ok) for (const book of result.books) add(found, book);
     else failures.push(result);
   }
@@ -40,7 +45,7 @@ interface Books {
   readonly books: readonly FoundBook[];
 }
 
-async function booksAt(path: string, cwd: string): Promise<Books | Failure> {
+async function booksAt(path: string, cwd: string, reader: Reader): Promise<Books | Failure> {
   const absolute = resolve(cwd, path);
   const file = shownName(absolute, cwd);
   try {
@@ -59,7 +64,7 @@ async function booksAt(path: string, cwd: string): Promise<Books | Failure> {
     if (basename(real) === SHOP_FILE) return await booksBelow(dirname(real), file);
     const engineFile = engineFileOfJob(real);
     if (engineFile) return {ok: true, books: [{engineFile, only: [real]}]};
-    return await booksWith(real, file, cwd);
+    return await booksWith(real, file, {cwd, reader});
   } catch (error) {
     return systemFailure(error, file);
   }
@@ -71,14 +76,20 @@ async function booksBelow(folder: string, file: string): Promise<Books | Failure
   return books.length > 0 ? {ok: true, books} : noBook(file);
 }
 
+/** How files are read, and the working folder to which their names are relative. */
+interface Way {
+  readonly cwd: string;
+  readonly reader: Reader;
+}
+
 /** The nearest book that lists the procedure, else all of the shop that do, else the nearest, for it alone. */
-async function booksWith(procedure: string, file: string, cwd: string): Promise<Books | Failure> {
+async function booksWith(procedure: string, file: string, way: Way): Promise<Books | Failure> {
   const above = engineFilesAbove(dirname(procedure));
-  const [listing] = await listingBooks(above, procedure, cwd);
+  const [listing] = await listingBooks(above, procedure, way);
   if (listing) return {ok: true, books: [listing]};
   const shopFile = shopFileFor(dirname(procedure));
   const others = shopFile ? await engineFilesBelow(dirname(shopFile)) : [];
-  const books = await listingBooks(others, procedure, cwd);
+  const books = await listingBooks(others, procedure, way);
   if (books.length > 0) return {ok: true, books};
   const [nearest] = above;
   return nearest ? {ok: true, books: [{engineFile: nearest, alone: procedure}]} : noBook(file);
@@ -87,11 +98,11 @@ async function booksWith(procedure: string, file: string, cwd: string): Promise<
 async function listingBooks(
   engineFiles: readonly string[],
   procedure: string,
-  cwd: string,
+  {cwd, reader}: Way,
 ): Promise<FoundBook[]> {
   const books: FoundBook[] = [];
   for (const engineFile of engineFiles) {
-    const read = await specificationAt(engineFile, cwd);
+    const read = await specificationAt(engineFile, cwd, reader);
     if (!read.ok) continue;
     const {paths} = await proceduresOf(read);
     if (paths.some(({path}) => path === procedure)) books.push({engineFile, only: [procedure]});

@@ -2,14 +2,15 @@
 import {existsSync} from 'node:fs';
 import {readdir} from 'node:fs/promises';
 import {basename, dirname, extname, join} from 'node:path';
-import {type Job, readJob} from '../spec/job.js';
+import type {Job} from '../spec/job.js';
 import {jobsTogether} from '../spec/jobs.js';
 import type {Specification} from '../spec/model.js';
 import type {Problem} from '../text/problem.js';
 import {type Failure, systemFailure} from './failure.js';
 import {ENGINE_FILE} from './find.js';
 import {liesBelow, shownName, truePath} from './names.js';
-import {LIMITS, readText} from './read.js';
+import {LIMITS} from './read.js';
+import type {Reader} from './reader.js';
 
 const JOBS_FOLDER = 'jobs';
 
@@ -32,7 +33,7 @@ export function engineFileOfJob(path: string): string | undefined {
 export async function jobsBeside(
   folder: string,
   spec: Specification,
-  {shopFolder, cwd}: {readonly shopFolder: string; readonly cwd: string},
+  {shopFolder, cwd, reader}: {readonly shopFolder: string; readonly cwd: string; readonly reader: Reader},
 ): Promise<ReadJobs> {
   const jobs: Job[] = [];
   const problems: Problem[] = [];
@@ -45,8 +46,8 @@ export async function jobsBeside(
       problems.push(outside(shown));
       continue;
     }
-    const read = await readText(path, shown, LIMITS.specification);
-    if (read.ok) jobs.push(readJob(read.source, spec));
+    const read = await reader.text(path, shown, LIMITS.specification);
+    if (read.ok) jobs.push(reader.job(read.source, spec));
     else problems.push(problemOf(read));
   }
   return {jobs: jobsTogether(jobs), problems};

@@ -2,16 +2,18 @@
 import {dirname, resolve} from 'node:path';
 import type {Book} from '../build/book.js';
 import type {Procedure} from '../procedure/model.js';
-import {readProcedure} from '../procedure/read.js';
 import type {Job} from '../spec/job.js';
+import type {Located} from '../spec/model.js';
 import type {Problem} from '../text/problem.js';
-import {type NamedFile, unreadable} from './build-paths.js';
+import {type NamedFile, notWhole, unreadable} from './build-paths.js';
 import type {Failure} from './failure.js';
 import {type FoundBook, findBooks} from './find-books.js';
 import {jobsBeside} from './jobs.js';
 import {proceduresOf} from './listed.js';
 import {shownName} from './names.js';
-import {LIMITS, readText} from './read.js';
+import {pictureProblems} from './picture-problems.js';
+import {LIMITS} from './read.js';
+import {FRESH, type Reader} from './reader.js';
 import {specificationAt} from './specification.js';
 
 export interface LoadedBook {
@@ -39,12 +41,16 @@ export interface Loaded {
 }
 
 /** Everything at the paths, each book once, in the order of the paths. Never throws on what stands on the disk. */
-export async function loadBooks(paths: readonly string[], cwd: string = process.cwd()): Promise<Loaded> {
-  const {found, failures} = await findBooks(paths, cwd);
+export async function loadBooks(
+  paths: readonly string[],
+  cwd: string = process.cwd(),
+  reader: Reader = FRESH,
+): Promise<Loaded> {
+  const {found, failures} = await findBooks(paths, cwd, reader);
   const books: LoadedBook[] = [];
   const failed = [...failures];
   for (const one of found) {
-    const loaded = await loadFound(one, cwd);
+    const loaded = await loadFound(one, cwd, reader);
     if (loaded?.ok) books.push(loaded);
     else if (loaded) failed.push(loaded);
   }
@@ -80,8 +86,12 @@ export async function loadBook(folder: string, cwd: string = process.cwd()): Pro
 }
 
 /** One book that `findBooks` found; nothing where a search came upon a base for other books. */
-async function loadFound(found: FoundBook, cwd: string): Promise<LoadedBook | Failure | undefined> {
-  const read = await specificationAt(found.engineFile, cwd);
+async function loadFound(
+  found: FoundBook,
+  cwd: string,
+  reader: Reader,
+): Promise<LoadedBook | Failure | undefined> {
+  const read = await specificationAt(found.engineFile, cwd, reader);
   if (!read.ok) return read;
   if (found.searched && read.spec.build.length === 0) return undefined;
   const {engineFile} = found;
@@ -93,16 +103,20 @@ async function loadFound(found: FoundBook, cwd: string): Promise<LoadedBook | Fa
     cwd,
   } as const;
   if (found.alone) {
-    const procedure = await readText(found.alone, shownName(found.alone, cwd), LIMITS.procedure);
+    const procedure = await reader.text(found.alone, shownName(found.alone, cwd), LIMITS.procedure);
     if (!procedure.ok) return procedure;
-    const procedures = [readProcedure(procedure.source)];
+    const procedures = [reader.procedure(procedure.source)];
     const only = new Set([procedure.source.file]);
-    return {...from, book: {spec: read.spec, procedures, problems: []}, jobs: [], alone: true, only};
+    const problems = await pictureProblems(procedures, from);
+    return {...from, book: {spec: read.spec, procedures, problems}, jobs: [], alone: true, only};
   }
   const named = await proceduresOf(read);
-  const {procedures, problems} = await readProcedures(named.paths, cwd);
-  const beside = await jobsBeside(from.folder, read.spec, from);
-  const book = {spec: read.spec, procedures, problems: [...named.problems, ...problems, ...beside.problems]};
+  const {procedures, problems, unread} = await readProcedures(named.paths, cwd, reader);
+  const lost = [...named.unread, ...unread];
+  const beside = await jobsBeside(from.folder, read.spec, {...from, reader});
+  const pictures = await pictureProblems(procedures, from);
+  const all = [...named.problems, ...problems, ...pictures, ...beside.problems];
+  const book = {spec: read.spec, procedures, problems: all, ...(lost.length > 0 && {unread: lost})};
   const only = found.only && new Set(found.only.map((path) => shownName(path, cwd)));
   return {...from, book, jobs: beside.jobs, ...(only && {only})};
 }
@@ -110,16 +124,21 @@ async function loadFound(found: FoundBook, cwd: string): Promise<LoadedBook | Fa
 async function readProcedures(
   files: readonly NamedFile[],
   cwd: string,
-): Promise<{readonly procedures: readonly Procedure[]; readonly problems: readonly Problem[]}> {
+  reader: Reader,
+): Promise<Pick<Book, 'procedures' | 'problems'> & {readonly unread: readonly Located<string>[]}> {
   const procedures: Procedure[] = [];
   const problems: Problem[] = [];
+  const unread: Located<string>[] = [];
   for (const {path, name} of files) {
-    const read = await readText(path, shownName(path, cwd), LIMITS.procedure);
-    if (read.ok) procedures.push(readProcedure(read.source));
-    else
-      problems.push(unreadable(name, `${name.value} can't be read: ${saysWithLine(read)}`, read.hint ?? ''));
+    const read = await reader.text(path, shownName(path, cwd), LIMITS.procedure);
+    if (read.ok) procedures.push(reader.procedure(read.source));
+    else {
+      const says = `${name.value} can't be read: ${saysWithLine(read)}`;
+      problems.push(notWhole(unreadable(name, says, read.hint ?? '')));
+      unread.push(name);
+    }
   }
-  return {procedures, problems};
+  return {procedures, problems, unread};
 }
 
 /** The place is that of the name, so the line in the file itself goes into the words. */

@@ -9,14 +9,17 @@ import {type Failure, systemFailure} from './failure.js';
  * specification that the tests know 60 KB, so these leave room for a hundred times as much, while a file that
  * was named by mistake (a photograph, a disk image) is refused at once.
  */
-export const LIMITS = {procedure: 4 * 1024 * 1024, specification: 1024 * 1024} as const;
+export const LIMITS = {
+  procedure: 4 * 1024 * 1024,
+  specification: 1024 * 1024,
+  /** An entry of a record takes some 200 bytes, a whole build some 300 KB. */
+  record: 16 * 1024 * 1024,
+} as const;
+
+export type ReadText = {readonly ok: true; readonly source: Source} | Failure;
 
 /** A text file, wrapped under the name that people know it by; or why it can't be read. */
-export async function readText(
-  path: string,
-  shown: string,
-  limit: number,
-): Promise<{readonly ok: true; readonly source: Source} | Failure> {
+export async function readText(path: string, shown: string, limit: number): Promise<ReadText> {
   try {
     const bytes = await readBytes(path, shown, limit);
     return bytes instanceof Uint8Array ? decode(bytes, shown) : bytes;
@@ -57,7 +60,13 @@ async function readUpTo(handle: FileHandle, most: number): Promise<Uint8Array> {
   }
 }
 
-function decode(bytes: Uint8Array, shown: string): {readonly ok: true; readonly source: Source} | Failure {
+/** A text that somebody is writing, as `readText` would take it once it is saved. */
+export function unsavedText(text: string, shown: string, limit: number): ReadText {
+  const bytes = Buffer.from(text);
+  return bytes.length > limit ? tooLarge(shown, bytes.length, limit) : decode(bytes, shown);
+}
+
+function decode(bytes: Uint8Array, shown: string): ReadText {
   if (isUtf16(bytes)) return refuse(shown, 'it is written in UTF-16', 'save it as UTF-8');
   const zero = bytes.indexOf(0);
   if (zero !== -1) {

@@ -1,13 +1,13 @@
 /** Reads a book's YAML from disk: engine.yaml, the files that it extends, and its shop.yaml. */
 import {dirname, join} from 'node:path';
 import type {Specification} from '../spec/model.js';
-import {extendsOf, readSpecification} from '../spec/resolve.js';
 import {positionAt, type Source, type Where} from '../text/source.js';
 import {type Bounds, fileNamed} from './build-paths.js';
 import type {Failure} from './failure.js';
 import {shopFileFor} from './find.js';
 import {shownName, truePath} from './names.js';
-import {LIMITS, readText} from './read.js';
+import {LIMITS} from './read.js';
+import {FRESH, type Reader} from './reader.js';
 
 export interface ReadSpecification {
   readonly ok: true;
@@ -19,17 +19,21 @@ export interface ReadSpecification {
 }
 
 /** The specification of the engine.yaml at a true path. */
-export async function specificationAt(engineFile: string, cwd: string): Promise<ReadSpecification | Failure> {
+export async function specificationAt(
+  engineFile: string,
+  cwd: string,
+  reader: Reader = FRESH,
+): Promise<ReadSpecification | Failure> {
   const shopFile = shopFileFor(dirname(engineFile));
   const shopFolder = dirname((shopFile && (await truePath(shopFile))) ?? engineFile);
-  const chain = await readChain(engineFile, shopFolder, cwd);
+  const chain = await readChain(engineFile, shopFolder, {cwd, reader});
   if (!chain.ok) return chain;
   const [engine, ...bases] = chain.links;
   const shop = shopFile
-    ? await readText(shopFile, shownName(shopFile, cwd), LIMITS.specification)
+    ? await reader.text(shopFile, shownName(shopFile, cwd), LIMITS.specification)
     : undefined;
   if (shop && !shop.ok) return shop;
-  const spec = readSpecification({
+  const spec = reader.specification({
     ...(shop && {shop: shop.source}),
     engine: engine.source,
     bases: bases.map((base) => base.source),
@@ -53,12 +57,18 @@ interface Chain {
 /** A chain of bases this long is more likely a mistake than a plan. */
 const LONGEST_CHAIN = 16;
 
-async function readChain(engineFile: string, shopFolder: string, cwd: string): Promise<Chain | Failure> {
-  const first = await readLink(engineFile, cwd);
+/** How files are read, and the working folder to which their names are relative. */
+interface Way {
+  readonly cwd: string;
+  readonly reader: Reader;
+}
+
+async function readChain(engineFile: string, shopFolder: string, way: Way): Promise<Chain | Failure> {
+  const first = await readLink(engineFile, way);
   if (!first.ok) return first;
   const links: [Link, ...Link[]] = [first.link];
   for (let last: Link = first.link; ; ) {
-    const name = extendsOf(last.source);
+    const name = way.reader.extendsOf(last.source);
     if (name === undefined) return {ok: true, links};
     const bounds: Bounds = {folder: dirname(last.path), shopFolder};
     const found = await fileNamed(name, bounds);
@@ -74,7 +84,7 @@ async function readChain(engineFile: string, shopFolder: string, cwd: string): P
         'join some',
       );
     }
-    const next = await readLink(found, cwd);
+    const next = await readLink(found, way);
     if (!next.ok) return next;
     last = next.link;
     links.push(last);
@@ -85,9 +95,9 @@ const CIRCLE_HINT = 'a chain of files must end at one that extends nothing';
 
 async function readLink(
   path: string,
-  cwd: string,
+  {cwd, reader}: Way,
 ): Promise<{readonly ok: true; readonly link: Link} | Failure> {
-  const read = await readText(path, shownName(path, cwd), LIMITS.specification);
+  const read = await reader.text(path, shownName(path, cwd), LIMITS.specification);
   return read.ok ? {ok: true, link: {path, source: read.source}} : read;
 }
 

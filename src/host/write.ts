@@ -11,7 +11,9 @@ import {shownName} from './names.js';
 
 export interface Output {
   readonly path: string;
-  readonly text: string;
+  readonly text: string | Uint8Array;
+  /** Permissions of the file that it takes the place of. */
+  readonly mode?: number;
 }
 
 /** Writes all of them or none; folders are made as needed. */
@@ -30,7 +32,7 @@ export async function writeFiles(
       if (blocked) throw Object.assign(new Error('a folder has its name'), {code: 'EISDIR'});
       const temporary = join(dirname(output.path), `.wmark-${randomUUID()}.tmp`);
       waiting.push({temporary, path: output.path});
-      await writeThrough(temporary, output.text);
+      await writeThrough(temporary, output);
     }
     for (const {temporary, path} of waiting) {
       current = path;
@@ -73,10 +75,11 @@ async function isFolder(path: string): Promise<boolean> {
   }
 }
 
-async function writeThrough(path: string, text: string): Promise<void> {
+async function writeThrough(path: string, {text, mode}: Output): Promise<void> {
   const handle = await open(path, 'wx');
   try {
     await handle.writeFile(text, 'utf8');
+    if (mode !== undefined) await handle.chmod(mode);
     await handle.sync();
   } finally {
     await handle.close();

@@ -93,6 +93,11 @@ export function isVerb(word: string): word is Verb {
   return Object.hasOwn(SPECS, word);
 }
 
+/** Whether the order in which a tag names places says something: fasteners go up, and are slackened, one after another. */
+export function saysOrder(verb: Verb): boolean {
+  return verb === 'torque' || verb === 'loosen';
+}
+
 /** True for a word that opens a clause as it stands. */
 export function isClauseWord(word: string): word is ClauseWord {
   return (CLAUSE_WORDS as readonly string[]).includes(word);

@@ -12,3 +12,9 @@ export function placesOf(item: Pick<Item, 'at'>): readonly string[] {
 }
 
 const UNNAMED: readonly string[] = [''];
+
+/** Names of places in the order of `at`; as they are where one of them is unknown. */
+export function inOrderOf(names: readonly string[], at: readonly string[]): readonly string[] {
+  if (names.some((name) => !at.includes(name))) return names;
+  return [...names].sort((one, other) => at.indexOf(one) - at.indexOf(other));
+}

@@ -38,3 +38,15 @@ export function applyEdits(text: string, edits: readonly Edit[]): string {
   }
   return result + text.slice(done);
 }
+
+/** Where an offset of the text after the edits stood before them; one inside new text at the start of its edit. */
+export function offsetBefore(edits: readonly Edit[], offset: number): number {
+  let moved = 0;
+  for (const {span, text} of edits) {
+    const start = span.start + moved;
+    if (offset < start) break;
+    if (offset < start + text.length) return span.start;
+    moved += text.length - (span.end - span.start);
+  }
+  return offset - moved;
+}

@@ -4,6 +4,7 @@ import {checkSchema} from '../../src/cli/check-shape.js';
 import {compareSchema} from '../../src/cli/compare-shape.js';
 import {findingTable} from '../../src/findings/page.js';
 import {FINDINGS} from '../../src/findings/registry.js';
+import {readingsSchemas} from '../../src/readings/json-schema.js';
 import {jsonSchemas} from '../../src/spec/json-schema.js';
 
 export interface GeneratedFile {
@@ -16,6 +17,7 @@ export interface GeneratedFile {
 export function generatedFiles(root: string): readonly GeneratedFile[] {
   const schemas = Object.entries({
     ...jsonSchemas(),
+    ...readingsSchemas(),
     'check.schema.json': checkSchema(),
     'compare.schema.json': compareSchema(),
   });

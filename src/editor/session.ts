@@ -1,0 +1,239 @@
+/** A client's session: its open files on the desk, and diagnostics sent whenever something on it changed. */
+import {type Connection, type Diagnostic, ResponseError, type TextDocuments} from 'vscode-languageserver';
+import type {TextDocument} from 'vscode-languageserver-textdocument';
+import {today} from '../host/clock.js';
+import {shownName} from '../host/names.js';
+import type {ClientAddresses} from './addresses.js';
+import type {BookView} from './book-view.js';
+import {Desk, isOfInterest, type Shelf} from './desk.js';
+import {diagnosticsOf} from './diagnostics.js';
+import {type Settings, settingsOf} from './settings.js';
+
+export interface SessionOptions {
+  readonly cwd: string;
+  readonly addresses: ClientAddresses;
+  /** The client asks for diagnostics itself, and for nothing but a hint that they changed. */
+  readonly pull: boolean;
+  /** The client can be told that what it asked for has changed. */
+  readonly refreshes: readonly Refresh[];
+}
+
+export type Refresh = 'diagnostics' | 'codeLens' | 'inlayHint';
+
+/** A file of a book, as a request finds it. */
+export interface Asked {
+  readonly view: BookView;
+  /** The books on the desk. */
+  readonly views: readonly BookView[];
+  readonly file: string;
+}
+
+/** What the protocol gives back to a request that the client wants no more. */
+const CANCELLED = -32800;
+
+/** Milliseconds from a change to the check: the changes of one keystroke, or of one fix, come together. */
+const SOON = 8;
+/** No more than this is waited for where a check takes long. */
+const LATER = 40;
+
+export class Session {
+  readonly desk: Desk;
+  readonly addresses: ClientAddresses;
+  readonly documents: TextDocuments<TextDocument>;
+  settings: Settings = settingsOf(undefined);
+  readonly #connection: Connection;
+  readonly #options: SessionOptions;
+  readonly #sent = new Map<string, string>();
+  readonly #results = new Map<string, {readonly id: string; readonly text: string}>();
+  #timer: NodeJS.Timeout | undefined;
+  #changes = 0;
+  #lastCheck = 0;
+
+  constructor(connection: Connection, documents: TextDocuments<TextDocument>, options: SessionOptions) {
+    this.#connection = connection;
+    this.#options = options;
+    this.documents = documents;
+    this.addresses = options.addresses;
+    this.desk = new Desk({cwd: options.cwd, today});
+    documents.onDidOpen(({document}) => this.#opened(document));
+    documents.onDidChangeContent(({document}) => this.#typed(document));
+    documents.onDidSave(() => this.look());
+    documents.onDidClose(({document}) => this.#closed(document));
+    for (const document of documents.all()) this.#opened(document);
+  }
+
+  /** Something on disk may have changed. */
+  look(): void {
+    this.desk.look();
+    this.#schedule();
+  }
+
+  /** The book, or the first of the books, that holds a file; nothing for a file of no book. */
+  async asked(uri: string, token?: {readonly isCancellationRequested: boolean}): Promise<Asked | undefined> {
+    const path = this.addresses.path(uri);
+    const shelf = await this.#progress(this.desk.settled());
+    if (token?.isCancellationRequested)
+      throw new ResponseError(CANCELLED, 'the client cancelled the request');
+    return path === undefined ? undefined : this.#find(shelf, path);
+  }
+
+  /** As `asked`, and without waiting for the newest words: good for what is read from the text itself. */
+  async askedSoon(uri: string): Promise<Asked | undefined> {
+    const path = this.addresses.path(uri);
+    const found = path === undefined ? undefined : this.#find(this.desk.last, path);
+    return found ?? this.asked(uri);
+  }
+
+  /** The diagnostics of one file, with a name for them that stays while they do. */
+  async pulled(uri: string): Promise<{readonly id: string; readonly items: readonly Diagnostic[]}> {
+    const path = this.addresses.path(uri);
+    const shelf = await this.desk.settled();
+    const all = diagnosticsOf(this.#worked(shelf), this.addresses);
+    const items = (path === undefined ? undefined : all.get(shownName(path, this.desk.cwd))) ?? [];
+    return {id: this.#resultOf(uri, items), items};
+  }
+
+  async pulledAll(): Promise<readonly {uri: string; id: string; items: readonly Diagnostic[]}[]> {
+    const shelf = await this.desk.settled();
+    return [...diagnosticsOf(this.#worked(shelf), this.addresses)].map(([file, items]) => {
+      const uri = this.addresses.uri(file);
+      return {uri, id: this.#resultOf(uri, items), items};
+    });
+  }
+
+  #resultOf(uri: string, items: readonly Diagnostic[]): string {
+    const text = JSON.stringify(items);
+    const before = this.#results.get(uri);
+    if (before?.text === text) return before.id;
+    const id = String(Number(before?.id ?? 0) + 1);
+    this.#results.set(uri, {id, text});
+    return id;
+  }
+
+  #find(shelf: Shelf, path: string): Asked | undefined {
+    const file = shownName(path, this.desk.cwd);
+    const view = shelf.views.find(({texts}) => texts.has(file));
+    return view && {view, views: shelf.views, file};
+  }
+
+  #opened(document: TextDocument): void {
+    const path = this.addresses.path(document.uri);
+    if (path === undefined || !isOfInterest(path)) return;
+    this.addresses.opened(document.uri, path);
+    this.desk.open(path, document.getText());
+    this.#schedule();
+  }
+
+  #typed(document: TextDocument): void {
+    const path = this.addresses.path(document.uri);
+    if (path === undefined || !this.desk.isOpen(path)) return;
+    this.desk.change(path, document.getText());
+    this.#schedule();
+  }
+
+  #closed({uri}: TextDocument): void {
+    const path = this.addresses.path(uri);
+    if (path === undefined || !this.desk.isOpen(path)) return;
+    this.desk.close(path);
+    this.addresses.closed(path);
+    this.#schedule();
+  }
+
+  #schedule(): void {
+    this.#changes++;
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => void this.#run(), this.#lastCheck > LATER ? LATER : SOON);
+  }
+
+  async #run(): Promise<void> {
+    const {desk} = this;
+    const changes = this.#changes;
+    try {
+      const before = desk.last;
+      const shelf = await this.#progress(desk.settled());
+      const start = performance.now();
+      for (const view of this.#worked(shelf).views) {
+        // What was typed meanwhile comes first: a check for it is on its way.
+        if (changes !== this.#changes) return;
+        void view.findings;
+        await new Promise((done) => setImmediate(done));
+      }
+      this.#lastCheck = performance.now() - start;
+      if (changes !== this.#changes) return;
+      this.#send(shelf);
+      if (specChanged(before, shelf)) await this.#refresh(['codeLens', 'inlayHint']);
+      if (this.#options.pull) await this.#refresh(['diagnostics']);
+    } catch (error) {
+      // A fault of ours in one check must not take the editor's help away for good.
+      this.#connection.console.error(
+        `wmark: ${error instanceof Error ? (error.stack ?? error.message) : error}`,
+      );
+    }
+  }
+
+  /** The books of which a file is open. */
+  #worked(shelf: Shelf): Shelf {
+    const open = new Set(
+      this.documents.all().flatMap(({uri}) => {
+        const path = this.addresses.path(uri);
+        return path === undefined ? [] : [shownName(path, this.desk.cwd)];
+      }),
+    );
+    return {
+      ...shelf,
+      views: shelf.views.filter(({texts}) => [...texts.keys()].some((file) => open.has(file))),
+    };
+  }
+
+  /** Sends what changed, and takes off what stands in files that no open book holds any longer. */
+  #send(shelf: Shelf): void {
+    if (this.#options.pull) return;
+    const all = diagnosticsOf(this.#worked(shelf), this.addresses);
+    const now = new Map([...all].map(([file, diagnostics]) => [this.addresses.uri(file), diagnostics]));
+    for (const uri of this.#sent.keys()) if (!now.has(uri)) now.set(uri, []);
+    for (const [uri, diagnostics] of now) {
+      const text = JSON.stringify(diagnostics);
+      const version = this.documents.get(uri)?.version;
+      if (
+        this.#sent.get(uri) === text ||
+        (diagnostics.length === 0 && !this.#sent.has(uri) && version === undefined)
+      ) {
+        continue;
+      }
+      this.#sent.set(uri, text);
+      void this.#connection.sendDiagnostics({uri, diagnostics, ...(version !== undefined && {version})});
+    }
+  }
+
+  async #refresh(wanted: readonly Refresh[]): Promise<void> {
+    const {languages} = this.#connection;
+    for (const one of wanted.filter((refresh) => this.#options.refreshes.includes(refresh))) {
+      if (one === 'diagnostics') languages.diagnostics.refresh();
+      if (one === 'codeLens') await this.#connection.sendRequest('workspace/codeLens/refresh');
+      if (one === 'inlayHint') await languages.inlayHint.refresh();
+    }
+  }
+
+  /** Says that it works where the reading of books takes longer than one waits without wondering. */
+  async #progress<T>(work: Promise<T>): Promise<T> {
+    const late = setTimeout(() => void this.#tellOf(work), WONDERING);
+    try {
+      return await work;
+    } finally {
+      clearTimeout(late);
+    }
+  }
+
+  async #tellOf(work: Promise<unknown>): Promise<void> {
+    const shown = await this.#connection.window.createWorkDoneProgress();
+    shown.begin('Witness Mark', undefined, 'reading the books');
+    await work.catch(() => undefined);
+    shown.done();
+  }
+}
+
+const WONDERING = 400;
+
+function specChanged(before: Shelf, now: Shelf): boolean {
+  return now.views.some(({spec}, index) => before.views[index]?.spec !== spec);
+}

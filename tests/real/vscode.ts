@@ -1,0 +1,119 @@
+/** The shop lead's first minute in a real VS Code in a real browser: forget a lock, see it, mend it, look at the sheet. */
+import {cp, mkdtemp, readFile, rm} from 'node:fs/promises';
+import {tmpdir} from 'node:os';
+import {join, resolve} from 'node:path';
+import type {Frame, Page} from 'playwright-core';
+import {openBrowser} from '../help/browser.js';
+import {installed, startCodeServer} from './code-server.js';
+
+const FILE = '04-crankshaft.md';
+const WAIT = {timeout: 60_000};
+
+/** Throws where something is not as it should be. With a folder for them, takes pictures on the way. */
+export async function tryVsCode(pictures: string | undefined): Promise<void> {
+  const data = await mkdtemp(join(tmpdir(), 'wmark-vscode-'));
+  const book = join(data, 'books');
+  await cp('procedures', book, {recursive: true});
+  const server = await startCodeServer(installed(), data, resolve('out/witness-mark.vsix'), book);
+  const browser = await openBrowser();
+  try {
+    const page = await browser.newPage({viewport: {width: 1280, height: 800}});
+    await page.goto(server.url);
+    await firstMinute(page, join(book, 'ottermouth-four', FILE), pictures);
+  } catch (error) {
+    await browser
+      .contexts()[0]
+      ?.pages()[0]
+      ?.screenshot({path: resolve('.cache/vscode-failed.png')})
+      .catch(() => undefined);
+    throw error;
+  } finally {
+    await browser.close();
+    server.process.kill();
+    await rm(data, {recursive: true, force: true, maxRetries: 5});
+  }
+}
+
+async function firstMinute(page: Page, path: string, pictures: string | undefined): Promise<void> {
+  const text = await readFile(path, 'utf8');
+  const lines = text.split('\n');
+  const lock = lines.findIndex((line) => line.startsWith('29. '));
+  const torque = lines.findIndex((line) => line.startsWith('26. '));
+  await page.locator('.monaco-workbench').waitFor(WAIT);
+  await open(page, FILE);
+  step('opened the procedure');
+  // The hints come from the server, so it is there.
+  await page.getByText('(108 N·m)').first().waitFor(WAIT);
+  await goTo(page, lock + 1);
+  for (let line = lock; line < lock + 2; line++) await page.keyboard.press('Control+Shift+K');
+  await goTo(page, torque + 1);
+  const squiggle = page.locator('.squiggly-error').first();
+  await squiggle.waitFor({state: 'attached', ...WAIT});
+  step('deleted the step that locks the main cap bolts: underlined');
+  await picture(page, pictures, 'finding');
+  await goTo(page, torque + 1, 20);
+  await page.keyboard.press('Control+.');
+  const fix = page.getByText('Write the missing step: lock main-cap-bolts').first();
+  await fix.waitFor(WAIT);
+  await fix.click();
+  await squiggle.waitFor({state: 'detached', ...WAIT});
+  step('applied the fix: gone');
+  await command(page, 'Witness Mark: Lay the Sheet beside the Text');
+  const sheet = await sheetFrame(page);
+  await sheet.locator('tbody.step.here').waitFor(WAIT);
+  const at = await sheet.locator('tbody.step.here th').first().textContent();
+  if (at !== '26') throw new Error(`the sheet is at step ${at}, and the cursor at step 26`);
+  step('laid the sheet beside the text, at the step of the cursor');
+  await picture(page, pictures, 'sheet');
+}
+
+async function open(page: Page, name: string): Promise<void> {
+  await page.keyboard.press('Control+P');
+  const input = page.locator('.quick-input-widget input').first();
+  await input.waitFor(WAIT);
+  await input.fill(name);
+  await page.locator('.quick-input-list .monaco-list-row').filter({hasText: name}).first().waitFor(WAIT);
+  await page.keyboard.press('Enter');
+  await page.locator('.monaco-editor .view-lines').first().waitFor(WAIT);
+}
+
+async function goTo(page: Page, line: number, column = 1): Promise<void> {
+  await command(page, `:${line}:${column}`, '');
+}
+
+/** Chooses a command by its words; `:LINE` goes to a line. */
+async function command(page: Page, words: string, lead = '>'): Promise<void> {
+  await page.keyboard.press('F1');
+  const input = page.locator('.quick-input-widget input').first();
+  await input.waitFor(WAIT);
+  await input.fill(lead + words);
+  await page.locator('.quick-input-list .monaco-list-row').first().waitFor(WAIT);
+  await page.keyboard.press('Enter');
+  await input.waitFor({state: 'hidden', ...WAIT});
+}
+
+/** Web views stand in a frame of a frame. */
+async function sheetFrame(page: Page): Promise<Frame> {
+  const end = Date.now() + WAIT.timeout;
+  while (Date.now() < end) {
+    for (const frame of page.frames()) {
+      if (
+        (await frame
+          .locator('tbody.step')
+          .count()
+          .catch(() => 0)) > 0
+      )
+        return frame;
+    }
+    await page.waitForTimeout(200);
+  }
+  throw new Error('the sheet never came');
+}
+
+async function picture(page: Page, folder: string | undefined, name: string): Promise<void> {
+  if (folder !== undefined) await page.screenshot({path: join(folder, `${name}.png`)});
+}
+
+function step(says: string): void {
+  console.log(`  vscode: ${says}`);
+}

@@ -1,0 +1,162 @@
+/**
+ * Random edits of a small book, typed into the editor's core and saved into a book beside it: after each, what the
+ * core finds must be what a check of the saved book finds that knows nothing of what was before.
+ */
+import {mkdir, mkdtemp, readFile, realpath, rm, writeFile} from 'node:fs/promises';
+import {tmpdir} from 'node:os';
+import {join} from 'node:path';
+import {Desk} from '../../src/editor/desk.js';
+import {checkWithJobs} from '../../src/findings/check-jobs.js';
+import {FINDINGS} from '../../src/findings/registry.js';
+import {loadBooks} from '../../src/host/load.js';
+import {type Random, seeded} from '../help/random.js';
+
+const FILES = ['shop.yaml', 'engine.yaml', '01-oil-pump.md', '02-sump.md', 'jobs/1.yaml'] as const;
+
+const JOB = 'job: {number: 1, engine: my-engine}\n';
+
+/** What is typed: pieces of tags, of YAML and of Markdown, and what no reader likes. */
+const PIECES = [
+  ...[
+    '`',
+    '`lock: ',
+    '`clean: ',
+    'torque: pump-bolts to 18 lbf·ft',
+    ' with wire-032',
+    '[front]',
+    ', ',
+    ': ',
+    '{',
+    '}',
+    '[',
+  ],
+  ...[
+    '\n',
+    '\n\n',
+    '\r',
+    '\n9. ',
+    '\n   1. ',
+    '\n## ',
+    '\n> **Warning:** ',
+    '---\n',
+    '```\n',
+    '    ',
+    '\t',
+    '- ',
+    '# ',
+  ],
+  ...[
+    'pump-bolts',
+    'unknown',
+    'none',
+    'waive: left-unlocked because ',
+    'if: ',
+    'repeat: ',
+    'step: ',
+    '0',
+    '18',
+    ' N·m',
+    '°',
+  ],
+  ...[
+    '\n  x: {',
+    'build: [',
+    'extends: shop.yaml',
+    'source: ',
+    '&a ',
+    '*a',
+    '"',
+    "'",
+    '\0',
+    '\uFEFF',
+    '\u200B',
+    'é',
+  ],
+];
+
+export interface Soaked {
+  readonly edits: number;
+  /** The first edit after which the two disagreed, with both answers. */
+  readonly disagreement?: {readonly edit: number; readonly typed: string; readonly saved: string};
+  /** Bytes in use, at every tenth of the way. */
+  readonly memory: readonly number[];
+}
+
+export async function soak(edits: number, seed: number, rest: () => void = () => undefined): Promise<Soaked> {
+  const folder = await realpath(await mkdtemp(join(tmpdir(), 'wmark-soak-')));
+  try {
+    return await run(folder, {edits, seed, rest});
+  } finally {
+    await rm(folder, {recursive: true, force: true});
+  }
+}
+
+interface Plan {
+  readonly edits: number;
+  readonly seed: number;
+  readonly rest: () => void;
+}
+
+async function run(folder: string, {edits, seed, rest}: Plan): Promise<Soaked> {
+  const random = seeded(seed);
+  const [typed, saved] = [join(folder, 'typed'), join(folder, 'saved')];
+  const first = await beginning();
+  for (const place of [typed, saved]) {
+    await mkdir(join(place, 'jobs'), {recursive: true});
+    for (const [name, text] of first) await writeFile(join(place, name), text);
+  }
+  const now = new Map(first);
+  const desk = new Desk({cwd: typed});
+  for (const [name, text] of first) desk.open(join(typed, name), text);
+  const memory: number[] = [];
+  for (let edit = 1; edit <= edits; edit++) {
+    const name = FILES[Math.floor(random() * FILES.length)] ?? 'shop.yaml';
+    const before = now.get(name) ?? '';
+    const text = random() < AFRESH ? (first.get(name) ?? '') : changed(before, random);
+    now.set(name, text);
+    desk.change(join(typed, name), text);
+    await writeFile(join(saved, name), text);
+    const [one, other] = [await foundOnDesk(desk), await foundOnDisk(saved)];
+    if (one !== other) return {edits: edit, memory, disagreement: {edit, typed: one, saved: other}};
+    if (edit % Math.ceil(edits / 10) === 0) {
+      rest();
+      memory.push(process.memoryUsage().heapUsed);
+    }
+  }
+  return {edits, memory};
+}
+
+/** How often a file begins anew: otherwise all is rubble after a hundred edits. */
+const AFRESH = 0.15;
+
+async function beginning(): Promise<Map<string, string>> {
+  const texts = new Map<string, string>([['jobs/1.yaml', JOB]]);
+  for (const name of FILES) {
+    if (!texts.has(name)) texts.set(name, await readFile(join('src/cli/begin', name), 'utf8'));
+  }
+  return texts;
+}
+
+function changed(text: string, random: Random): string {
+  const at = Math.floor(random() * (text.length + 1));
+  const piece = PIECES[Math.floor(random() * PIECES.length)] ?? '';
+  const length = random() < 0.5 ? 0 : Math.floor(random() * 40);
+  return text.slice(0, at) + (random() < 0.3 ? '' : piece) + text.slice(at + length);
+}
+
+async function foundOnDesk(desk: Desk): Promise<string> {
+  const {views, failures} = await desk.settled();
+  const view = views.find(({loaded}) => loaded.file === 'engine.yaml' && !loaded.alone);
+  return view ? JSON.stringify(view.findings) : JSON.stringify(failures);
+}
+
+async function foundOnDisk(folder: string): Promise<string> {
+  const {books, failures} = await loadBooks(['engine.yaml'], folder);
+  const [loaded] = books;
+  if (loaded === undefined) return JSON.stringify(failures);
+  const {findings, ofJobs} = checkWithJobs(loaded.book, loaded.jobs);
+  const all = [...findings, ...ofJobs.map(({finding}) => finding)];
+  // Where nothing is built yet, the editor keeps to what it could not read.
+  const isRead = (name: string) => FINDINGS.some((kind) => kind.name === name && kind.group === 'reading');
+  return JSON.stringify(loaded.book.spec.build.length > 0 ? all : all.filter(({name}) => isRead(name)));
+}
