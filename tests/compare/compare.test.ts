@@ -446,3 +446,12 @@ describe('jobs', () => {
     expect(said(compareBooks(side(old), side(plain), judge))).toEqual(['changed: job 1: taken out']);
   });
 });
+
+it('the order in which places are tightened is a change, and no weakening', () => {
+  const engine = ENGINE.replace('bolts: {count: 2', 'bolts: {at: [left, right], count: 2');
+  const steps = STEPS.replace('torque: bolts to', 'torque: bolts[left, right] to');
+  const turned = steps.replace('[left, right]', '[right, left]');
+  expect(said(compared(made(steps, engine), made(turned, engine)))).toEqual([
+    'changed: bolts: order left, right, now right, left',
+  ]);
+});
