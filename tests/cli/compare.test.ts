@@ -315,6 +315,14 @@ describe('the forms', () => {
     expect(as(folder, 'markdown').out).toBe(out);
   });
 
+  test('HTML has the words of the steps that stayed as they were, on both sides', async () => {
+    const {out} = as((await changed()).folder, 'html');
+    expect(out).toContain('<del>Drive the plug in.</del>');
+    const repo = await scratch(smallBook());
+    await repo.write({'book/plug.md': REWORDED});
+    expect(as(repo.folder, 'html').out.split('<p>Wipe the seat with solvent.</p>')).toHaveLength(3);
+  });
+
   test('HTML stands by itself, and a text of a procedure is only text in it', async () => {
     const {out} = as((await changed()).folder, 'html');
     expect(out).not.toMatch(/<script|<b>|https?:\/\//);
