@@ -67,7 +67,7 @@ function cell(step: StepRef | undefined, other: StepRef | undefined, mark: 'ins'
   const prose: ElementContent =
     other?.step.text === text ? {type: 'text', value: printable(text)} : h(mark, printable(text));
   return h('td', [
-    h('p', prose),
+    h('p', [prose]),
     ...tags.map(({raw}) =>
       h('p', theirs.has(raw.trim()) ? h('code', printable(raw)) : h(mark, h('code', printable(raw)))),
     ),

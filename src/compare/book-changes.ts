@@ -141,6 +141,7 @@ function headChanges({before, now}: Sides): Piece[] {
     ['engine note', old.engine.note ?? 'none', fresh.engine.note ?? 'none', 'reworded'],
     ['shop name', old.shop.name, fresh.shop.name, 'reworded'],
     ['paper', old.shop.paper, fresh.shop.paper, 'reworded'],
+    ['language of the sheets', old.shop.language, fresh.shop.language, 'reworded'],
     ['units printed first', old.shop.units, fresh.shop.units, 'reworded'],
     ['options', [...old.options.keys()].join(', '), [...fresh.options.keys()].join(', '), 'changed'],
   ];

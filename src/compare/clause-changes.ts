@@ -4,21 +4,38 @@ import {whereIn} from '../build/program.js';
 import {stepName} from '../build/tell.js';
 import type {Clause, Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
-import type {ClauseWord, Verb} from '../procedure/verbs.js';
+import {type ClauseWord, saysOrder, type Verb} from '../procedure/verbs.js';
 import type {Item} from '../spec/model.js';
 import type {Deed} from './deeds.js';
 import type {Demanded} from './demand.js';
 import {demandsOf} from './demands.js';
 import type {Sides} from './judge.js';
 import type {Effect, Piece} from './model.js';
-import {idNow} from './renames.js';
+import {idNow, placeNow} from './renames.js';
 import {judged, valueSays} from './values.js';
 
 export function clauseChanges(before: Deed, now: Deed, sides: Sides): Piece[] {
-  return CLAUSES.flatMap((word) => {
+  const clauses = CLAUSES.flatMap((word) => {
     const piece = clauseChange(word, before, now, sides);
     return piece === undefined ? [] : [piece];
   });
+  return [...clauses, ...orderChange(before, now, sides)];
+}
+
+/** Fasteners are tightened in the order in which a tag names their places. */
+function orderChange(before: Deed, now: Deed, {renames}: Sides): Piece[] {
+  if (!saysOrder(now.verb)) return [];
+  const places = ({tag, item}: Deed) =>
+    tag.targets.filter(({id}) => id === item).flatMap((target) => target.places.map(({name}) => name));
+  const was = places(before).map((name) => placeNow(renames, now.item, name));
+  const is = places(now);
+  const same = was.join() === is.join() || [...was].sort().join() !== [...is].sort().join();
+  if (same) return [];
+  const says = `order ${was.join(', ')}, now ${is.join(', ')}`;
+  const at = {before: [remark(before, undefined)], now: [remark(now, undefined)]};
+  return [
+    {effect: 'changed', subject: now.item, item: now.item, place: now.place, aspect: 'order', says, ...at},
+  ];
 }
 
 /** Not `because`: a reason is prose; not `is`: it makes the branch. */

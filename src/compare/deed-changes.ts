@@ -26,6 +26,11 @@ export function deedRemark({step, tag}: Deed): Remark {
   return {where: whereIn(step, tag.span), says: `${stepName(step)}: ${tag.raw.trim()}`};
 }
 
+/** A way back that stands in no branch is about no item. */
+function named(item: string): {readonly subject: string; readonly item?: string} {
+  return item === '' ? {subject: 'way back'} : {subject: item, item};
+}
+
 function isStill(deed: Deed, {now, renames}: Sides): boolean {
   const id = idNow(renames, deed.item);
   const item = now.book.spec.items.get(id);
@@ -50,8 +55,7 @@ function gonePiece(deed: Deed, sides: Sides): Piece {
   const word = DONE[deed.verb] ?? deed.verb;
   return {
     effect: goneEffect(deed, left, sides),
-    subject: id,
-    item: id,
+    ...named(id),
     place,
     aspect: deed.verb,
     says: left.length === 0 ? `no longer ${word}` : `${word} at one step fewer`,
@@ -94,8 +98,7 @@ function comePiece(deed: Deed, {before, renames}: Sides): Piece {
     deed.verb === 'remove' || deed.verb === 'loosen' || (deed.verb === 'install' && earlier.length > 0);
   return {
     effect: plain ? 'changed' : 'strengthened',
-    subject: deed.item,
-    item: deed.item,
+    ...named(deed.item),
     place: deed.place,
     aspect: deed.verb,
     says: earlier.length === 0 ? `${word} now` : `${word} at one step more`,
@@ -121,8 +124,7 @@ function conditionChange(before: Deed, now: Deed, {renames}: Sides): Piece[] {
   return [
     {
       effect,
-      subject: now.item,
-      item: now.item,
+      ...named(now.item),
       place: now.place,
       aspect: now.verb,
       says,

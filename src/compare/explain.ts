@@ -1,26 +1,41 @@
 /** Hangs each finding that the steps brought on the change that explains it; one that no change explains is a change of its own. */
+import type {Remark} from '../build/found.js';
 import type {Finding} from '../findings/model.js';
+import {deedRemark} from './deed-changes.js';
+import type {Sides} from './judge.js';
 import type {Piece} from './model.js';
+import {idNow} from './renames.js';
 
-export function withFindings(pieces: readonly Piece[], found: readonly Finding[]): Piece[] {
+export function withFindings(pieces: readonly Piece[], found: readonly Finding[], sides: Sides): Piece[] {
   const result = [...pieces];
   for (const finding of found) {
     const index = explaining(result, finding);
     const piece = result[index];
-    if (piece === undefined) result.push(ownPiece(finding));
-    else result[index] = {...piece, effect: 'weakened', brings: [...(piece.brings ?? []), finding]};
+    if (piece === undefined) result.push(ownPiece(finding, sides));
+    else bring(result, piece, finding);
   }
   return result;
 }
 
+/** To the change at every place that the finding is about: they are told together. */
+function bring(pieces: Piece[], {item, subject, aspect, says}: Piece, finding: Finding): void {
+  for (const [index, piece] of pieces.entries()) {
+    const same = piece.subject === subject && piece.aspect === aspect && piece.says === says;
+    if (same && (item === undefined || isAbout(piece, finding)))
+      pieces[index] = {...piece, effect: 'weakened', brings: [...(piece.brings ?? []), finding]};
+  }
+}
+
+function isAbout(piece: Piece, {item, place}: Finding): boolean {
+  const everywhere = place === undefined || piece.place === undefined || piece.place === '';
+  return piece.item === item && (everywhere || place.split(', ').includes(piece.place));
+}
+
 /** What the finding is the loss of, then what points at the very tag, then a weakening of the same item, then a change of the steps that deal with it. */
 function explaining(pieces: readonly Piece[], finding: Finding): number {
-  const {name, item, place, where} = finding;
+  const {name, item, where} = finding;
   if (name.startsWith('caution-')) return pieces.findIndex((piece) => warnedOf(piece, finding));
-  const of = (piece: Piece) =>
-    item !== undefined &&
-    piece.item === item &&
-    (place === undefined || !piece.place || place.includes(piece.place));
+  const of = (piece: Piece) => item !== undefined && isAbout(piece, finding);
   const atTag = (piece: Piece) =>
     piece.now.some((one) => one.where.file === where.file && overlap(one.where, where));
   const grave = ({effect, place: at}: Piece) =>
@@ -47,6 +62,9 @@ function warnedOf({aspect, effect, subject}: Piece, {message}: Finding): boolean
 /** The aspects whose loss a finding of this name tells of. */
 const LOSS: Readonly<Record<string, readonly string[]>> = {
   'clean-first': ['clean'],
+  'install-order': ['install', 'torque'],
+  'witnessed-early': ['witness'],
+  'measured-slack': ['measure'],
   'lube-first': ['lube'],
   'thread-condition': ['lube', 'threads', 'lubricant'],
   'inspect-first': ['inspect'],
@@ -71,7 +89,7 @@ function overlap({span: a}: Finding['where'], {span: b}: Finding['where']): bool
   return a.start < b.end && b.start < a.end;
 }
 
-function ownPiece(finding: Finding): Piece {
+function ownPiece(finding: Finding, sides: Sides): Piece {
   const {name, item, place, message, where, story} = finding;
   const own =
     item !== undefined && message.startsWith(item)
@@ -87,8 +105,16 @@ function ownPiece(finding: Finding): Piece {
     ...(place !== undefined && {place}),
     aspect: name,
     says: own,
-    before: [],
+    before: stepsBefore(finding, sides),
     now: [{where, says: message}, ...story],
     brings: [finding],
   };
+}
+
+/** The steps that did on the old side what is now missing or comes too late. */
+function stepsBefore({name, item}: Finding, {before, renames}: Sides): Remark[] {
+  const verbs = LOSS[name] ?? [];
+  return before.deeds
+    .filter((deed) => idNow(renames, deed.item) === item && verbs.includes(deed.verb))
+    .map(deedRemark);
 }

@@ -18,7 +18,7 @@ export function joined(
   found: readonly Finding[],
   sides: Sides,
 ): Change[] {
-  const explained = withFindings(withoutEchoes(pieces), found);
+  const explained = withFindings(withoutEchoes(pieces), found, sides);
   const serious = explained.filter(({effect}) => effect !== 'reworded');
   const told = new Set(serious.flatMap(({before, now}) => [...before, ...now].map(lineOf)));
   // A step of which something graver is said need not be called reworded too.

@@ -25,6 +25,9 @@ export function wordsOf(text: string): readonly string[] {
 /** Steps less alike than this are not taken for the same. */
 export const ALIKE = 0.5;
 
+/** Words as alike as this are the same sentence. */
+const SAME_WORDS = 0.85;
+
 /**
  * From 0 to 1. What the tags do counts more than how it is said: a step that is worded anew is still the step that
  * wires the bolts.
@@ -34,7 +37,9 @@ export function likeness(a: Features, b: Features): number {
   const words = dice(a.words, b.words);
   if (a.deeds.length === 0 && b.deeds.length === 0) return words;
   const named = a.id !== undefined && a.id === b.id ? 0.2 : 0;
-  return Math.min(0.99, 0.65 * dice(a.deeds, b.deeds) + 0.35 * words + named);
+  const weighed = 0.65 * dice(a.deeds, b.deeds) + 0.35 * words + named;
+  // A step whose words stayed is the same step, though it lost its tags or got others.
+  return Math.min(0.99, words >= SAME_WORDS ? Math.max(weighed, 0.6 * words) : weighed);
 }
 
 /**

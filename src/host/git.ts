@@ -21,7 +21,7 @@ export async function git(
   input = '',
 ): Promise<Answer | Refusal | Failure> {
   return new Promise((resolve) => {
-    const child = spawn('git', ['-C', folder, ...words], {env: {...process.env, ...QUIET}});
+    const child = spawn('git', ['-C', folder, ...PLAIN, ...words], {env: quietly(process.env)});
     const out: Buffer[] = [];
     const err: Buffer[] = [];
     child.stdout.on('data', (bytes: Buffer) => out.push(bytes));
@@ -47,6 +47,22 @@ export async function gitText(folder: string, words: readonly string[]): Promise
 
 export function isRefusal(answer: Refusal | Failure): answer is Refusal {
   return 'refused' in answer;
+}
+
+/** A repository may name a program that watches its files; none is run to read it. */
+const PLAIN = ['-c', 'core.fsmonitor=false'];
+
+/** A hook of git says in these which repository and index it is about, by paths that count from another folder. */
+const OF_HOOKS = new Set([
+  'GIT_DIR',
+  'GIT_WORK_TREE',
+  'GIT_INDEX_FILE',
+  'GIT_PREFIX',
+  'GIT_OBJECT_DIRECTORY',
+]);
+
+function quietly(env: NodeJS.ProcessEnv): NodeJS.ProcessEnv {
+  return {...Object.fromEntries(Object.entries(env).filter(([name]) => !OF_HOOKS.has(name))), ...QUIET};
 }
 
 /** Words that do not hang on the user's language, no question on the terminal, no lock on the index. */

@@ -52,7 +52,9 @@ export async function withUnpacked<T>(
   try {
     // Nobody's shop.yaml is looked for above the root of a repository.
     await mkdir(join(top, '.git'));
-    for (const {entry, bytes} of contents.files) await put(join(top, entry.path), entry, bytes);
+    // Links come last, so that no file can be written through one.
+    for (const {entry, bytes} of contents.files) if (!isLink(entry)) await put(join(top, entry.path), bytes);
+    for (const {entry, bytes} of contents.files) if (isLink(entry)) await link(join(top, entry.path), bytes);
     const submodules = entries.filter(({type, path: at}) => type === 'commit' && at.startsWith(around));
     const unseen = [
       ...submodules.map(({path: at}) => `${at} is a submodule, and its files are not in this repository`),
@@ -73,6 +75,11 @@ interface Entry {
   readonly path: string;
 }
 
+/** No sound repository holds other names; a hostile one might lead out of the folder by them. */
+function isPlain(path: string): boolean {
+  return path.split('/').every((part) => !['', '.', '..'].includes(part) && part.toLowerCase() !== '.git');
+}
+
 function isEngineBelow(file: string, folder: string): boolean {
   const name = file.slice(folderOf(file) === '' ? 0 : folderOf(file).length + 1);
   return name === ENGINE_FILE && (folder === '' || file.startsWith(`${folder}/`));
@@ -82,7 +89,7 @@ function entriesOf(listing: string): Entry[] {
   return listing.split('\0').flatMap((line) => {
     const [head = '', path] = line.split('\t');
     const [mode = '', type = '', hash = '', size = ''] = head.split(/ +/);
-    return path === undefined ? [] : [{mode, type, hash, size: Number(size), path}];
+    return path === undefined || !isPlain(path) ? [] : [{mode, type, hash, size: Number(size), path}];
   });
 }
 
@@ -131,13 +138,20 @@ async function contentsOf({top}: Repository, entries: readonly Entry[]): Promise
   return {ok: true, files, missing};
 }
 
-async function put(path: string, {mode}: Entry, bytes: Buffer): Promise<void> {
+async function put(path: string, bytes: Buffer): Promise<void> {
   await mkdir(dirname(path), {recursive: true});
-  if (mode === SYMBOLIC_LINK) await symlink(bytes.toString('utf8'), path);
-  else await writeFile(path, bytes);
+  await writeFile(path, bytes);
 }
 
-const SYMBOLIC_LINK = '120000';
+function isLink({mode}: Entry): boolean {
+  return mode === '120000';
+}
+
+/** Where a link can't be made, its name leads nowhere, and the book says so. */
+async function link(path: string, bytes: Buffer): Promise<void> {
+  await mkdir(dirname(path), {recursive: true}).catch(() => undefined);
+  await symlink(bytes.toString('utf8'), path).catch(() => undefined);
+}
 
 function failed(answer: Exclude<Answer | Refusal | Failure, Answer>): Failure {
   return isRefusal(answer) ? {ok: false, says: `git says: ${answer.refused}`} : answer;

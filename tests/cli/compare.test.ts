@@ -1,6 +1,8 @@
 /** `wmark compare` as a reviewer or a pipeline runs it: two folders, git revisions, every form, and all that can be wrong. */
 import {execFileSync} from 'node:child_process';
+import {existsSync} from 'node:fs';
 import {rename} from 'node:fs/promises';
+import {tmpdir} from 'node:os';
 import {join} from 'node:path';
 import {Ajv2020} from 'ajv/dist/2020.js';
 import {HtmlValidate} from 'html-validate/node';
@@ -226,6 +228,21 @@ describe('what can be wrong', () => {
   });
 });
 
+test('names in a hostile repository that lead out of it are passed over', async () => {
+  const repo = await scratch(smallBook());
+  const blob = repo.git('hash-object', '-w', 'book/plug.md');
+  const tree = (listing: string) =>
+    execFileSync('git', ['-C', repo.folder, 'mktree'], {input: listing, encoding: 'utf8'}).trim();
+  const name = `wmark-evil-${process.pid}.md`;
+  const inner = tree(`100644 blob ${blob}\t${name}\n`);
+  const book = repo.git('rev-parse', 'HEAD:book');
+  const outer = tree(`040000 tree ${inner}\t..\n040000 tree ${book}\tbook\n`);
+  const commit = repo.git('commit-tree', outer, '-m', 'hostile');
+  const {code} = wmark(repo.folder, 'compare', '--since', commit);
+  expect(existsSync(join(tmpdir(), name))).toBe(false);
+  expect(code).toBe(0);
+});
+
 function runWithout(folder: string): {readonly code: number; readonly err: string} {
   try {
     execFileSync(process.execPath, [COMMAND, 'compare', '--since', 'HEAD'], {
@@ -296,6 +313,14 @@ describe('the forms', () => {
     expect(out.indexOf('**weakened** seat: no longer cleaned')).toBeLessThan(out.indexOf('<details>'));
     expect(out).not.toContain('<b>');
     expect(as(folder, 'markdown').out).toBe(out);
+  });
+
+  test('HTML has the words of the steps that stayed as they were, on both sides', async () => {
+    const {out} = as((await changed()).folder, 'html');
+    expect(out).toContain('<del>Drive the plug in.</del>');
+    const repo = await scratch(smallBook());
+    await repo.write({'book/plug.md': REWORDED});
+    expect(as(repo.folder, 'html').out.split('<p>Wipe the seat with solvent.</p>')).toHaveLength(3);
   });
 
   test('HTML stands by itself, and a text of a procedure is only text in it', async () => {

@@ -31,7 +31,7 @@ test.each([
   {words: ['check', '--ass', 'json'], err: "wmark: unknown option '--ass'\n(Did you mean --as?)\n"},
   {
     words: ['check', '--as', 'xml'],
-    err: "wmark: option '--as <form>' argument 'xml' is invalid. Allowed choices are text, json.\n",
+    err: "wmark: option '--as <form>' argument 'xml' is invalid. Allowed choices are text, json, sarif, annotations, junit.\n",
   },
   {words: ['sheet', '.'], err: "wmark: required option '--out <dir>' not specified\n"},
   {words: ['begin'], err: "wmark: missing required argument 'dir'\n"},

@@ -144,4 +144,10 @@ describe('likeness', () => {
       likeness(lock, {deeds: ['torque bolts'], words: ['wire', 'them'], key: '3'}),
     );
   });
+
+  it('knows a step again that lost its tag', () => {
+    const words = ['wire', 'them', 'in', 'pairs'];
+    const locked = {deeds: ['lock bolts'], words, key: '1'};
+    expect(align([locked], [{deeds: [], words, key: '2'}])).toEqual([[0, 0]]);
+  });
 });

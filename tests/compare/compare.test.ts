@@ -399,3 +399,59 @@ it('a torque pass at a step of its own is missed when it goes', () => {
   const one = passes.replace(/6\. Snug.*\n/, '');
   expect(said(compared(made(passes), made(one)))).toEqual(['weakened: bolts: tightened at one step fewer']);
 });
+
+describe('what holds for some engines only', () => {
+  const OPTIONS = `${ENGINE}options: {radio: second radio}\n`;
+  const before = made(STEPS, OPTIONS);
+
+  it.each([
+    ['a step', STEPS.replace('`lock: bolts with wire-032`', '`lock: bolts with wire-032` `only: radio`')],
+    ['its section', STEPS.replace('10. Wire', '## Radio `only: radio`\n\n10. Wire')],
+  ])('%s that is now for an option locks no other engine', (_, steps) => {
+    expect(said(compared(before, made(steps, OPTIONS)))).toContain(
+      'weakened: bolts: locked only with radio, before always',
+    );
+    expect(said(compared(made(steps, OPTIONS), before))).toContain(
+      'strengthened: bolts: locked in every case, before only with radio',
+    );
+  });
+
+  it('an item that only some engines have is asked for less', () => {
+    const now = made(STEPS, OPTIONS.replace('number: {stamped: pad}', 'number: {stamped: pad, only: radio}'));
+    expect(said(compared(before, now))).toContain(
+      'weakened: number: options every engine, now only with radio',
+    );
+  });
+});
+
+describe('jobs', () => {
+  const withJob = (says: string) =>
+    book({shop: SHOP, engine: ENGINE, procedures: {'01-cap.md': STEPS}, job: says});
+  const judge = (one: Book) => check(one).findings;
+
+  it.each([
+    ['marks: {number: A 1}', 'marks: {number: A 2}', 'changed: job 1: mark number A 1, now A 2'],
+    [
+      'grinds: {face: standard}',
+      'grinds: {face: 0.010 in}',
+      'changed: job 1: grind of face standard, now 0.010 in',
+    ],
+    ['grinds: {face: standard}', 'marks: {}', 'changed: job 1: grind of face standard, now not stated'],
+  ])('%s, then %s', (was, is, says) => {
+    const [old, fresh] = [withJob(was), withJob(is)];
+    const plain = made();
+    const jobs = ({job}: Book) => (job === undefined ? [] : [job]);
+    const side = (one: Book) => ({book: plain, jobs: jobs(one), findings: judge(plain)});
+    expect(said(compareBooks(side(old), side(fresh), judge))).toEqual([says]);
+    expect(said(compareBooks(side(old), side(plain), judge))).toEqual(['changed: job 1: taken out']);
+  });
+});
+
+it('the order in which places are tightened is a change, and no weakening', () => {
+  const engine = ENGINE.replace('bolts: {count: 2', 'bolts: {at: [left, right], count: 2');
+  const steps = STEPS.replace('torque: bolts to', 'torque: bolts[left, right] to');
+  const turned = steps.replace('[left, right]', '[right, left]');
+  expect(said(compared(made(steps, engine), made(turned, engine)))).toEqual([
+    'changed: bolts: order left, right, now right, left',
+  ]);
+});

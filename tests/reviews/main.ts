@@ -8,19 +8,28 @@ import {type Placed, placed, reviewsOf} from './run.js';
 
 const BOOKS = ['procedures/ottermouth-four', 'procedures/fjordholm/twin'];
 
-/** A word of the classes wanted, and which of them: `widen 5` is every fifth edit of the classes that say `widen`. */
-const [only, each = '1'] = process.argv.slice(2);
+/**
+ * A word of the classes wanted, which of them, and the seconds after which no more are begun: `widen 5 300` is every
+ * fifth edit of the classes that say `widen`, for five minutes.
+ */
+const [only = '', each = '1', seconds = 'Infinity'] = process.argv.slice(2);
+const end = performance.now() + Number(seconds) * 1000;
 
 const all: Placed[] = [];
 for (const book of [...(await Promise.all(BOOKS.map(demoBook))), generatedClean(1, 30)]) {
   const {there, back} = reviewsOf(book);
   const wanted = <T extends {kind: string}>(list: readonly T[]) =>
-    list
-      .filter(({kind}) => only === undefined || kind.includes(only))
-      .filter((_, index) => index % Number(each) === 0);
-  add(placed(book, {there: wanted(there), back: wanted(back)}));
+    list.filter(({kind}) => kind.includes(only)).filter((_, index) => index % Number(each) === 0);
+  for (const chunk of chunks(wanted(there))) add(placed(book, {there: chunk, back: []}));
+  for (const chunk of chunks(wanted(back))) add(placed(book, {there: [], back: chunk}));
 }
 print();
+
+/** A few at a time, while there is time. */
+function* chunks<T>(list: readonly T[]): Generator<readonly T[]> {
+  for (let first = 0; first < list.length && performance.now() < end; first += 10)
+    yield list.slice(first, first + 10);
+}
 
 async function demoBook(folder: string): Promise<Book> {
   const loaded = await loadBook(folder);

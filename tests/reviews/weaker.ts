@@ -107,7 +107,7 @@ function specEdits(book: Book): Review[] {
       )
         return [];
       const {low, high} = limits.value;
-      const wide = `${formatQuantity(low)} to ${formatQuantity({...high, value: high.value * 1.5})}`;
+      const wide = formatAmount({form: 'range', low, high: {...high, value: high.value * 1.5}});
       const text =
         spec.files.get(limits.where.file)?.text.slice(limits.where.span.start, limits.where.span.end) ?? '';
       return text.includes(':')
