@@ -42,8 +42,8 @@ async function firstMinute(page: Page, path: string, pictures: string | undefine
   await page.locator('.monaco-workbench').waitFor(WAIT);
   await open(page, FILE);
   step('opened the procedure');
-  // The hints come from the server, so it is there.
-  await page.getByText('(108 N·m)').first().waitFor(WAIT);
+  // The line above the text comes from the server, so it is there.
+  await page.getByText('nothing left undone in the book').first().waitFor(WAIT);
   await goTo(page, lock + 1);
   for (let line = lock; line < lock + 2; line++) await page.keyboard.press('Control+Shift+K');
   await goTo(page, torque + 1);
