@@ -2,6 +2,13 @@
 import {defineConfig} from 'vitest/config';
 
 export default defineConfig({
+  plugins: [
+    {
+      name: 'templates-as-text',
+      transform: (text, id) =>
+        id.endsWith('.typ') ? {code: `export default ${JSON.stringify(text)}`, map: null} : undefined,
+    },
+  ],
   test: {
     include: ['tests/**/*.test.ts'],
     testTimeout: 60_000,

@@ -1,17 +1,30 @@
 /**
  * Builds `dist/`: the library (`index.js`, the packages under `dependencies` left outside), the command
- * (`wmark.js`, everything inside, split so that a command loads only what it needs), the type declarations,
+ * (`wmark.js`, everything inside, split so that a command loads only what it needs; the script of the HTML sheets
+ * stands in it as text), the type declarations,
  * and the licences of what went into the bundles.
  */
 import {spawnSync} from 'node:child_process';
-import {existsSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync} from 'node:fs';
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import {createRequire} from 'node:module';
 import {dirname, join} from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {build} from 'esbuild';
+import {tabletScript} from './tablet.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+
+const tablet = await tabletScript();
 
 /** What both bundles share. Node 20.19 is the oldest that `engines` admits. */
 const common = {
@@ -23,8 +36,11 @@ const common = {
   metafile: true,
   legalComments: 'none',
   logLevel: 'warning',
-  loader: {'.md': 'text', '.yaml': 'text'},
-  define: {WMARK_VERSION: JSON.stringify(manifest.version)},
+  loader: {'.md': 'text', '.yaml': 'text', '.typ': 'text'},
+  define: {
+    WMARK_VERSION: JSON.stringify(manifest.version),
+    WMARK_TABLET: JSON.stringify(tablet.text),
+  },
 };
 
 /** Built aside and put in place when it is whole, so that whoever runs the command meanwhile finds one. */
@@ -46,12 +62,18 @@ const [library, command] = await Promise.all([
     splitting: true,
     minifyWhitespace: true,
     minifySyntax: true,
+    // It brings machine code of its own, which no bundle can hold.
+    external: ['@myriaddreamin/typst-ts-node-compiler'],
     // The YAML package asks for Node's own modules by `require`, which an ES module has to make for itself.
     banner: {js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);"},
   }),
 ]);
 declarations();
-writeFileSync(join(fresh, 'THIRD-PARTY.txt'), licences([library.metafile, command.metafile]));
+fonts();
+writeFileSync(
+  join(fresh, 'THIRD-PARTY.txt'),
+  licences([library.metafile, command.metafile, tablet.metafile]),
+);
 putInPlace();
 
 function putInPlace() {
@@ -67,6 +89,24 @@ function declarations() {
   const project = join(root, '.config', 'tsconfig.types.json');
   const words = [compiler, '-p', project, '--outDir', join(fresh, 'types')];
   if (spawnSync(process.execPath, words, {stdio: 'inherit'}).status !== 0) process.exit(1);
+}
+
+/** The fonts of the PDF, with their licence. */
+function fonts() {
+  const from = join(root, 'node_modules', 'dejavu-fonts-ttf');
+  mkdirSync(join(fresh, 'fonts'));
+  const faces = [
+    'SansCondensed',
+    'SansCondensed-Bold',
+    'SansCondensed-Oblique',
+    'SansCondensed-BoldOblique',
+    'SansMono',
+    'SansMono-Bold',
+  ];
+  for (const face of faces) {
+    copyFileSync(join(from, 'ttf', `DejaVu${face}.ttf`), join(fresh, 'fonts', `DejaVu${face}.ttf`));
+  }
+  copyFileSync(join(from, 'LICENSE'), join(fresh, 'fonts', 'LICENSE'));
 }
 
 /** The licence texts of the packages whose code stands in the bundles. */

@@ -10,10 +10,12 @@ const ORDER = [
   'procedure',
   'build',
   'findings',
+  'adopt',
   'sheet',
   'compare',
   'readings',
   'host',
+  'tablet',
   'editor',
   'cli',
 ];
@@ -23,8 +25,8 @@ const DOOR = '^src/cli/editor[.]ts$';
 
 /** Folders that stand beside each other in the list. */
 const APART = [
-  ['sheet', 'compare', 'readings'],
-  ['editor', 'cli'],
+  ['adopt', 'sheet', 'compare', 'readings'],
+  ['tablet', 'editor', 'cli'],
 ];
 
 const below = ORDER.slice(0, -1).map((folder, index) => ({
@@ -61,6 +63,20 @@ module.exports = {
       comment: 'Text in, values out: command, editor and plugin must give the same answer.',
       severity: 'error',
       from: {path: `^src/(${ORDER.slice(0, ORDER.indexOf('host')).join('|')})/`},
+      to: {dependencyTypes: ['core']},
+    },
+    {
+      name: 'no-node-in-a-browser',
+      comment: 'The script of a sheet runs where there is neither disk nor Node.',
+      severity: 'error',
+      from: {path: '^src/tablet/'},
+      to: {path: '^src/host/'},
+    },
+    {
+      name: 'no-node-module-in-a-browser',
+      comment: 'The same for what comes with Node.',
+      severity: 'error',
+      from: {path: '^src/tablet/'},
       to: {dependencyTypes: ['core']},
     },
     {

@@ -21,6 +21,7 @@ await build({
   target: 'node20.19',
   format: 'esm',
   packages: 'external',
+  loader: {'.typ': 'text'},
   logLevel: 'warning',
 });
 await import(pathToFileURL(outfile).href);

@@ -2,8 +2,11 @@
 import type {Node, Program} from './program.js';
 
 export interface Flow {
-  /** Steps that no way leads to: they stand after a repeat that is always taken. */
-  readonly unreachable: readonly Node[];
+  /**
+   * Steps of a branch that no way leads to, a stretch at a time: they stand after a repeat. What stands after one that
+   * is in no branch is not among them, for there the repeat is what is wrong.
+   */
+  readonly unreachable: readonly (readonly [Node, ...Node[]])[];
   /** Repeats outside any branch: there is no way out of them. */
   readonly endless: readonly Node[];
   /** Repeats that name a step which does not stand before them. */
@@ -18,7 +21,7 @@ export function flowOf({parts}: Program): Flow {
 
 /** Lives while the shape is read. */
 class FlowReader implements Flow {
-  readonly unreachable: Node[] = [];
+  readonly unreachable: [Node, ...Node[]][] = [];
   readonly endless: Node[] = [];
   readonly ahead: Node[] = [];
   #passed = new Set<string>();
@@ -31,8 +34,14 @@ class FlowReader implements Flow {
   /** Returns whether the way comes out below. */
   #nodes(nodes: readonly Node[], inBranch: boolean): boolean {
     let open = true;
+    let stretch: [Node, ...Node[]] | undefined;
     for (const node of nodes) {
-      if (!open) this.unreachable.push(node);
+      if (!open && inBranch) {
+        if (stretch === undefined) {
+          stretch = [node];
+          this.unreachable.push(stretch);
+        } else stretch.push(node);
+      }
       open = this.#node(node, inBranch) && open;
     }
     return open;

@@ -8,6 +8,8 @@ export interface Form {
   /** Id of the engine. */
   readonly engine: string;
   readonly job?: string;
+  /** What is stamped on the engine, where that is known before the sheet is printed. */
+  readonly engineNumber?: string;
   /** File name of the procedure without folder and ending, as its sheet is called. */
   readonly procedure: string;
   readonly title: string;
@@ -22,19 +24,21 @@ export type Box = TickBox | ReadingBox | LineBox | HoldBox;
 interface BoxBase {
   /** Unique in the sheet and the same each time that it is compiled: `3b:done`, `3b:1:front`, `3b:hold:crank-in`. */
   readonly key: string;
-  /** Number of the step as printed. */
+  /** Number of the step as printed; empty for what belongs to no step: things to lay out, sections, the sign-off. */
   readonly step: string;
   /** What is asked for, in the words of the sheet. */
   readonly label: string;
-  /** The branch that it stands in: it need be answered only if a reading of one of these boxes calls for it. */
-  readonly onlyIf?: Branch;
+  /** The branches that it stands in, from the outermost: it need be answered only if all of them are called for. */
+  readonly onlyIf: readonly Branch[];
 }
 
-/** A box is followed only if a reading of the item is out of (or within) its limits. */
+/** Steps that are followed only if a reading of the item is out of its limits (or all of them are within). */
 export interface Branch {
   /** Id of the fit or check. */
   readonly item: string;
   readonly is: 'in' | 'out';
+  /** Keys of the readings that decide it, of every round; empty where the sheet asks for none and people decide. */
+  readonly boxes: readonly string[];
 }
 
 /** A step done, a place done or a pass made: ticked and initialled. */

@@ -1,16 +1,20 @@
 /** The specification as it holds for one engine on the stand: what its options leave out, and the sizes that its grinds give. */
 
+import {highOf, lowOf, si} from '../quantity/convert.js';
 import {lessBy} from '../quantity/less.js';
 import type {Amount} from '../quantity/model.js';
 import {itemsOfKind} from '../spec/items.js';
 import type {Job} from '../spec/job.js';
-import type {Item, Specification, Specified, Surface} from '../spec/model.js';
+import type {Fit, Item, Specification, Specified, Surface} from '../spec/model.js';
 
-/** Limits of fits stay as they are: shells of the same undersize bring the clearance back to them. */
+/** Limits of clearances stay as they are: shells of the same undersize bring the clearance back to them. */
 export function specificationFor(job: Job, spec: Specification): Specification {
   const options = new Set(job.options.map(({value}) => value));
   const kept = [...spec.items.values()].filter(({only}) => hasOne(only, options));
-  return {...spec, items: new Map(kept.map((item) => [item.id, sized(item, job, spec)]))};
+  const ids = new Set(kept.map(({id}) => id));
+  const asksOwn = (item: Item): Item =>
+    item.kind === 'hold-point' ? {...item, asks: item.asks.filter(({value}) => ids.has(value))} : item;
+  return {...spec, items: new Map(kept.map((item) => [item.id, asksOwn(sized(item, job, spec))]))};
 }
 
 function hasOne(only: Item['only'], options: ReadonlySet<string>): boolean {
@@ -18,6 +22,7 @@ function hasOne(only: Item['only'], options: ReadonlySet<string>): boolean {
 }
 
 function sized(item: Item, job: Job, spec: Specification): Item {
+  if (item.kind === 'fit') return fitSized(item, job, spec);
   if (item.kind !== 'surface') return item;
   const under = undersizeOf(item, job, spec);
   if (under === undefined) return item;
@@ -26,6 +31,29 @@ function sized(item: Item, job: Job, spec: Specification): Item {
     {...size, value: lessBy(size.value, under)},
   ]);
   return {...item, sizes: new Map(sizes)};
+}
+
+/** The surface of whose own size the limits of a fit are; none where they are those of a clearance or of a shape. */
+export function measuredSize({between, limits}: Fit, spec: Specification): Surface | undefined {
+  const [only, other] = between;
+  const surface = only && spec.items.get(only.value);
+  if (other || surface?.kind !== 'surface' || typeof limits?.value !== 'object') return undefined;
+  const [size] = surface.sizes.values();
+  return size !== undefined && isNear(limits.value, size.value) ? surface : undefined;
+}
+
+/** No error of shape comes to half of the size, and no limit of a size lies as far below it. */
+function isNear(limits: Amount, size: Amount): boolean {
+  const bound = highOf(limits) ?? lowOf(limits);
+  const whole = highOf(size);
+  return bound !== undefined && whole !== undefined && si(bound) > si(whole) / 2;
+}
+
+function fitSized(fit: Fit, job: Job, spec: Specification): Fit {
+  const surface = measuredSize(fit, spec);
+  const under = surface && undersizeOf(surface, job, spec);
+  if (under === undefined || typeof fit.limits?.value !== 'object') return fit;
+  return {...fit, limits: {...fit.limits, value: lessBy(fit.limits.value, under)}};
 }
 
 /** How far a surface of this engine is under its standard size; undefined where it is not. */

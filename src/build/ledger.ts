@@ -16,8 +16,8 @@ export interface Visitor {
   after?(action: Action, state: State): void;
   /** When a branch is reached, after the step's own actions. */
   branch?(node: Node & {readonly when: Branch}, state: State): void;
-  /** At a repeat: which parts are in that were not when the step that is gone back to was first come to. */
-  repeat?(node: Node, state: State, stillIn: readonly Change[]): void;
+  /** At a repeat: which parts are in, and which fasteners tight, that were not when the step gone back to was first come to. */
+  repeat?(node: Node, state: State, gained: readonly Change[]): void;
   end?(state: State): void;
   /** While a loop is settled the visitor is called too, so that it can leave its marks in the state, but must report nothing. */
   settling?(on: boolean): void;
@@ -93,13 +93,19 @@ class Walk {
 
   #node(node: Node): boolean {
     this.#enter(node);
+    const mark = this.#state.mark();
     this.#visitor.step?.(node.step, this.#state);
     for (const action of node.actions) {
       this.#visitor.before?.(action, this.#state);
       apply(action, this.#state, this.#known);
       this.#visitor.after?.(action, this.#state);
     }
-    if (node.when === undefined) return this.nodes(node.below) && this.#leave(node);
+    if (node.when === undefined) {
+      const open = this.nodes(node.below) && this.#leave(node);
+      // Out of a repeat that is always taken there is no way; what stands below it is judged as if it were a branch.
+      if (!open) this.#state.takeBack(mark);
+      return open;
+    }
     this.#visitor.branch?.({...node, when: node.when}, this.#state);
     return this.#branch(node);
   }
@@ -126,7 +132,8 @@ class Walk {
     const {id} = node.repeat;
     const mark = this.#marks.get(id);
     if (mark === undefined) return true;
-    this.#visitor.repeat?.(node, this.#state, this.#state.gainedSince(mark, 'installed'));
+    const gained = (['installed', 'tight'] as const).flatMap((kind) => this.#state.gainedSince(mark, kind));
+    this.#visitor.repeat?.(node, this.#state, gained);
     const known = this.#losses.get(id) ?? new Map<string, Fact>();
     for (const [key, fact] of this.#state.lostSince(mark)) {
       if (known.has(key)) continue;

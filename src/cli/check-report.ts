@@ -1,5 +1,5 @@
 /** The result of a check over several books, and its two forms: lines for people and editors, JSON for programs. */
-import type {JobFinding, JobsReport} from '../findings/check-jobs.js';
+import {checkWithJobs, type JobFinding, type JobsReport} from '../findings/check-jobs.js';
 import type {Finding} from '../findings/model.js';
 import type {Summary} from '../findings/summary.js';
 import {jobsAsked, type LoadedBook} from '../host/load.js';
@@ -8,7 +8,7 @@ import {printable} from '../text/printable.js';
 import type {Source} from '../text/source.js';
 import type {CheckJson} from './check-shape.js';
 
-type FindingJson = CheckJson['findings'][number];
+export type FindingJson = CheckJson['findings'][number];
 type SummaryJson = CheckJson['summary'];
 
 /** A book and what the check says of it. */
@@ -29,6 +29,17 @@ export function checkJson(checked: readonly Checked[]): CheckJson {
   return {summary: summed(checked, findings), findings};
 }
 
+/** A book with a job in it is checked as it holds for that job; any other as it holds for all, and then for each job. */
+export function checkBooks(books: readonly LoadedBook[], date: string): CheckJson {
+  return checkJson(
+    books.map((loaded) => {
+      const jobs = loaded.book.job === undefined ? jobsAsked(loaded) : [];
+      const alone = loaded.alone === true;
+      return {loaded, report: checkWithJobs(loaded.book, jobs, {today: date, alone})};
+    }),
+  );
+}
+
 function asked({only}: LoadedBook, {findings, ofJobs}: JobsReport): readonly Finding[] {
   if (only === undefined) return [...findings, ...ofJobs.map(({finding}) => finding)];
   const belongs = ({finding, jobs}: JobFinding) =>
@@ -39,7 +50,7 @@ function asked({only}: LoadedBook, {findings, ofJobs}: JobsReport): readonly Fin
   ];
 }
 
-function findingJson(finding: Finding, texts: ReadonlyMap<string, Source>): FindingJson {
+export function findingJson(finding: Finding, texts: ReadonlyMap<string, Source>): FindingJson {
   const {name, severity, where, message, item = null, place = null, story, related, fix} = finding;
   const remark = (one: Finding['story'][number]) => ({...placeOf(one.where, texts), message: one.says});
   return {
@@ -72,9 +83,18 @@ function summed(checked: readonly Checked[], findings: readonly FindingJson[]): 
     tags: total('tags'),
     items: total('items'),
     covered: total('covered'),
-    errors: findings.filter(({severity}) => severity === 'error').length,
-    warnings: findings.filter(({severity}) => severity === 'warning').length,
+    ...weighed(findings),
+    known: 0,
   };
+}
+
+/** How many of the findings are errors, and how many warnings. */
+export function weighed(findings: readonly FindingJson[]): {
+  readonly errors: number;
+  readonly warnings: number;
+} {
+  const of = (weight: FindingJson['severity']) => findings.filter(({severity}) => severity === weight).length;
+  return {errors: of('error'), warnings: of('warning')};
 }
 
 /** One line a finding, its story indented below it, and the sums at the end. */
@@ -82,7 +102,7 @@ export function checkText({summary, findings}: CheckJson): string {
   return [...findings.map(findingText), ...summaryText(summary)].map((line) => `${line}\n`).join('');
 }
 
-function findingText(finding: FindingJson): string {
+export function findingText(finding: FindingJson): string {
   const {name, severity, message, story, related, fix} = finding;
   const lines = [
     `${lead(finding)}: ${severity}: ${printable(message)}  [${name}]`,
@@ -97,7 +117,7 @@ function lead({file, line, column}: {readonly file: string; readonly line: numbe
 }
 
 function summaryText(summary: SummaryJson): string[] {
-  const {books, jobs, procedures, steps, tags, items, covered, errors, warnings} = summary;
+  const {books, jobs, procedures, steps, tags, items, covered, errors, warnings, known} = summary;
   const size = [
     counted(books, 'book'),
     ...(jobs > 0 ? [counted(jobs, 'job')] : []),
@@ -107,11 +127,11 @@ function summaryText(summary: SummaryJson): string[] {
   ];
   return [
     `${size.join(', ')}; ${covered} of ${counted(items, 'item')} covered`,
-    `${counted(errors, 'error')}, ${counted(warnings, 'warning')}`,
+    `${counted(errors, 'error')}, ${counted(warnings, 'warning')}${known > 0 ? `; ${known} known and let stand` : ''}`,
   ];
 }
 
 /** `1 step`, `2 steps`. */
-export function counted(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? '' : 's'}`;
+export function counted(count: number, word: string, several = `${word}s`): string {
+  return `${count} ${count === 1 ? word : several}`;
 }

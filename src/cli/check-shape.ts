@@ -1,10 +1,10 @@
 /** The shape of `wmark check --as json`, from which `schemas/check.schema.json` is made. */
 import * as z from 'zod';
 
-const count = z.int().min(0);
+export const count = z.int().min(0);
 const number = z.int().min(1);
 
-const place = {
+export const place = {
   file: z.string().describe('relative to the working folder where it lies in it, absolute otherwise'),
   line: number.describe('counts from 1'),
   column: number.describe('counts from 1, in UTF-16 units'),
@@ -12,11 +12,11 @@ const place = {
   endColumn: number.describe('just past the last character'),
 };
 
-const remark = z.strictObject({...place, message: z.string()});
+export const remark = z.strictObject({...place, message: z.string()});
 
 const edit = z.strictObject({...place, text: z.string().describe('what stands there instead')});
 
-const finding = z.strictObject({
+export const finding = z.strictObject({
   name: z.string().describe('`wmark why NAME` explains it'),
   severity: z.enum(['error', 'warning', 'information']),
   ...place,
@@ -42,6 +42,7 @@ export const checkShape = z.strictObject({
     covered: count.describe('those of them that some step deals with'),
     errors: count,
     warnings: count,
+    known: count.describe('findings on the list of known ones, which are left out of `findings`'),
   }),
   findings: z.array(finding),
 });

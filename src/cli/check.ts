@@ -1,33 +1,66 @@
 /** `wmark check`: reads books, checks them, and prints what is found. */
-import {checkWithJobs} from '../findings/check-jobs.js';
 import {today} from '../host/clock.js';
-import {failureText} from '../host/failure.js';
-import {jobsAsked, loadBooks} from '../host/load.js';
+import {type Failure, failureText} from '../host/failure.js';
+import {loadBooks} from '../host/load.js';
 import {printable} from '../text/printable.js';
-import {checkJson, checkText} from './check-report.js';
+import {type Asked, askedBooks} from './asked-books.js';
+import {changedFiles, inFiles} from './changed-files.js';
+import {type CheckForm, rendered} from './check-forms.js';
+import {checkBooks} from './check-report.js';
+import type {CheckJson} from './check-shape.js';
 import {EXIT, type Exit} from './exit.js';
+import type {StopOn} from './stop-on.js';
 import type {Streams} from './streams.js';
+import {withoutKnown} from './without-known.js';
 
 export interface CheckOptions {
-  readonly as: 'text' | 'json';
+  readonly as: CheckForm;
+  /** Number of the job for which the books are judged, or `all`; left out, they are judged with all of their jobs. */
+  readonly job?: string;
+  /** With `since`: only findings in files that changed since. */
+  readonly onlyChanged?: boolean;
+  readonly since?: string;
+  /** The list of known findings, which do not count. */
+  readonly known?: string;
+  readonly stopOn?: readonly Exclude<StopOn, 'weakened'>[];
 }
 
 export async function check(
   paths: readonly string[],
-  {as}: CheckOptions,
-  {report, aside}: Streams,
+  options: CheckOptions,
+  streams: Streams,
 ): Promise<Exit> {
+  const {report, aside} = streams;
+  const complain = (failure: Failure) => aside(`wmark: ${printable(failureText(failure))}\n`);
+  const changed = await changedFiles(paths, options);
+  if (changed && !changed.ok) {
+    complain(changed);
+    return EXIT.unable;
+  }
+  const {job} = options;
+  const {books, failed} =
+    job === undefined ? await wholeBooks(paths, streams) : await askedBooks(paths, job, streams);
+  if (books.length === 0) return EXIT.unable;
+  const whole = checkBooks(books, today());
+  const all = changed ? inFiles(whole, changed.names) : whole;
+  const held = await withoutKnown(all, books, options, aside);
+  if (!held.ok) {
+    complain(held);
+    return EXIT.unable;
+  }
+  const {result} = held;
+  report(await rendered(options.as, held, books));
+  if (failed) return EXIT.unable;
+  return stops(result, options.stopOn ?? []) ? EXIT.errors : EXIT.clean;
+}
+
+function stops({summary}: CheckJson, on: readonly StopOn[]): boolean {
+  return summary.errors > 0 || (on.includes('warning') && summary.warnings > 0);
+}
+
+/** The file of a job asks for what its job has beyond the book, and not for the book as it holds for the job. */
+async function wholeBooks(paths: readonly string[], {aside}: Streams): Promise<Asked> {
   const {books, failures} = await loadBooks(paths);
   for (const failure of failures) aside(`wmark: ${printable(failureText(failure))}\n`);
-  if (books.length === 0) return EXIT.unable;
-  const date = today();
-  const result = checkJson(
-    books.map((loaded) => ({
-      loaded,
-      report: checkWithJobs(loaded.book, jobsAsked(loaded), {today: date, alone: loaded.alone === true}),
-    })),
-  );
-  report(as === 'json' ? `${JSON.stringify(result, null, 2)}\n` : checkText(result));
-  if (failures.length > 0) return EXIT.unable;
-  return result.summary.errors > 0 ? EXIT.errors : EXIT.clean;
+  return {books, failed: failures.length > 0};
 }

@@ -1,10 +1,9 @@
 /** `wmark coverage`: for every item and place of the specification, the steps that deal with it. */
 
 import {coverage as coverageOf} from '../build/coverage.js';
+import {forJob} from '../build/for-job.js';
 import {ledger} from '../build/ledger.js';
-import {failureText} from '../host/failure.js';
-import {loadBooks} from '../host/load.js';
-import {printable} from '../text/printable.js';
+import {askedBooks} from './asked-books.js';
 import {coverageHtml} from './coverage-html.js';
 import {coverageMarkdown} from './coverage-markdown.js';
 import {type CoverageForm, coverageJson, coverageText} from './coverage-report.js';
@@ -13,18 +12,23 @@ import type {Streams} from './streams.js';
 
 export interface CoverageOptions {
   readonly as: CoverageForm;
+  /** Number of the job whose engine it is, or `all`. */
+  readonly job?: string;
 }
 
 /** Exit status 1 where something that must be done is not. */
 export async function coverage(
   paths: readonly string[],
-  {as}: CoverageOptions,
-  {report, aside}: Streams,
+  {as, job}: CoverageOptions,
+  streams: Streams,
 ): Promise<Exit> {
-  const {books, failures} = await loadBooks(paths);
-  for (const failure of failures) aside(`wmark: ${printable(failureText(failure))}\n`);
+  const {report} = streams;
+  const {books, failed} = await askedBooks(paths, job, streams);
   if (books.length === 0) return EXIT.unable;
-  const tables = books.map(({file, book}) => coverageJson(file, book, coverageOf(ledger(book))));
+  const tables = books.map(({file, book: whole}) => {
+    const book = forJob(whole);
+    return coverageJson(file, book, coverageOf(ledger(book)));
+  });
   switch (as) {
     case 'json':
       report(`${JSON.stringify({books: tables}, null, 2)}\n`);
@@ -38,6 +42,6 @@ export async function coverage(
     default:
       report(tables.map(coverageText).join('\n'));
   }
-  if (failures.length > 0) return EXIT.unable;
+  if (failed) return EXIT.unable;
   return tables.some(({missing}) => missing > 0) ? EXIT.errors : EXIT.clean;
 }

@@ -1,14 +1,17 @@
 /**
  * What a procedure checked alone is not blamed for: it keeps what its own steps promise, and what another
- * procedure may do before or after it only the whole book can answer.
+ * procedure may do before or after it only the whole book can answer. Nor is a book of which a file can't be read.
  */
 import type {Ledger} from '../build/ledger.js';
 import {actionsOf} from '../build/program.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Raised} from './settle.js';
 
-/** Tells the findings that only the whole book can answer from the others, for the steps of this program. */
-export function onlyTheBookCanTell({program, relations}: Ledger): (raised: Raised) => boolean {
+/**
+ * Tells the findings that only the whole book can answer from the others, for the steps of this program. A procedure
+ * that does something to an item is taken to finish it; a book with a gap in it (`gap`) only what it has begun.
+ */
+export function onlyTheBookCanTell({program, relations}: Ledger, gap: boolean): (raised: Raised) => boolean {
   const actions = [...actionsOf(program.parts.flatMap(({nodes}) => nodes))];
   const touched = new Set(actions.map(({item}) => item.id));
   const done = new Set(actions.map(({verb, item}) => `${verb} ${item.id}`));
@@ -22,10 +25,11 @@ export function onlyTheBookCanTell({program, relations}: Ledger): (raised: Raise
   }
 
   return ({kind, found}) => {
-    if (ENDS_IN_ANOTHER.has(kind.name) || kind.group === 'left undone') {
-      return found.item !== undefined && !touched.has(found.item);
-    }
     const {lacks, story = []} = found;
+    if (ENDS_IN_ANOTHER.has(kind.name) || kind.group === 'left undone') {
+      if (found.item === undefined) return false;
+      return !touched.has(found.item) || (gap && story.length === 0);
+    }
     // What its own steps set or undid before is no secret to it.
     return lacks !== undefined && story.length === 0 && !supplies(lacks.item, lacks.verbs);
   };

@@ -1,7 +1,7 @@
 /** A caution stands below the first step that it is needed for. */
 import {type StepRef, whereIn} from '../build/program.js';
 import type {Fix} from '../text/edit.js';
-import {hazardsSaid, meetings, standsBefore, type Warned, warnings} from './hazards.js';
+import {hazardsSaid, meetings, standsBefore, type Warned} from './hazards.js';
 import type {FindingKind} from './model.js';
 import {tagWhere} from './phrase.js';
 
@@ -36,13 +36,11 @@ alterations:
   },
   book({program, book, report}) {
     for (const {procedure, nodes} of program.parts) {
-      const warned = warnings(procedure);
-      for (const {hazards, item, action, step} of meetings(nodes, book.spec)) {
-        const late = hazards.filter(({value}) => {
-          const cautions = warned.filter(({word}) => word === value);
-          return cautions.length > 0 && !cautions.some((one) => standsBefore(one, step));
-        });
-        const caution = warned.find(({word}) => late.some(({value}) => value === word));
+      for (const {hazards, item, action, step} of meetings(procedure, nodes, book.spec)) {
+        const late = hazards.filter(
+          ({cautions}) => cautions.length > 0 && !cautions.some((one) => standsBefore(one, step)),
+        );
+        const caution = late[0]?.cautions[0];
         if (caution === undefined) continue;
         report({
           where: whereIn(step, caution.span),

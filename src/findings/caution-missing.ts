@@ -1,5 +1,6 @@
 /** A step uses what may hurt somebody, and no caution of the procedure warns of it. */
-import {hazardsSaid, meetings, warnings} from './hazards.js';
+import {whereIn} from '../build/program.js';
+import {hazardsSaid, meetings} from './hazards.js';
 import type {FindingKind} from './model.js';
 import {tagWhere} from './phrase.js';
 
@@ -31,18 +32,22 @@ alterations:
   },
   book({program, book, report}) {
     for (const {procedure, nodes} of program.parts) {
-      const warned = new Set(warnings(procedure).map(({word}) => word));
-      for (const {hazards, item, action, step} of meetings(nodes, book.spec)) {
-        const open = hazards.filter(({value}) => !warned.has(value));
+      for (const {hazards, item, action, step} of meetings(procedure, nodes, book.spec)) {
+        const open = hazards.filter(({cautions}) => cautions.length === 0);
         if (open.length === 0) continue;
         report({
           where: tagWhere(action),
           message: `${item.id} brings ${hazardsSaid(open)} at step ${step.step.number}, and no caution before it warns of ${open.length === 1 ? 'that' : 'them'}`,
           item: item.id,
           step,
-          related: open.map(({where, value}) => ({where, says: `${value} is a hazard of ${item.id}`})),
+          related: open.flatMap(({where, value, first}) => [
+            {where, says: `${value} is a hazard of ${item.id}`},
+            ...(first === undefined ? [] : [{where: whereIn(step, first.span), says: OTHER}]),
+          ]),
         });
       }
     }
   },
 };
+
+const OTHER = 'this caution stands in another section, and speaks of something else';

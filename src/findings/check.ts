@@ -14,6 +14,7 @@ import {onlyTheBookCanTell} from './alone.js';
 import type {ActionCheck, Context, Finding, FindingKind} from './model.js';
 import {FINDINGS} from './registry.js';
 import {finish, type Raised} from './settle.js';
+import {severityNames} from './severity-names.js';
 import {type Summary, summarise} from './summary.js';
 
 export interface CheckOptions {
@@ -36,8 +37,14 @@ export function check(whole: Book, options: CheckOptions = {}): CheckReport {
   const book = forJob(whole);
   const run = ledger(book);
   const kinds = [...FINDINGS, ...(options.also ?? [])];
-  const raised = [...fromReading(book, run, kinds), ...fromChecks(book, run, kinds, options)];
-  const findings = finish(book, run, kinds, raised, options.alone ? onlyTheBookCanTell(run) : () => false);
+  const raised = [
+    ...fromReading(book, run, kinds),
+    ...severityNames(book, kinds),
+    ...fromChecks(book, run, kinds, options),
+  ];
+  const gap = (whole.unread?.length ?? 0) > 0;
+  const leftOut = options.alone || gap ? onlyTheBookCanTell(run, gap) : () => false;
+  const findings = finish(book, run, kinds, raised, leftOut);
   return {findings, summary: summarise(book, run, findings)};
 }
 
@@ -108,9 +115,9 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
       state = now;
       each((kind, context) => kind.branch?.(node, context));
     },
-    repeat(node, now, stillIn) {
+    repeat(node, now, gained) {
       state = now;
-      each((kind, context) => kind.repeat?.(node, stillIn, context));
+      each((kind, context) => kind.repeat?.(node, gained, context));
     },
     before(action, now) {
       state = now;

@@ -1,6 +1,8 @@
 /** Something is laid, sealed, lubed or closed up on a surface that is not clean (or, where dry is asked, not dry). */
+import type {State} from '../build/facts.js';
 import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
+import {stepName} from '../build/tell.js';
 import type {Surface} from '../spec/model.js';
 import type {Context, FindingKind} from './model.js';
 import {about, itemAt, specified, storyOf, tagWhere, targetWhere} from './phrase.js';
@@ -34,7 +36,10 @@ surfaces:
       if (action.item.kind === 'surface') judge(action, action.item, action.places, 'lubed', context);
     },
     seal: sealed,
-    install: closed,
+    install(action, context) {
+      closed(action, context);
+      swarf(action, context);
+    },
   },
 };
 
@@ -101,10 +106,41 @@ function closed(action: Action, context: Context): void {
   }
 }
 
+/** Oil or dust does a trial fit no harm; what cutting and grinding left behind scores both faces at once. */
+function swarf(action: Action, {book, state, report}: Context): void {
+  const {item, places, step} = action;
+  if (item.kind !== 'part') return;
+  for (const surface of closedBy(book.spec, item)) {
+    if (surface.kind !== 'surface') continue;
+    // Lube over swarf was judged when it was put on.
+    const bad = meetingPlaces(item, places, surface).filter(
+      (place) => cutSince(state, surface, place) !== undefined && !surfaceLubed(state, surface, place),
+    );
+    const cut = cutSince(state, surface, bad[0] ?? '');
+    if (cut === undefined) continue;
+    report({
+      where: tagWhere(action),
+      message: `${itemAt(surface, bad)} still carries what ${stepName(cut.step, step)} cut loose when ${item.id} closes it`,
+      ...about(surface, bad),
+      story: storyOf(bad.map((place) => state.get('clean', surface.id, place))),
+      related: [specified(surface)],
+    });
+  }
+}
+
+/** The alteration whose swarf the surface has been carrying since. */
+function cutSince(state: State, surface: Surface, place: string): Action | undefined {
+  const {holds, undone} = state.get('clean', surface.id, place);
+  return !holds && undone?.verb === 'alter' ? undone : undefined;
+}
+
 function faults(surface: Surface, places: readonly string[], {state, relations}: Context) {
   const oily = places.filter((place) => surfaceLubed(state, surface, place));
   const dirty = places.filter(
-    (place) => !oily.includes(place) && !surfaceClean(state, relations, surface, place),
+    (place) =>
+      !oily.includes(place) &&
+      cutSince(state, surface, place) === undefined &&
+      !surfaceClean(state, relations, surface, place),
   );
   const all: [string, string[]][] = [
     ['still carries lubricant', oily],

@@ -3,10 +3,10 @@ import {type Action, whereIn} from '../build/program.js';
 import {amountOf, clauseOf} from '../procedure/values.js';
 import {amountsAgree, dimensionOf, limitsOf} from '../quantity/convert.js';
 import {formatQuantity} from '../quantity/format.js';
-import type {Amount, Dimension, Quantity} from '../quantity/model.js';
-import {readAmount} from '../quantity/parse.js';
+import type {Amount, Quantity} from '../quantity/model.js';
+import {accuracyOf} from '../spec/accuracy.js';
 import {itemsOfKind} from '../spec/items.js';
-import type {Check, Fit, Located, Specification, Specified, Tool} from '../spec/model.js';
+import type {Check, Fit, Specification, Specified, Tool} from '../spec/model.js';
 import type {Where} from '../text/source.js';
 import {gaugeCapability} from '../trade/gauge-capability.js';
 import type {Context, FindingKind} from './model.js';
@@ -109,7 +109,7 @@ function coarseness({limits, gauge, spec}: Use, tool: Tool): string | undefined 
   const due = dimensionOf(limits);
   const fine = (q: Quantity | undefined) => (q?.unit.dimension === due && q.value > 0 ? q : undefined);
   const resolution = fine(single(tool.resolution?.value));
-  const accuracy = fine(accuracyIn(tool.accuracy, due));
+  const accuracy = fine(accuracyOf(tool, due));
   const worked = gaugeCapability(fromNought(limits), {resolution, accuracy});
   if (!worked.ok || worked.result.verdict !== 'too-coarse') return undefined;
   const {byResolution = Infinity, byAccuracy = Infinity} = worked.result;
@@ -128,12 +128,6 @@ function fromNought(limits: Amount): Amount {
 
 function single(amount: Amount | undefined): Quantity | undefined {
   return amount?.form === 'single' ? amount.value : undefined;
-}
-
-/** `±0.0001 in`. A class or a percentage says nothing of a gauge without its range: it is left to the resolution. */
-function accuracyIn(accuracy: Located<string> | undefined, due: Dimension): Quantity | undefined {
-  const reading = accuracy && readAmount(accuracy.value.trim().replace(/^(?:±|\+\/-)\s*/, ''), due);
-  return reading?.ok ? single(reading.amount) : undefined;
 }
 
 /** Limits that the strip's own range does not cover; a hundredth of an end is lost in conversion. */

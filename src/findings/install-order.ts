@@ -1,12 +1,14 @@
 /** Something goes in, on or off in the wrong order: before what must precede it, twice over, or without what it holds. */
 
-import type {Change, State} from '../build/facts.js';
-import {type Action, type Node, whereIn} from '../build/program.js';
+import type {State} from '../build/facts.js';
+import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
 import {stepName} from '../build/tell.js';
+import type {Fit, Item} from '../spec/model.js';
 import {isLate, verbFor} from './done.js';
 import type {Context, FindingKind} from './model.js';
 import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
+import {stillDone} from './still-done.js';
 
 export const installOrder: FindingKind = {
   name: 'install-order',
@@ -34,6 +36,7 @@ parts:
   before: {
     install(action, context) {
       forgotten(action, context);
+      coveredOver(action, context);
       unsealed(action, context);
       twice(action, context);
     },
@@ -42,8 +45,9 @@ parts:
       stillTight(action, context);
     },
     torque: nothingHeld,
+    measure: stillCovered,
   },
-  repeat: stillIn,
+  repeat: stillDone,
 };
 
 /** What `after` names is done somewhere, but not yet. What is never done at all is another finding. */
@@ -52,7 +56,7 @@ function forgotten(action: Action, context: Context): void {
   if (item.kind !== 'part') return;
   for (const {value, where} of item.after) {
     const first = context.book.spec.items.get(value);
-    if (first === undefined) continue;
+    if (first === undefined || coversOver(item, first, context)) continue;
     const late = meetingPlaces(item, places, first).filter((place) => isLate(first, place, context));
     if (late.length === 0) continue;
     context.reportIfItLasts(
@@ -65,6 +69,32 @@ function forgotten(action: Action, context: Context): void {
       places,
     );
   }
+}
+
+/** What closes a surface of a part, and comes after it, leaves it no way in; in a trial fit either. */
+function coveredOver(action: Action, context: Context): void {
+  const {item, places} = action;
+  const {state, relations, report} = context;
+  const surfaces = relations.surfacesOn.get(item.id) ?? [];
+  for (const cover of new Set(surfaces.flatMap(({id}) => relations.closers.get(id) ?? []))) {
+    if (!coversOver(cover, item, context)) continue;
+    const shut = meetingPlaces(item, places, cover).filter((at) => state.holds('installed', cover.id, at));
+    if (shut.length === 0) continue;
+    report({
+      where: tagWhere(action),
+      message: `${itemAt(item, places)} goes in after ${itemAt(cover, shut)}, which closes over it and is in already`,
+      ...about(item, places),
+      story: storyOf(shut.map((place) => state.get('installed', cover.id, place))),
+      related: [specified(cover, `${cover.id} comes after ${item.id}`)],
+    });
+  }
+}
+
+function coversOver(cover: Item, part: Item, {relations}: Context): boolean {
+  if (cover.kind !== 'part' || part.kind !== 'part' || cover.id === part.id) return false;
+  if (!cover.after.some(({value}) => value === part.id)) return false;
+  const surfaces = relations.surfacesOn.get(part.id) ?? [];
+  return surfaces.some(({id}) => relations.closers.get(id)?.some((one) => one.id === cover.id));
 }
 
 const DONE: {readonly [verb: string]: string} = {
@@ -116,24 +146,6 @@ function twice(action: Action, {state, report}: Context): void {
   });
 }
 
-/** What was put in since the step that is gone back to will be put in a second time. */
-function stillIn(node: Node, changes: readonly Change[], {book, state, report}: Context): void {
-  if (node.repeat === undefined) return;
-  const {id, tag} = node.repeat;
-  for (const part of new Set(changes.map(({item}) => item))) {
-    const item = book.spec.items.get(part);
-    if (item === undefined) continue;
-    const places = changes.filter((change) => change.item === part).map(({place}) => place);
-    report({
-      where: whereIn(node.step, tag.span),
-      message: `${itemAt(item, places)} is still in when ${stepName(node.step, node.step)} goes back to ${id}, and goes in again after that`,
-      ...about(item, places),
-      step: node.step,
-      story: storyOf(places.map((place) => state.get('installed', part, place))),
-    });
-  }
-}
-
 function notIn(action: Action, {state, report}: Context): void {
   const {item, places} = action;
   if (item.kind === 'part' && item.given) return;
@@ -181,6 +193,29 @@ function nothingHeld(action: Action, context: Context): void {
       related: [specified(item, `${item.id} holds ${part.id}`)],
     });
   }
+}
+
+/** A strip is crushed under a part and read with the part off. */
+function stillCovered(action: Action, {book, state, report}: Context): void {
+  const {item, places} = action;
+  if (item.kind !== 'fit' || item.by !== 'strip') return;
+  for (const {value} of item.when?.installed ?? []) {
+    const part = book.spec.items.get(value);
+    if (part?.kind !== 'part' || !part.closes.some((one) => isBetween(item, one.value))) continue;
+    const on = meetingPlaces(item, places, part).filter((place) => state.holds('installed', part.id, place));
+    if (on.length === 0) continue;
+    report({
+      where: tagWhere(action),
+      message: `${itemAt(item, places)} is read from its strip while ${itemAt(part, on)} still covers it`,
+      ...about(item, places),
+      story: storyOf(on.map((place) => state.get('installed', part.id, place))),
+      related: [specified(item)],
+    });
+  }
+}
+
+function isBetween({between}: Fit, id: string): boolean {
+  return between.some(({value}) => value === id);
 }
 
 function missing(part: string, place: string, {state, does}: {state: State; does: Context['does']}): boolean {

@@ -105,8 +105,8 @@ export interface FindingKind {
   readonly step?: (step: StepRef, context: Context) => void;
   /** When a branch is reached. */
   readonly branch?: (node: Node & {readonly when: Branch}, context: Context) => void;
-  /** At a repeat, with the parts that are in and were not when the step gone back to was first come to. */
-  readonly repeat?: (node: Node, stillIn: readonly Change[], context: Context) => void;
+  /** At a repeat, with the parts that are in and the fasteners that are tight and were not when the step gone back to was first come to. */
+  readonly repeat?: (node: Node, gained: readonly Change[], context: Context) => void;
   /** Before every action of a verb. */
   readonly before?: {readonly [verb in Verb]?: ActionCheck};
   /** At the end of the build. */

@@ -37,6 +37,7 @@ import {measuredSlack} from './measured-slack.js';
 import {measuredTooLate} from './measured-too-late.js';
 import type {FindingKind} from './model.js';
 import {passesNotRising} from './passes-not-rising.js';
+import {pictureMissing} from './picture-missing.js';
 import {preloadOutOfRange} from './preload-out-of-range.js';
 import {proseDisagrees} from './prose-disagrees.js';
 import {reworkMissing} from './rework-missing.js';
@@ -53,6 +54,7 @@ import {tagForm} from './tag-form.js';
 import {tagOutsideStep} from './tag-outside-step.js';
 import {threadCondition} from './thread-condition.js';
 import {threadEngagement} from './thread-engagement.js';
+import {threadUnknown} from './thread-unknown.js';
 import {toolNotInShop} from './tool-not-in-shop.js';
 import {twoActions} from './two-actions.js';
 import {undersizeMismatch} from './undersize-mismatch.js';
@@ -87,6 +89,7 @@ export const FINDINGS: readonly FindingKind[] = [
   specContradiction,
   specSilent,
   fileUnreadable,
+  pictureMissing,
   untaggedAction,
   valueDisagrees,
   proseDisagrees,
@@ -134,6 +137,7 @@ export const FINDINGS: readonly FindingKind[] = [
   cotterSize,
   fitImpossible,
   threadEngagement,
+  threadUnknown,
   cautionMissing,
   cautionLate,
   twoActions,

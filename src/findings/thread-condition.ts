@@ -1,9 +1,12 @@
-/** A fastener comes to its final torque with its threads other than the torque was specified for. */
+/** A fastener is torqued with its threads other than the torque was specified for. */
 
 import {isFastenerAction, torqueNow} from '../build/effects.js';
-import type {Fact} from '../build/facts.js';
-import type {FindingKind} from './model.js';
-import {about, itemAt, listed, specified, storyOf, tagWhere} from './phrase.js';
+import type {Detail, Fact} from '../build/facts.js';
+import type {Action} from '../build/program.js';
+import {amountsAgree} from '../quantity/convert.js';
+import type {Fastener} from '../spec/model.js';
+import type {Context, FindingKind} from './model.js';
+import {about, inBuildOrder, itemAt, listed, specified, storyOf, tagWhere} from './phrase.js';
 
 export const threadCondition: FindingKind = {
   name: 'thread-condition',
@@ -31,15 +34,16 @@ fasteners:
 `,
   },
   before: {
-    torque(action, {state, relations, report}) {
+    torque(action, context) {
+      const {state, report} = context;
       if (!isFastenerAction(action)) return;
       const {item, places} = action;
       const asked = item.threads?.value;
       if (asked === undefined || asked === 'unknown') return;
-      const bad = places.filter((place) => {
-        const {final} = torqueNow(action, place, state, relations);
-        return final === true && !asSpecified(state.get('threads', item.id, place), asked);
-      });
+      const bad = places.filter(
+        (place) =>
+          turnsThreads(action, place, context) && !asSpecified(state.get('threads', item.id, place), asked),
+      );
       if (bad.length === 0) return;
       const facts = bad.map((place) => state.get('threads', item.id, place));
       report({
@@ -53,6 +57,27 @@ fasteners:
     },
   },
 };
+
+/**
+ * The end of the torque, and where an angle ends it the torque before that: oil that comes after it comes too late.
+ * What was judged there is not judged again at the angle, unless something else has come on the threads since.
+ */
+function turnsThreads(action: Action<Fastener>, place: string, {state, relations}: Context): boolean {
+  const {item} = action;
+  const now = torqueNow(action, place, state, relations);
+  const before = state.get('tight', item.id, place);
+  if (before.holds && isJoining(item, before.detail)) {
+    const since = state.get('threads', item.id, place).by;
+    return since !== undefined && before.by !== undefined && inBuildOrder(before.by, since) < 0;
+  }
+  return now.final === true || isJoining(item, now);
+}
+
+/** At the torque from which the angle is turned. */
+function isJoining({angle, torque: asked}: Fastener, detail: Detail | undefined): boolean {
+  if (angle === undefined || detail?.final === true || detail?.torque === undefined) return false;
+  return typeof asked?.value === 'object' && amountsAgree(detail.torque, asked.value);
+}
 
 type Asked = 'dry' | readonly string[];
 

@@ -75,20 +75,23 @@ fitted: {main-shells: {undersize: 0.010 in}}
   },
 };
 
-/** Parts whose surfaces share a fit with this one. */
+/**
+ * Parts that run on this surface: those whose own surfaces share a fit with it. A part named as a whole counts only
+ * where there is none, for by its side such a one only floats: a rod beside its shells.
+ */
 function partsOn(surface: string, spec: Specification): Set<string> {
-  const parts = new Set<string>();
   const own = spec.items.get(surface);
   const ownPart = own?.kind === 'surface' ? own.on?.value : undefined;
-  for (const {between} of itemsOfKind(spec, 'fit').filter((fit) => lies(fit, surface))) {
-    for (const {value} of between) {
-      const other = spec.items.get(value);
-      const part = other?.kind === 'surface' ? other.on?.value : value;
-      const given = part === undefined ? undefined : spec.items.get(part);
-      if (given?.kind === 'part' && !given.given && given.id !== ownPart) parts.add(given.id);
-    }
-  }
-  return parts;
+  const shared = itemsOfKind(spec, 'fit')
+    .filter((fit) => lies(fit, surface))
+    .flatMap(({between}) => between.flatMap(({value}) => spec.items.get(value) ?? []));
+  const bySurface = shared.flatMap((item) => (item.kind === 'surface' && item.on ? [item.on.value] : []));
+  const runs = (id: string) => {
+    const part = spec.items.get(id);
+    return part?.kind === 'part' && !part.given && id !== ownPart;
+  };
+  const faces = bySurface.filter(runs);
+  return new Set(faces.length > 0 ? faces : shared.map(({id}) => id).filter(runs));
 }
 
 function lies({between}: Fit, surface: string): boolean {

@@ -17,10 +17,16 @@ export const unreachableStep: FindingKind = {
     right: LOOP_RIGHT,
   },
   book({program, report}) {
-    for (const {step} of flowOf(program).unreachable) {
+    for (const nodes of flowOf(program).unreachable) {
+      const [{step}] = nodes;
+      const last = nodes.at(-1)?.step ?? step;
+      const which =
+        last === step
+          ? `step ${step.step.number} is`
+          : `steps ${step.step.number} to ${last.step.number} are`;
       report({
         where: whereIn(step, step.step.headSpan),
-        message: `step ${step.step.number} is never reached: the repeat above it is always taken`,
+        message: `${which} never reached: the repeat above is always taken`,
         step,
       });
     }

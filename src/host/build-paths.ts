@@ -33,22 +33,29 @@ export async function fileNamed(name: Located<string>, bounds: Bounds): Promise<
   return real;
 }
 
-/** The true paths of the procedures, in build order, each once; what is wrong with the other names. */
+/** The true paths of the procedures, in build order, each once; what is wrong with the other names, and which of them led to none. */
 export async function proceduresNamed(
   build: readonly Located<string>[],
   boundsOf: (name: Located<string>) => Bounds,
   specification: ReadonlySet<string>,
-): Promise<{readonly paths: readonly NamedFile[]; readonly problems: readonly Problem[]}> {
+): Promise<{
+  readonly paths: readonly NamedFile[];
+  readonly problems: readonly Problem[];
+  readonly unread: readonly Located<string>[];
+}> {
   const paths = new Map<string, Located<string>>();
+  const unread: Located<string>[] = [];
   const problems: Problem[] = [];
   for (const name of build) {
     const found = await fileNamed(name, boundsOf(name));
-    if (typeof found !== 'string') problems.push(found);
-    else if (specification.has(found)) problems.push(itself(name));
-    else if (paths.has(found)) problems.push(again(name, paths.get(found)));
+    const ofSpecification = typeof found === 'string' && specification.has(found);
+    if (typeof found !== 'string' || ofSpecification) {
+      problems.push(notWhole(typeof found === 'string' ? itself(name) : found));
+      unread.push(name);
+    } else if (paths.has(found)) problems.push(again(name, paths.get(found)));
     else paths.set(found, name);
   }
-  return {paths: [...paths].map(([path, name]) => ({path, name})), problems};
+  return {paths: [...paths].map(([path, name]) => ({path, name})), problems, unread};
 }
 
 /** A file on disk, and the name in engine.yaml that leads to it. */
@@ -60,6 +67,12 @@ export interface NamedFile {
 /** A problem at the name of a file that can't be used. */
 export function unreadable(name: Located<string>, says: string, hint: string): Problem {
   return {name: 'file-unreadable', where: name.where, says, hint};
+}
+
+/** Of a procedure, with what it means for the rest of the check. */
+export function notWhole(problem: Problem): Problem {
+  const says = 'until it is read, the book is not judged whole: nothing is missed that this file may do';
+  return {...problem, related: [{where: problem.where, says}]};
 }
 
 /** Says nothing of what lies outside the shop's folder, not even whether it is there. */

@@ -3,13 +3,15 @@ import {dirname, resolve} from 'node:path';
 import type {Book} from '../build/book.js';
 import type {Procedure} from '../procedure/model.js';
 import type {Job} from '../spec/job.js';
+import type {Located} from '../spec/model.js';
 import type {Problem} from '../text/problem.js';
-import {type NamedFile, unreadable} from './build-paths.js';
+import {type NamedFile, notWhole, unreadable} from './build-paths.js';
 import type {Failure} from './failure.js';
 import {type FoundBook, findBooks} from './find-books.js';
 import {jobsBeside} from './jobs.js';
 import {proceduresOf} from './listed.js';
 import {shownName} from './names.js';
+import {pictureProblems} from './picture-problems.js';
 import {LIMITS} from './read.js';
 import {FRESH, type Reader} from './reader.js';
 import {specificationAt} from './specification.js';
@@ -105,12 +107,16 @@ async function loadFound(
     if (!procedure.ok) return procedure;
     const procedures = [reader.procedure(procedure.source)];
     const only = new Set([procedure.source.file]);
-    return {...from, book: {spec: read.spec, procedures, problems: []}, jobs: [], alone: true, only};
+    const problems = await pictureProblems(procedures, from);
+    return {...from, book: {spec: read.spec, procedures, problems}, jobs: [], alone: true, only};
   }
   const named = await proceduresOf(read);
-  const {procedures, problems} = await readProcedures(named.paths, cwd, reader);
+  const {procedures, problems, unread} = await readProcedures(named.paths, cwd, reader);
+  const lost = [...named.unread, ...unread];
   const beside = await jobsBeside(from.folder, read.spec, {...from, reader});
-  const book = {spec: read.spec, procedures, problems: [...named.problems, ...problems, ...beside.problems]};
+  const pictures = await pictureProblems(procedures, from);
+  const all = [...named.problems, ...problems, ...pictures, ...beside.problems];
+  const book = {spec: read.spec, procedures, problems: all, ...(lost.length > 0 && {unread: lost})};
   const only = found.only && new Set(found.only.map((path) => shownName(path, cwd)));
   return {...from, book, jobs: beside.jobs, ...(only && {only})};
 }
@@ -119,16 +125,20 @@ async function readProcedures(
   files: readonly NamedFile[],
   cwd: string,
   reader: Reader,
-): Promise<{readonly procedures: readonly Procedure[]; readonly problems: readonly Problem[]}> {
+): Promise<Pick<Book, 'procedures' | 'problems'> & {readonly unread: readonly Located<string>[]}> {
   const procedures: Procedure[] = [];
   const problems: Problem[] = [];
+  const unread: Located<string>[] = [];
   for (const {path, name} of files) {
     const read = await reader.text(path, shownName(path, cwd), LIMITS.procedure);
     if (read.ok) procedures.push(reader.procedure(read.source));
-    else
-      problems.push(unreadable(name, `${name.value} can't be read: ${saysWithLine(read)}`, read.hint ?? ''));
+    else {
+      const says = `${name.value} can't be read: ${saysWithLine(read)}`;
+      problems.push(notWhole(unreadable(name, says, read.hint ?? '')));
+      unread.push(name);
+    }
   }
-  return {procedures, problems};
+  return {procedures, problems, unread};
 }
 
 /** The place is that of the name, so the line in the file itself goes into the words. */

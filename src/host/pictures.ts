@@ -2,7 +2,7 @@
  * Pictures of a procedure, put into its sheet as data, so that the sheet is one file. Like every file of a book
  * they lie below the shop's folder; what cannot be put in stays as it was written, and the sheet says so.
  */
-import {readFile, stat} from 'node:fs/promises';
+import {open, readFile, stat} from 'node:fs/promises';
 import {dirname, resolve} from 'node:path';
 import type {Figure, Row, Sheet, SheetBlock} from '../sheet/model.js';
 import {liesBelow, truePath} from './names.js';
@@ -16,6 +16,8 @@ export interface PictureBounds {
 
 export interface Embedded {
   readonly sheet: Sheet;
+  /** Those that were put in, as they stand in the sheet. */
+  readonly pictures: readonly string[];
   /** The addresses of those that could not be put in. */
   readonly missing: readonly string[];
 }
@@ -32,7 +34,11 @@ export async function embedPictures(sheet: Sheet, bounds: PictureBounds): Promis
     ...section,
     content: section.content.map((block) => withData(block, data)),
   }));
-  return {sheet: {...sheet, sections}, missing: [...urls].filter((url) => !data.has(url))};
+  return {
+    sheet: {...sheet, sections},
+    pictures: [...data.values()],
+    missing: [...urls].filter((url) => !data.has(url)),
+  };
 }
 
 function figuresOf(block: SheetBlock): Figure[] {
@@ -58,23 +64,65 @@ function rowWithData(row: Row, data: ReadonlyMap<string, string>): Row {
 /** Larger ones make a sheet that no tablet opens gladly. */
 const LARGEST_PICTURE = 8 * 1024 * 1024;
 
-async function dataOf(url: string, {procedure, shopFolder}: PictureBounds): Promise<string | undefined> {
+async function dataOf(url: string, bounds: PictureBounds): Promise<string | undefined> {
+  const found = await findPicture(url, bounds);
+  if (!found.ok) return undefined;
+  const bytes = await readFile(found.path).catch(() => undefined);
+  return bytes && `data:${found.type};base64,${bytes.toString('base64')}`;
+}
+
+export type FoundPicture =
+  | {readonly ok: true; readonly path: string; readonly type: string}
+  /** Why it can't be shown and what to do, as clauses. */
+  | {readonly ok: false; readonly says: string; readonly hint: string};
+
+/** The file that a picture's address leads to, if it is one that a sheet can show. */
+export async function findPicture(
+  url: string,
+  {procedure, shopFolder}: PictureBounds,
+): Promise<FoundPicture> {
+  const refused = (says: string, hint: string) => ({ok: false, says, hint}) as const;
   const name = fileName(url);
-  if (name === undefined) return undefined;
+  if (name === undefined)
+    return refused(`${url} is no path in the book`, 'keep the picture beside the procedure');
   const path = await truePath(resolve(dirname(procedure), name));
-  if (path === undefined || !liesBelow(path, shopFolder)) return undefined;
+  const folder = await truePath(dirname(resolve(dirname(procedure), name)));
+  const outside = !liesBelow(path ?? folder ?? shopFolder, shopFolder) && (path ?? folder) !== shopFolder;
+  if (outside) return refused(`${name} lies outside the shop's folder`, 'put the picture below it');
+  if (path === undefined) return refused(`there is no picture ${name}`, 'put it there, or take it out');
   const about = await stat(path);
-  if (!about.isFile() || about.size > LARGEST_PICTURE) return undefined;
-  const bytes = await readFile(path).catch(() => undefined);
-  const type = bytes && pictureType(bytes);
-  return type && `data:${type};base64,${bytes.toString('base64')}`;
+  if (!about.isFile()) return refused(`${name} is not a file`, 'name a picture');
+  if (about.size > LARGEST_PICTURE) return refused(`${name} is larger than 8 MiB`, 'save it smaller');
+  const head = await headOf(path);
+  if (head === undefined) return refused(`${name} can't be read`, 'see who may read it');
+  const type = pictureType(head);
+  return type === undefined
+    ? refused(`${name} is no picture that a sheet can show`, 'save it as PNG, JPEG, GIF or WebP')
+    : {ok: true, path, type};
+}
+
+const HEAD = 12;
+
+async function headOf(path: string): Promise<Buffer | undefined> {
+  try {
+    const handle = await open(path, 'r');
+    try {
+      const {buffer, bytesRead} = await handle.read(Buffer.alloc(HEAD), 0, HEAD, 0);
+      return buffer.subarray(0, bytesRead);
+    } finally {
+      await handle.close();
+    }
+  } catch {
+    return undefined;
+  }
 }
 
 /** The relative path that a picture's address stands for; nothing for one that leads elsewhere. */
 function fileName(url: string): string | undefined {
   if (/^[a-z][a-z0-9+.-]*:|^\/|^\\/i.test(url)) return undefined;
   try {
-    return decodeURIComponent(url.replace(/[?#].*$/s, ''));
+    const name = decodeURIComponent(url.replace(/[?#].*$/s, ''));
+    return name.includes('\0') ? undefined : name;
   } catch {
     return undefined;
   }
@@ -82,7 +130,7 @@ function fileName(url: string): string | undefined {
 
 /** By the first bytes of the file, for its name may lie. */
 function pictureType(bytes: Buffer): string | undefined {
-  const head = bytes.subarray(0, 12).toString('latin1');
+  const head = bytes.subarray(0, HEAD).toString('latin1');
   if (head.startsWith('\u0089PNG\r\n\u001A\n')) return 'image/png';
   if (head.startsWith('\u00FF\u00D8\u00FF')) return 'image/jpeg';
   if (/^GIF8[79]a/.test(head)) return 'image/gif';

@@ -9,7 +9,12 @@ import {type Failure, systemFailure} from './failure.js';
  * specification that the tests know 60 KB, so these leave room for a hundred times as much, while a file that
  * was named by mistake (a photograph, a disk image) is refused at once.
  */
-export const LIMITS = {procedure: 4 * 1024 * 1024, specification: 1024 * 1024} as const;
+export const LIMITS = {
+  procedure: 4 * 1024 * 1024,
+  specification: 1024 * 1024,
+  /** An entry of a record takes some 200 bytes, a whole build some 300 KB. */
+  record: 16 * 1024 * 1024,
+} as const;
 
 export type ReadText = {readonly ok: true; readonly source: Source} | Failure;
 

@@ -11,7 +11,7 @@ import {shownName} from './names.js';
 
 export interface Output {
   readonly path: string;
-  readonly text: string;
+  readonly text: string | Uint8Array;
   /** Permissions of the file that it takes the place of. */
   readonly mode?: number;
 }

@@ -1,5 +1,7 @@
 /** Reads the YAML at the head of a procedure: what it is called, and which revision of which date it is. */
 import * as z from 'zod';
+import type {Quantity} from '../quantity/model.js';
+import {readAmount} from '../quantity/parse.js';
 import {entryOf, type Node, plainValue, textOf, valueAt} from '../spec/tree.js';
 import {readYaml, type YamlCaps} from '../spec/yaml.js';
 import {nearest} from '../text/nearest.js';
@@ -19,6 +21,10 @@ const shape = z.strictObject({
   author: filled.optional(),
   approved: filled.optional(),
   only: z.union([filled, z.array(filled).min(1)]).optional(),
+  time: z
+    .string()
+    .refine((text) => timeOf(text) !== undefined)
+    .optional(),
 });
 
 type Key = keyof typeof shape.shape;
@@ -31,6 +37,7 @@ const TAKES: {readonly [key in Key]: string} = {
   author: 'a name',
   approved: 'a name',
   only: 'the engines or options that it is for, as a list: [one, other]',
+  time: 'how long somebody works on it, without its waits, with a unit: 90 min',
 };
 
 /** `span` is where the parser found front matter, from its first hyphen to its last; undefined where there is none. */
@@ -154,6 +161,7 @@ function frontOf(tree: Node | undefined, span: Span): Front {
   const author = text('author');
   const approved = text('approved');
   const only = listOf(valueAt(tree, 'only'));
+  const time = timeOf(text('time') ?? '');
   const date = text('date') ?? '';
   return {
     title: text('title') ?? '',
@@ -162,8 +170,16 @@ function frontOf(tree: Node | undefined, span: Span): Front {
     ...(author !== undefined && {author}),
     ...(approved !== undefined && {approved}),
     ...(only !== undefined && {only}),
+    ...(time !== undefined && {time}),
     span,
   };
+}
+
+/** One time; neither limits nor a time that is less than nothing. */
+function timeOf(text: string): Quantity | undefined {
+  const reading = readAmount(text, 'time');
+  const time = reading.ok && reading.amount.form === 'single' ? reading.amount.value : undefined;
+  return time !== undefined && time.value >= 0 ? time : undefined;
 }
 
 function listOf(node: Node | undefined): Front['only'] {

@@ -1,5 +1,6 @@
 /** A procedure as read from Markdown: sections, steps, tags and cautions, each with its span in the text. */
 import type {PhrasingContent} from 'mdast';
+import type {Quantity} from '../quantity/model.js';
 import type {Problem} from '../text/problem.js';
 import type {Source, Span, Where} from '../text/source.js';
 import type {ClauseWord, Verb} from './verbs.js';
@@ -24,6 +25,8 @@ export interface Front {
   readonly approved?: string;
   /** The engines or options that the procedure is for; left out, it is for all. */
   readonly only?: readonly {readonly id: string; readonly span: Span}[];
+  /** How long somebody works on it, without its waits, where the shop knows. */
+  readonly time?: Quantity;
   /** Span of the front matter; empty at 0 where there is none. */
   readonly span: Span;
 }

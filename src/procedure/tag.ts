@@ -71,7 +71,13 @@ function readClauses(line: TagText, verb: Verb, verbSpan: Span, all: readonly Wr
     clause,
     ...(toRead !== undefined && clause === to ? toRead : valueIn(open, clause, inherit)),
   }));
-  faults.push(...read.flatMap((one) => one.faults));
+  const bare = toRead?.faults.some(({name}) => name === 'unit-missing') ?? false;
+  // Passes take the unit of the torque; where that is missing, it is missing once.
+  const twiceMissing = (word: ClauseWord, {name}: TagFault) =>
+    bare && word === 'in' && name === 'unit-missing';
+  faults.push(
+    ...read.flatMap(({clause, faults: own}) => own.filter((fault) => !twiceMissing(clause.word, fault))),
+  );
   const wrong = shapeFaults(verb, Object.fromEntries(read.map(({clause, value}) => [clause.word, value])));
   faults.push(...wrong.flatMap((fault) => shapeFault(open, fault)));
   const refused = new Set(wrong.map(({word}) => word));

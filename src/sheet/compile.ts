@@ -2,24 +2,28 @@
 import type {Book} from '../build/book.js';
 import type {Procedure, Step, Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
+import {engineNumberOf} from '../spec/job-marks.js';
 import {type Context, spaced} from './context.js';
 import {clauseValue} from './facts.js';
+import {LANGUAGES} from './languages.js';
 import {beforeOf} from './lists.js';
-import type {Head, Paper, Sheet, Waiver} from './model.js';
+import type {Head, Identity, Paper, Sheet, Waiver} from './model.js';
+import {sheetNames} from './names.js';
 import {reasonOf, sectionsOf} from './rows.js';
 import {survey} from './survey.js';
-import {ENGLISH, type Words} from './words.js';
+import type {Words} from './words.js';
 
-/** The parts of a book that its sheets are made of. */
-export type SheetBook = Pick<Book, 'spec' | 'procedures'>;
+/** The parts of a book that its sheets are made of; with a job, it is the book as it holds for that (`forJob`). */
+export type SheetBook = Pick<Book, 'spec' | 'procedures' | 'job'>;
 
 export interface SheetOptions {
   /** Of the book, in hexadecimal digits; the first ten are printed. */
   readonly fingerprint: string;
   /** The shop's own paper where left out. */
   readonly paper?: Paper;
+  /** Those of the shop's own language where left out. */
   readonly words?: Words;
-  /** Number of the job, and what is stamped on its engine. */
+  /** Number of the job, and what is stamped on its engine; those of the book's job where they are left out. */
   readonly job?: string;
   readonly engineNumber?: string;
 }
@@ -29,30 +33,45 @@ const PRINTED_DIGITS = 10;
 
 /** The sheet of one procedure, which need not be one of the book's own. */
 export function compileSheet(book: SheetBook, procedure: Procedure, options: SheetOptions): Sheet {
-  const context = survey(procedure, book.spec, options.words ?? ENGLISH);
+  const context = survey(procedure, book, wordsOf(book, options));
   return {
     paper: options.paper ?? book.spec.shop.paper,
     words: context.words,
     head: headOf(book, procedure, options),
+    identity: identityOf(book, procedure, options),
     before: beforeOf(procedure, context),
     sections: sectionsOf(procedure, context),
     waivers: waiversOf(procedure, context),
   };
 }
 
+export function wordsOf({spec}: SheetBook, {words}: SheetOptions): Words {
+  return words ?? LANGUAGES[spec.shop.language];
+}
+
 export function printedDigits(fingerprint: string): string {
   return fingerprint.slice(0, PRINTED_DIGITS);
 }
 
-function headOf({spec, procedures}: SheetBook, procedure: Procedure, options: SheetOptions): Head {
+/** The number of the job and of its engine, as far as they are known. */
+export function numbersOf({spec, job}: SheetBook, options: SheetOptions): Pick<Head, 'job' | 'engineNumber'> {
+  const number = options.job ?? job?.number;
+  const engineNumber = options.engineNumber ?? (job && engineNumberOf(job, spec));
+  return {
+    ...(number === undefined ? {} : {job: number}),
+    ...(engineNumber === undefined ? {} : {engineNumber}),
+  };
+}
+
+function headOf(book: SheetBook, procedure: Procedure, options: SheetOptions): Head {
+  const {spec, procedures} = book;
   const {author, approved, title, revision, date} = procedure.front;
   const place = procedures.indexOf(procedure);
   return {
     shop: spec.shop.name,
     engine: spec.engine.name,
     ...(spec.engine.note === undefined ? {} : {engineNote: spec.engine.note}),
-    ...(options.job === undefined ? {} : {job: options.job}),
-    ...(options.engineNumber === undefined ? {} : {engineNumber: options.engineNumber}),
+    ...numbersOf(book, options),
     title,
     revision,
     date,
@@ -60,6 +79,19 @@ function headOf({spec, procedures}: SheetBook, procedure: Procedure, options: Sh
     ...(approved === undefined ? {} : {approved}),
     fingerprint: printedDigits(options.fingerprint),
     ...(place < 0 ? {} : {turn: {number: place + 1, of: procedures.length}}),
+  };
+}
+
+function identityOf(
+  {spec, procedures}: SheetBook,
+  procedure: Procedure,
+  {fingerprint}: SheetOptions,
+): Identity {
+  const named = sheetNames(procedures)[procedures.indexOf(procedure)];
+  return {
+    engine: spec.engine.id,
+    procedure: named ?? sheetNames([procedure])[0] ?? '',
+    fingerprint,
   };
 }
 

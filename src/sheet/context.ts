@@ -2,6 +2,7 @@
 import type {Step, Tag, Target} from '../procedure/model.js';
 import {saysOrder} from '../procedure/verbs.js';
 import {inOrderOf} from '../spec/items.js';
+import type {Job} from '../spec/job.js';
 import {isLockKind} from '../spec/locks.js';
 import type {Item, Specification} from '../spec/model.js';
 import type {Words} from './words.js';
@@ -9,6 +10,10 @@ import type {Words} from './words.js';
 export interface Context {
   readonly spec: Specification;
   readonly words: Words;
+  /** The engine on the stand, where the sheet is for one. */
+  readonly job?: Job;
+  /** Every step, in reading order. */
+  readonly steps: readonly Step[];
   /** Number of each step that has an id. */
   readonly stepNumbers: ReadonlyMap<string, string>;
   /** Indexes of the steps that a `repeat:` can bring round again. */
@@ -21,6 +26,15 @@ export interface Context {
   readonly turnedApart: ReadonlySet<string>;
 }
 
+/** What it takes to name things, in one procedure or over all of a book. */
+export type Naming = Pick<Context, 'spec' | 'words' | 'job'>;
+
+/** A step, and how a list says where it is. */
+export interface PlacedStep {
+  readonly step: Step;
+  readonly at: string;
+}
+
 /** One target of a tag, with the item that it names, where there is such an item. */
 export interface Use {
   readonly tag: Tag;
@@ -29,21 +43,21 @@ export interface Use {
 }
 
 /** Every target of every tag of a step, in order. */
-export function usesOf(step: Step, context: Context): Use[] {
+export function usesOf(step: Step, context: Naming): Use[] {
   return step.tags.flatMap((tag) =>
     tag.targets.map((target) => ({tag, target, item: context.spec.items.get(target.id)})),
   );
 }
 
 /** The name of an item or kind of lock; an id that nothing answers to is printed with spaces, never dropped. */
-export function nameOf(id: string, context: Context): string {
+export function nameOf(id: string, context: Naming): string {
   const item = context.spec.items.get(id);
   if (item !== undefined) return item.name;
   return isLockKind(id) ? context.words.locks[id] : spaced(id);
 }
 
 /** Ids with what the author wrote after them: "safety wire 0.041 in". */
-export function fullName(named: {readonly id: string; readonly rest: string}, context: Context): string {
+export function fullName(named: {readonly id: string; readonly rest: string}, context: Naming): string {
   return `${nameOf(named.id, context)} ${named.rest}`.trim();
 }
 

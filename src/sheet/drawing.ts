@@ -1,12 +1,16 @@
-/** Where a set of fasteners sits, drawn to scale in a frame whose longer side is 1. */
+/** Drawings of a sheet as data, in a frame whose longer side is 1: fasteners to scale, places in a row. */
 import type {Fastener} from '../spec/model.js';
 import type {Drawing} from './model.js';
 
 /**
- * The drawing of the fasteners `shown` (ids of the layout, in tightening order where the shop states one); nothing
- * where the specification gives no layout for them. The layout's y runs upwards, the drawing's downwards.
+ * Those fasteners of the layout that are `shown`, numbered in that order where it is a tightening order; nothing for
+ * fewer than two. The layout's y runs upwards, the drawing's downwards.
  */
-export function drawingOf(fastener: Fastener, shown: readonly string[]): Drawing | undefined {
+export function drawingOf(
+  fastener: Fastener,
+  shown: readonly string[],
+  ordered: boolean,
+): Drawing | undefined {
   const points = fastener.layout.filter(({id}) => shown.includes(id));
   if (points.length < 2) return undefined;
   const left = Math.min(...points.map(({x}) => x));
@@ -15,18 +19,33 @@ export function drawingOf(fastener: Fastener, shown: readonly string[]): Drawing
   const height = top - Math.min(...points.map(({y}) => y));
   const scale = Math.max(width, height) || 1;
   return {
+    kind: 'fasteners',
     width: width / scale,
     height: height / scale,
     points: points.map(({id, x, y}) => ({
       name: id.replaceAll('-', ' '),
       x: (x - left) / scale,
       y: (top - y) / scale,
-      ...numberOf(id, fastener, shown),
+      ...(ordered ? {number: shown.indexOf(id) + 1} : {}),
     })),
   };
 }
 
-/** Only a stated order gives numbers: numbers in the order of a list would pass for one. */
-function numberOf(id: string, fastener: Fastener, shown: readonly string[]): {readonly number?: number} {
-  return fastener.order.length > 1 ? {number: shown.indexOf(id) + 1} : {};
+/** As many as stand beside each other on a sheet. */
+const IN_A_ROW = 8;
+
+/** Places in the order of their list, row by row; where they lie on the engine nobody has said. */
+export function placesDrawing(kind: 'strips' | 'places', names: readonly string[]): Drawing {
+  const columns = Math.min(IN_A_ROW, names.length);
+  const step = columns > 1 ? 1 / (columns - 1) : 1;
+  return {
+    kind,
+    width: columns > 1 ? 1 : 0,
+    height: (Math.ceil(names.length / IN_A_ROW) - 1) * step,
+    points: names.map((name, at) => ({
+      name,
+      x: (at % IN_A_ROW) * step,
+      y: Math.floor(at / IN_A_ROW) * step,
+    })),
+  };
 }

@@ -2,13 +2,18 @@
 import type {Step, Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import type {Verb} from '../procedure/verbs.js';
+import {convert, highOf, lowOf} from '../quantity/convert.js';
 import type {Amount} from '../quantity/model.js';
 import {specifiedAmount} from './clauses.js';
 import {type Context, nameOf, placesOfUse, spaced, subjectOf, type Use, usesOf} from './context.js';
+import {placesDrawing} from './drawing.js';
 import {factsOf} from './facts.js';
-import type {Blanks, Entry} from './model.js';
+import {doubtOf, inFigures} from './gauge.js';
+import {againKeys, placeKeys} from './keys.js';
+import type {Blanks, Entry, ReadingBlanks} from './model.js';
 import {tighteningBlanks} from './tightening.js';
-import {printed, readingUnit} from './value.js';
+import {inWords, printed, readingUnit} from './value.js';
+import {wireDrawing} from './wire.js';
 
 /** Verbs that speak of the step itself: they show in the row, not as entries of their own. */
 const STEP_VERBS: ReadonlySet<Verb> = new Set(['witness', 'hazard', 'step', 'only', 'if', 'repeat', 'waive']);
@@ -32,12 +37,18 @@ const TICKED_BY_PLACE: ReadonlySet<Verb> = new Set([
 /** The entries of a step, one a target, leaving out those that would only say again what the prose says. */
 export function entriesOf(step: Step, context: Context): Entry[] {
   return usesOf(step, context)
+    .map((use, at) => ({...use, number: at + 1}))
     .filter((use) => !STEP_VERBS.has(use.tag.verb))
     .map((use) => withNote(entryOf(use, step, context), use, step, context))
-    .filter((entry) => entry.facts.length > 0 || entry.blanks !== undefined);
+    .filter((entry) => entry.facts.length > 0 || entry.blanks !== undefined || entry.drawing !== undefined);
 }
 
-function entryOf(use: Use, step: Step, context: Context): Entry {
+/** A use with its turn among those of its step, from 1, whether it is printed or not. */
+export interface Turn extends Use {
+  readonly number: number;
+}
+
+function entryOf(use: Turn, step: Step, context: Context): Entry {
   const {verb} = use.tag;
   const blanks = blanksOf(use, step, context);
   const showsPlaces = blanks?.type === 'ticks' || (blanks?.type === 'readings' && blanks.labels.length > 1);
@@ -45,10 +56,25 @@ function entryOf(use: Use, step: Step, context: Context): Entry {
     verb,
     title: context.words.verbs[verb],
     subject: showsPlaces ? nameOf(use.target.id, context) : subjectOf(use, context),
-    // Limits stand at the blanks themselves.
-    facts: factsOf(use, context, blanks?.type === 'readings' ? 'within' : undefined),
+    facts: factsOf(use, context, elsewhere(blanks, step)),
     ...(blanks === undefined ? {} : {blanks}),
+    ...drawnWith(use, context),
   };
+}
+
+/** Runs of wire, and the places of gauging strips where there are several. */
+function drawnWith(use: Use, context: Context): Pick<Entry, 'drawing'> {
+  const wire = wireDrawing(use, context);
+  if (wire !== undefined) return {drawing: wire};
+  const places = placesOfUse(use);
+  if (use.tag.verb !== 'lay' || places.length < 2) return {};
+  return {drawing: placesDrawing('strips', places.map(spaced))};
+}
+
+/** Limits stand at the blanks themselves; the text of a step that a job adds is its alteration. */
+function elsewhere(blanks: Blanks | undefined, {added}: Step): 'within' | 'by' | undefined {
+  if (blanks?.type === 'readings') return 'within';
+  return added === undefined ? undefined : 'by';
 }
 
 /** What the shop has to say of an item, where the procedure first comes to it. */
@@ -62,29 +88,78 @@ function tagNaming(id: string | undefined, step: Step): Tag | undefined {
   return step.tags.find(({targets}) => targets.some((target) => target.id === id));
 }
 
-function blanksOf(use: Use, step: Step, context: Context): Blanks | undefined {
+function blanksOf(use: Turn, step: Step, context: Context): Blanks | undefined {
   const {verb} = use.tag;
-  if (verb === 'torque') return tighteningBlanks(use, context);
+  if (verb === 'torque') return tighteningBlanks(use, step, context);
   if (verb === 'measure') return readings(use, step, context);
   if (verb === 'check' && limitsOf(use, context) !== undefined) return readings(use, step, context);
-  if (verb === 'record') return {type: 'lines', labels: placeLabels(use)};
-  if (verb === 'cure') return {type: 'lines', labels: [context.words.started, context.words.finished]};
+  if (verb === 'record') return marks(use, step, context);
+  if (verb === 'cure') return cureTimes(use, step, context);
   const places = placesOfUse(use);
   if (!TICKED_BY_PLACE.has(verb) || places.length < 2) return undefined;
-  return {type: 'ticks', labels: places.map(spaced)};
+  return {type: 'ticks', labels: places.map(spaced), keys: placeKeys(step.number, use.number, places)};
 }
 
-function readings(use: Use, step: Step, context: Context): Blanks {
+function marks(use: Turn, step: Step, {job}: Context): Blanks {
+  const places = placesOrOne(use);
+  const expected = job?.marks.get(use.target.id)?.value;
+  return {
+    type: 'lines',
+    item: use.target.id,
+    labels: places.map(spaced),
+    keys: placeKeys(step.number, use.number, places),
+    ...(expected === undefined ? {} : {expected}),
+  };
+}
+
+function cureTimes(use: Turn, step: Step, {words}: Context): Blanks {
+  return {
+    type: 'lines',
+    item: use.target.id,
+    labels: [words.started, words.finished],
+    keys: placeKeys(step.number, use.number, ['started', 'finished']),
+  };
+}
+
+function readings(use: Turn, step: Step, context: Context): Blanks {
   const limits = limitsOf(use, context);
-  const {words, spec} = context;
+  const {words} = context;
+  const places = placesOrOne(use);
+  const keys = placeKeys(step.number, use.number, places);
+  const again = context.looped.has(step.index);
   return {
     type: 'readings',
-    unit: typeof limits === 'object' ? readingUnit(limits, spec.shop.units) : '',
+    item: use.target.id,
+    unit: typeof limits === 'object' ? inWords(readingUnit(limits, context).symbol, words) : '',
     ...(limits === undefined
       ? {}
-      : {limits: typeof limits === 'string' ? {text: words.unknown} : printed(limits, spec.shop.units)}),
-    labels: placeLabels(use),
-    again: context.looped.has(step.index),
+      : {limits: typeof limits === 'string' ? {text: words.unknown} : printed(limits, context)}),
+    ...(typeof limits === 'object' ? boundsOf(limits, use, context) : {}),
+    labels: places.map(spaced),
+    places,
+    again,
+    keys: again ? [keys, againKeys(keys)] : [keys],
+  };
+}
+
+/** The keys of the readings that a use asks for, a list a round; none where it asks for no reading. */
+export function readingKeys(use: Turn, step: Step, context: Context): readonly (readonly string[])[] {
+  const blanks = blanksOf(use, step, context);
+  return blanks?.type === 'readings' ? blanks.keys : [];
+}
+
+type Bounds = Pick<ReadingBlanks, 'least' | 'most' | 'doubt'>;
+
+/** A single value has no limits that a reading could be judged by. */
+function boundsOf(limits: Amount, use: Use, context: Context): Bounds {
+  const unit = readingUnit(limits, context);
+  const judged = limits.form !== 'single';
+  const [low, high] = judged ? [lowOf(limits), highOf(limits)] : [];
+  const doubt = doubtOf(use, unit, context);
+  return {
+    ...(low === undefined ? {} : {least: inFigures(convert(low, unit).value)}),
+    ...(high === undefined ? {} : {most: inFigures(convert(high, unit).value)}),
+    ...(doubt === undefined ? {} : {doubt}),
   };
 }
 
@@ -94,7 +169,7 @@ function limitsOf(use: Use, context: Context): Amount | string | undefined {
   return stated?.type === 'amount' ? stated.amount : specifiedAmount(use, 'within', context.spec);
 }
 
-function placeLabels(use: Use): readonly string[] {
+function placesOrOne(use: Use): readonly string[] {
   const places = placesOfUse(use);
-  return places.length === 0 ? [''] : places.map(spaced);
+  return places.length === 0 ? [''] : places;
 }

@@ -9,6 +9,7 @@ import type {Amount} from '../quantity/model.js';
 import type {Item, Specified} from '../spec/model.js';
 import {type Named, specifiedAmount, specifiedIds} from './clauses.js';
 import {type Context, fullName, nameOf, type Use} from './context.js';
+import {jobFacts} from './job-facts.js';
 import type {Fact, Value} from './model.js';
 import {angleOf, onlyTurns} from './passes.js';
 import {printed} from './value.js';
@@ -16,7 +17,11 @@ import {printed} from './value.js';
 /** The facts of a use, its value first, then what only the item can say; `elsewhere` is a clause printed apart. */
 export function factsOf(use: Use, context: Context, elsewhere?: ClauseWord): Fact[] {
   const shown = PRINTED_ORDER.filter((word) => word !== elsewhere && !standsInBoxes(use, word, context));
-  return [...shown.flatMap((word) => factOf(use, word, context)), ...itemFacts(use, context)];
+  return [
+    ...shown.flatMap((word) => factOf(use, word, context)),
+    ...itemFacts(use, context),
+    ...jobFacts(use, context),
+  ];
 }
 
 /** The value first, then what it is done with. */
@@ -79,7 +84,7 @@ function specifiedValue(
 /** The text of a clause as the sheet prints it. */
 export function clauseValue(clause: Clause, context: Context): Value {
   const {value} = clause;
-  if (value.type === 'amount') return printed(value.amount, context.spec.shop.units);
+  if (value.type === 'amount') return printed(value.amount, context);
   if (value.type === 'amounts')
     return {text: value.amounts.map((amount) => joined(amount, context)).join(context.words.and)};
   if (value.type === 'ids')
@@ -88,12 +93,12 @@ export function clauseValue(clause: Clause, context: Context): Value {
 }
 
 function joined(amount: Amount, context: Context): string {
-  const {text, also} = printed(amount, context.spec.shop.units);
+  const {text, also} = printed(amount, context);
   return also === undefined ? text : `${text} (${also})`;
 }
 
 function amountOrWord(value: Amount | string, context: Context): Value {
-  if (typeof value !== 'string') return printed(value, context.spec.shop.units);
+  if (typeof value !== 'string') return printed(value, context);
   const {words} = context;
   if (value === 'snug' || value === 'none' || value === 'unknown' || value === 'dry')
     return {text: words[value]};

@@ -3,9 +3,9 @@ import type {Element} from 'hast';
 import {h} from 'hastscript';
 import {document} from './html-document.js';
 import {cells, standing, titleBlock} from './html-head.js';
-import {box} from './html-parts.js';
+import {box, valueNodes} from './html-parts.js';
 import {closing, waiverTable} from './html-signs.js';
-import type {Cover, CoverLine} from './model.js';
+import type {Cover, CoverLine, Fact} from './model.js';
 import type {Words} from './words.js';
 
 export function coverHtml(cover: Cover): string {
@@ -22,6 +22,7 @@ export function coverHtml(cover: Cover): string {
     body: [
       header(cover),
       h('main', [
+        ...(cover.thisJob === undefined ? [] : [jobTable(cover.thisJob, words)]),
         procedureTable(cover.procedures, words),
         ...(cover.holds.length === 0 ? [] : [holdTable(cover)]),
         ...(cover.waivers.length === 0 ? [] : [waiverTable(cover.waivers, words)]),
@@ -44,6 +45,19 @@ function header(cover: Cover): Element {
     ]),
     ...(cover.engineNote === undefined ? [] : [h('p.engine-note', `${cover.engine}: ${cover.engineNote}`)]),
     standing(words),
+  ]);
+}
+
+function jobTable(lines: readonly Fact[], words: Words): Element {
+  const rows = lines.map(({label, note, ...value}) =>
+    h('tr', [
+      h('th', {scope: 'row'}, label),
+      h('td', [h('b', valueNodes(value)), ...(note === undefined ? [] : [` (${note})`])]),
+    ]),
+  );
+  return h('section', {ariaLabelledBy: ['this-job']}, [
+    h('h2', {id: 'this-job'}, words.thisJob),
+    h('table.list.job', h('tbody', rows)),
   ]);
 }
 

@@ -2,9 +2,11 @@
 import type {Element, ElementContent, Nodes} from 'hast';
 import {toHtml} from 'hast-util-to-html';
 import {h} from 'hastscript';
+import {scriptSource} from './html-script.js';
 import type {Paper} from './model.js';
 import {pageStyle, type Running} from './page.js';
 import {STYLE} from './style.js';
+import {withoutUnseen} from './unseen.js';
 import type {Words} from './words.js';
 
 export interface Page {
@@ -13,35 +15,34 @@ export interface Page {
   readonly paper: Paper;
   readonly running: Running;
   readonly body: readonly ElementContent[];
+  /** The one script that may run, and the style that goes with it. */
+  readonly active?: {readonly script: string; readonly style: string};
 }
 
-/** Scripts, frames, forms and requests are all forbidden; pictures come only from inside the file. */
+/** Scripts, frames, forms and requests are all forbidden but one script; pictures come only from inside the file. */
 const POLICY =
   "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
 
-export function document({words, title, paper, running, body}: Page): string {
+export function document({words, title, paper, running, body, active}: Page): string {
+  const policy = active === undefined ? POLICY : `${POLICY}; script-src ${scriptSource(active.script)}`;
   const html = h('html', {lang: words.language}, [
     h('head', [
       h('meta', {charSet: 'utf-8'}),
-      h('meta', {httpEquiv: 'Content-Security-Policy', content: POLICY}),
+      h('meta', {httpEquiv: 'Content-Security-Policy', content: policy}),
       h('meta', {name: 'viewport', content: 'width=device-width, initial-scale=1'}),
       h('meta', {name: 'referrer', content: 'no-referrer'}),
       h('title', title),
-      h('style', pageStyle(running, paper, words) + STYLE),
+      h('style', pageStyle(running, paper, words) + STYLE + (active?.style ?? '')),
     ]),
     h('body', [...body]),
   ]);
   return `<!doctype html>\n${toHtml(washed(html))}\n`;
 }
 
-/** Controls that could turn the direction of a line or hide a part of it (Unicode TR 36, section 2.9). */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to be found.
-const UNSEEN = /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069\uFEFF]/g;
-
 function washed(root: Element): Element {
   const waiting: Nodes[] = [root];
   for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
-    if (node.type === 'text') node.value = node.value.replace(UNSEEN, '');
+    if (node.type === 'text') node.value = withoutUnseen(node.value);
     if ('children' in node) waiting.push(...node.children);
   }
   return root;

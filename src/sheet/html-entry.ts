@@ -1,9 +1,11 @@
 /** What stands beside a step: its values, and the boxes, blanks and lines that the hand fills. */
 import type {Element} from 'hast';
 import {h} from 'hastscript';
+import {wireRuns} from './drawing-text.js';
+import {drawingNode} from './html-drawing.js';
 import {blank, box, line, valueNodes} from './html-parts.js';
 import {tighteningNode} from './html-tightening.js';
-import type {Blanks, Entry, Fact} from './model.js';
+import type {Blanks, Drawing, Entry, Fact, ReadingBlanks} from './model.js';
 import type {Words} from './words.js';
 
 /** More readings than this go below the step, in two columns. */
@@ -16,7 +18,8 @@ const MOST_TICKS = 9;
 const LONGEST_LABEL = 9;
 
 /** Whether an entry needs the width of the step, below it. */
-export function isWide({blanks}: Entry): boolean {
+export function isWide({blanks, drawing}: Entry): boolean {
+  if (drawing !== undefined) return true;
   if (blanks?.type === 'readings') return !fitsBeside(blanks);
   if (blanks?.type === 'ticks') return blanks.labels.length > MOST_TICKS;
   return blanks?.type === 'tightening' && (blanks.positions.length > 1 || blanks.drawing !== undefined);
@@ -27,9 +30,19 @@ export function entryNodes(entries: readonly Entry[], words: Words): Element[] {
     h('div.entry', [
       h('p.entry-title', [h('b', entry.title), ` ${entry.subject}`]),
       ...(entry.facts.length === 0 ? [] : [h('dl.facts', entry.facts.map(factNode))]),
+      ...(entry.drawing === undefined ? [] : [drawnNode(entry.drawing, words)]),
       ...(entry.blanks === undefined ? [] : [blanksNode(entry.blanks, words)]),
     ]),
   );
+}
+
+/** The runs of a wire stand beside their drawing as text too. */
+function drawnNode(drawing: Drawing, words: Words): Element {
+  const runs = wireRuns(drawing, words).map((run) => h('li', run));
+  return h('figure.drawn', [
+    drawingNode(drawing, words),
+    ...(runs.length === 0 ? [] : [h('ul.plain', runs)]),
+  ]);
 }
 
 function factNode({label, note, ...value}: Fact): Element {
@@ -43,11 +56,13 @@ function factNode({label, note, ...value}: Fact): Element {
 function blanksNode(blanks: Blanks, words: Words): Element {
   switch (blanks.type) {
     case 'ticks':
-      return ticksNode(blanks.labels);
+      return ticksNode(blanks.labels, blanks.keys);
     case 'lines':
       return h(
         'dl.facts.lines',
-        blanks.labels.map((label) => h('div', [h('dt', label), h('dd', line())])),
+        blanks.labels.map((label, at) =>
+          h('div', [h('dt', label), h('dd', line('name', {box: blanks.keys[at]}))]),
+        ),
       );
     case 'readings':
       return readingsNode(blanks, words);
@@ -56,30 +71,34 @@ function blanksNode(blanks: Blanks, words: Words): Element {
   }
 }
 
-function fitsBeside({labels, again}: Readings): boolean {
+function fitsBeside({labels, again}: ReadingBlanks): boolean {
   return labels.length <= BESIDE && !(again && labels.some((label) => label.length > LONGEST_LABEL));
 }
 
-function ticksNode(labels: readonly string[]): Element {
+/** Small boxes with their names beside them, and the keys of the boxes. */
+export function ticksNode(labels: readonly string[], keys: readonly string[]): Element {
   return h(
     'ul.ticks',
-    labels.map((label) => h('li', [box('small'), h('span', label)])),
+    labels.map((label, at) => h('li', [box('small', keys[at]), h('span', label)])),
   );
 }
 
-type Readings = Extract<Blanks, {readonly type: 'readings'}>;
+/** Whether the places are set in two columns. */
+export function readsInColumns({labels}: ReadingBlanks): boolean {
+  return labels.length > BESIDE;
+}
 
-function readingsNode(readings: Readings, words: Words): Element {
-  const {limits, labels} = readings;
+function readingsNode(readings: ReadingBlanks, words: Words): Element {
+  const {limits} = readings;
   return h('div', [
     ...(limits === undefined
       ? []
       : [h('p.limits', [h('span.label', words.limits), ' ', h('span.value', valueNodes(limits))])]),
-    labels.length > BESIDE ? readingColumns(readings, words) : readingTable(readings, words),
+    readsInColumns(readings) ? readingColumns(readings, words) : readingTable(readings, words),
   ]);
 }
 
-function readingTable({labels, unit, again}: Readings, words: Words): Element {
+function readingTable({labels, unit, again, keys}: ReadingBlanks, words: Words): Element {
   const head = h('tr', [
     h('th', {scope: 'col'}, words.place),
     h('th', {scope: 'col'}, words.reading),
@@ -89,28 +108,28 @@ function readingTable({labels, unit, again}: Readings, words: Words): Element {
     ...(again ? [h('thead', head)] : []),
     h(
       'tbody',
-      labels.map((label) =>
+      labels.map((label, at) =>
         h('tr', [
           h('th', {scope: 'row'}, label === '' ? words.reading : label),
-          h('td.unit', [blank(), ` ${unit}`]),
-          ...(again ? [h('td', blank())] : []),
+          h('td.unit', [blank(keys[0]?.[at]), ` ${unit}`]),
+          ...(again ? [h('td', blank(keys[1]?.[at]))] : []),
         ]),
       ),
     ),
   ]);
 }
 
-function readingColumns({labels, unit, again}: Readings, words: Words): Element {
+function readingColumns({labels, unit, again, keys}: ReadingBlanks, words: Words): Element {
   const says = again ? [h('p.limits', `${words.reading} · ${words.again}`)] : [];
   return h('div', [
     ...says,
     h(
       'div.columns',
-      labels.map((label) =>
+      labels.map((label, at) =>
         h('div.reading', [
           h('span.label', label),
-          blank(),
-          ...(again ? [blank()] : []),
+          blank(keys[0]?.[at]),
+          ...(again ? [blank(keys[1]?.[at])] : []),
           h('span.unit', unit),
         ]),
       ),

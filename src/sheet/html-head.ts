@@ -32,15 +32,24 @@ export interface Cell {
   readonly width?: 2 | 4 | 6;
   /** Digits to be compared one by one. */
   readonly digits?: boolean;
+  /** What is written there, where it is a cell to write in. */
+  readonly write?: 'engineNumber';
 }
 
 export function cells(list: readonly Cell[]): Element {
   return h(
     'dl.cells',
-    list.map(({label, text, width, digits}) =>
+    list.map(({label, text, width, digits, write}) =>
       h('div', {className: width === undefined ? undefined : [`w${width}`]}, [
         h('dt', label),
-        h('dd', {className: digits === true ? ['print'] : undefined}, text),
+        h(
+          'dd',
+          {
+            className: digits === true ? ['print'] : undefined,
+            dataWrite: text === '' ? write : undefined,
+          },
+          text,
+        ),
       ]),
     ),
   );

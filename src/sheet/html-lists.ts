@@ -1,8 +1,12 @@
 /** The before-you-start lists as HTML tables. */
 import type {Element, ElementContent} from 'hast';
 import {h} from 'hastscript';
+import {placeItems} from './drawing-text.js';
+import {drawingNode} from './html-drawing.js';
 import {box, valueNodes} from './html-parts.js';
-import type {Before, ConsumableLine, PartLine, ToolLine} from './model.js';
+import {beforeKey} from './keys.js';
+import type {Before, ConsumableLine, PartLine, PlaceNames, ToolLine} from './model.js';
+import {runs} from './step-runs.js';
 import {fill, type Words} from './words.js';
 
 /** All lists that hold anything; a procedure that needs nothing says so. */
@@ -13,10 +17,19 @@ export function beforeSection(before: Before, words: Words): Element {
     listOf('parts', words.parts, before.parts, partColumns(words), words),
     listOf('new-parts', words.newParts, before.newParts, partColumns(words), words),
   ].flat();
-  return h('section.lists', {ariaLabelledBy: ['before']}, [
+  return h('section.lists', {ariaLabelledBy: ['before'], dataSection: 'before'}, [
     h('h2', {id: 'before'}, words.before),
     ...(lists.length === 0 ? [h('p', words.nothing)] : lists),
+    ...placesSection(before.places, words),
   ]);
+}
+
+function placesSection(places: readonly PlaceNames[], words: Words): Element[] {
+  if (places.length === 0) return [];
+  const figures = places.map((one) =>
+    h('figure.drawn', [drawingNode(one.drawing, words), h('figcaption', placeItems(one, words))]),
+  );
+  return [h('section', {ariaLabelledBy: ['places']}, [h('h3', {id: 'places'}, words.places), ...figures])];
 }
 
 interface Column<Line> {
@@ -26,7 +39,7 @@ interface Column<Line> {
 }
 
 function listOf<Line>(
-  id: string,
+  id: Parameters<typeof beforeKey>[0],
   title: string,
   lines: readonly Line[],
   columns: readonly Column<Line>[],
@@ -43,17 +56,17 @@ function listOf<Line>(
         h('thead', h('tr', [h('th.box-cell', {scope: 'col'}, words.toHand), ...headings])),
         h(
           'tbody',
-          lines.map((line) => lineRow(line, columns)),
+          lines.map((line, at) => lineRow(line, columns, beforeKey(id, at))),
         ),
       ]),
     ]),
   ];
 }
 
-function lineRow<Line>(line: Line, columns: readonly Column<Line>[]): Element {
+function lineRow<Line>(line: Line, columns: readonly Column<Line>[], key: string): Element {
   const [first, ...others] = columns;
   return h('tr', [
-    h('td', box('small')),
+    h('td', box('small', key)),
     ...(first === undefined ? [] : [h('th', {scope: 'row'}, first.cell(line))]),
     ...others.map(({cell}) => h('td', cell(line))),
   ]);
@@ -101,20 +114,6 @@ function partColumns(words: Words): Column<PartLine>[] {
 
 function stepsColumn<Line extends {readonly steps: readonly string[]}>(words: Words): Column<Line> {
   return {title: words.neededAt, className: 'steps', cell: ({steps}) => runs(steps).join(', ')};
-}
-
-/** Step numbers with three or more in a row drawn together: `1–4, 6, 8b`. */
-export function runs(steps: readonly string[]): string[] {
-  const follows = (at: number) => Number(steps[at]) === Number(steps[at - 1]) + 1;
-  const printed: string[] = [];
-  for (let start = 0; start < steps.length; ) {
-    let end = start;
-    while (follows(end + 1)) end++;
-    const run = steps.slice(start, end + 1);
-    printed.push(...(run.length < 3 ? run : [`${run[0]}–${run.at(-1)}`]));
-    start = end + 1;
-  }
-  return printed;
 }
 
 function text(value: string): ElementContent {

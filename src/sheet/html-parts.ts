@@ -1,24 +1,43 @@
-/** The small pieces that every part of a sheet is made of: boxes, lines to write on, values in both systems. */
+/**
+ * The small pieces that every part of a sheet is made of: boxes, lines to write on, values in both systems. What is
+ * filled in carries its key as `data-box`, and what only repeats who did it and when, as `data-by`,
+ * `data-at` or, both together, `data-stamp`.
+ */
 import type {Element, ElementContent} from 'hast';
 import {h} from 'hastscript';
 import type {Value} from './model.js';
 
 /** A box to tick. It is drawn for the hand; what it stands for is said by the text beside it. */
-export function box(size: 'large' | 'small'): Element {
-  return h('span', {className: size === 'small' ? ['box', 'small'] : ['box'], ariaHidden: 'true'});
+export function box(size: 'large' | 'small', key?: string): Element {
+  return h('span', {
+    className: size === 'small' ? ['box', 'small'] : ['box'],
+    ariaHidden: 'true',
+    dataBox: key,
+  });
 }
 
 /** A box with its number inside it, to be ticked over. */
-export function numberedBox(number: number): Element {
-  return h('span', {className: ['box', 'bearing']}, String(number));
+export function numberedBox(number: number, key?: string): Element {
+  return h('span', {className: ['box', 'bearing'], dataBox: key}, String(number));
 }
 
-export function line(kind: 'name' | 'date' = 'name'): Element {
-  return h('span', {className: kind === 'date' ? ['line', 'date'] : ['line'], ariaHidden: 'true'});
+/** A line to write on, with the keys of what is written there. */
+export function line(kind: 'name' | 'date' = 'name', filled: Filled = {}): Element {
+  const {box: dataBox, by: dataBy, at: dataAt} = filled;
+  const className = kind === 'date' ? ['line', 'date'] : ['line'];
+  return h('span', {className, ariaHidden: 'true', dataBox, dataBy, dataAt});
 }
 
-export function blank(): Element {
-  return h('span.blank', {ariaHidden: 'true'});
+export interface Filled {
+  /** The key of the box that it is. */
+  readonly box?: string | undefined;
+  /** The keys of the boxes whose initials, or date, are repeated here. */
+  readonly by?: string | undefined;
+  readonly at?: string | undefined;
+}
+
+export function blank(key?: string): Element {
+  return h('span.blank', {ariaHidden: 'true', dataBox: key});
 }
 
 /** The value in the shop's units, and in the other system in brackets after it. */

@@ -5,6 +5,7 @@ import {entryNodes, isWide} from './html-entry.js';
 import {noticeNode} from './html-notice.js';
 import {box, line} from './html-parts.js';
 import {holdNode} from './html-signs.js';
+import {sectionKey} from './keys.js';
 import type {Figure, Row, SheetBlock, SheetSection} from './model.js';
 import {proseNodes} from './prose.js';
 import type {Words} from './words.js';
@@ -16,24 +17,31 @@ export function stepSection(section: SheetSection, at: number, words: Words): El
   const lastRows = groups.findLastIndex((group) => group.rows.length > 0);
   const untitled = lastRows < 0 ? words.opening : words.steps;
   const title = section.title === '' ? untitled : section.title;
-  return h('section', {ariaLabelledBy: [id]}, [
+  return h('section', {ariaLabelledBy: [id], dataSection: id}, [
     h(`h${Math.min(section.level, 6)}`, {id}, title),
     ...groups.flatMap(({blocks, rows}, index) => [
       ...blocks.map((block) => blockNode(block, words)),
       ...(rows.length === 0
         ? []
-        : [rowTable(rows, index === lastRows ? section.title : undefined, title, words)]),
+        : [
+            rowTable(
+              rows,
+              index === lastRows ? {title: section.title, key: sectionKey(at)} : undefined,
+              title,
+              words,
+            ),
+          ]),
     ]),
   ]);
 }
 
 /** Blocks that are not rows, and the rows that follow them. */
-interface Group {
+export interface Group {
   readonly blocks: SheetBlock[];
   readonly rows: Row[];
 }
 
-function grouped(content: readonly SheetBlock[]): Group[] {
+export function grouped(content: readonly SheetBlock[]): Group[] {
   const groups: Group[] = [];
   for (const block of content) {
     let group = groups.at(-1);
@@ -47,8 +55,8 @@ function grouped(content: readonly SheetBlock[]): Group[] {
   return groups;
 }
 
-/** `ends` is the title of the section that ends with this table; undefined where it goes on. */
-function rowTable(rows: readonly Row[], ends: string | undefined, label: string, words: Words): Element {
+/** `ends` is the section that ends with this table; undefined where it goes on. */
+function rowTable(rows: readonly Row[], ends: End | undefined, label: string, words: Words): Element {
   const columns = [
     ['c-box', words.done],
     ['c-number', words.number],
@@ -68,15 +76,20 @@ function rowTable(rows: readonly Row[], ends: string | undefined, label: string,
         columns.map(([, title]) => h('th', {scope: 'col'}, title)),
       ),
     ),
-    ...rows.flatMap((row, at) => rowBodies(row, {depth: 0, only: false, even: at % 2 === 1}, words)),
+    ...rows.flatMap((row, at) => rowBodies(row, {depth: 0, inside: [], even: at % 2 === 1}, words)),
     ...(ends === undefined ? [] : [sectionEnd(ends, words)]),
   ]);
 }
 
+interface End {
+  readonly title: string;
+  readonly key: string;
+}
+
 interface Standing {
   readonly depth: number;
-  /** Inside a branch that is followed in one case only. */
-  readonly only: boolean;
+  /** The steps, from the outermost, that open the branches which it stands in: each is followed in one case only. */
+  readonly inside: readonly string[];
   readonly even: boolean;
 }
 
@@ -85,20 +98,25 @@ function rowBodies(row: Row, standing: Standing, words: Words): Element[] {
     'step',
     ...(standing.even ? ['even'] : []),
     ...(standing.depth > 0 ? ['sub'] : []),
-    ...(standing.only ? ['only'] : []),
+    ...(standing.inside.length > 0 ? ['only'] : []),
   ];
-  const only = standing.only || row.onlyIf !== undefined;
-  const below = {depth: standing.depth + 1, only, even: standing.even};
+  const inside = row.onlyIf === undefined ? standing.inside : [...standing.inside, row.number];
+  const below = {depth: standing.depth + 1, inside, even: standing.even};
   return [
-    h('tbody', {className}, rowLines(row, words)),
-    ...(row.onlyIf === undefined ? [] : [onlyIfBody(row.onlyIf, standing.even)]),
+    h('tbody', {className, dataInside: insideOf(standing)}, rowLines(row, words)),
+    ...(row.onlyIf === undefined ? [] : [onlyIfBody(row.onlyIf, row.number, standing)]),
     ...row.rows.flatMap((sub) => rowBodies(sub, below, words)),
   ];
 }
 
-function onlyIfBody(condition: string, even: boolean): Element {
-  const className = ['only', 'only-head', ...(even ? ['even'] : [])];
-  return h('tbody', {className}, h('tr.only-if', h('td', {colSpan: 5}, `${condition}:`)));
+function insideOf({inside}: Standing): string | undefined {
+  return inside.length === 0 ? undefined : inside.join(' ');
+}
+
+function onlyIfBody(condition: string, step: string, standing: Standing): Element {
+  const className = ['only', 'only-head', ...(standing.even ? ['even'] : [])];
+  const places = {dataBranch: step, dataInside: insideOf(standing)};
+  return h('tbody', {className, ...places}, h('tr.only-if', h('td', {colSpan: 5}, `${condition}:`)));
 }
 
 function rowLines(row: Row, words: Words): Element[] {
@@ -109,18 +127,18 @@ function rowLines(row: Row, words: Words): Element[] {
   return [
     ...row.notices.map((notice) => h('tr.notice-row', h('td', {colSpan: 5}, noticeNode(notice, words)))),
     h('tr.main', [
-      h('td', {rowSpan}, box('large')),
+      h('td', {rowSpan}, box('large', row.key)),
       h('th', {scope: 'row', rowSpan}, row.number),
       h('td.what', {colSpan: beside.length === 0 ? 2 : 1}, what),
       ...(beside.length === 0 ? [] : [h('td.values', entryNodes(beside, words))]),
-      h('td.initials', {rowSpan}),
+      h('td.initials', {rowSpan, dataStamp: row.key}),
     ]),
     ...(wide.length === 0 ? [] : [h('tr.wide', h('td', {colSpan: 2}, entryNodes(wide, words)))]),
-    ...row.holds.map((hold) => h('tr.hold-row', h('td', {colSpan: 5}, holdNode(hold, words)))),
+    ...row.holds.map((hold) => h('tr.hold-row', h('td', {colSpan: 5}, holdNode(hold, row.key, words)))),
   ];
 }
 
-function sectionEnd(title: string, words: Words): Element {
+function sectionEnd({title, key}: End, words: Words): Element {
   const says = title === '' ? words.sectionDone : `${words.sectionDone}: ${title}`;
   return h(
     'tbody.section-end',
@@ -130,10 +148,10 @@ function sectionEnd(title: string, words: Words): Element {
         'td',
         {colSpan: 5},
         h('p.end', [
-          box('large'),
+          box('large', key),
           h('span.title', says),
-          h('span', [`${words.initials} `, line()]),
-          h('span', [`${words.date} `, line()]),
+          h('span', [`${words.initials} `, line('name', {by: key})]),
+          h('span', [`${words.date} `, line('name', {at: key})]),
         ]),
       ),
     ),

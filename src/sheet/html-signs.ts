@@ -1,36 +1,45 @@
 /** Everything that is signed: hold points, waivers, the closing of a sheet. */
 import type {Element} from 'hast';
 import {h} from 'hastscript';
-import {box, line} from './html-parts.js';
+import {ticksNode} from './html-entry.js';
+import {box, type Filled, line} from './html-parts.js';
+import type {CLOSING} from './keys.js';
 import type {Hold, Waiver} from './model.js';
 import {fill, type Words} from './words.js';
 
-export function holdNode({name, by, asks}: Hold, words: Words): Element {
+/** `done` is the key of the step's own box. */
+export function holdNode({key, name, by, asks, askKeys}: Hold, done: string, words: Words): Element {
   const second = by === undefined ? words.witnessedBy : fill(words.witnessedByRole, {role: by});
   return h('div.hold', {role: 'group', ariaLabel: `${words.hold}: ${name}`}, [
     h('p.hold-title', [h('span.word', words.hold), ` ${name}`]),
     h('p', words.holdText),
-    ...(asks.length === 0
-      ? []
-      : [
-          h('p', `${words.holdAsks}:`),
-          h(
-            'ul.ticks',
-            asks.map((ask) => h('li', [box('small'), h('span', ask)])),
-          ),
-        ]),
-    signs([words.doneBy, second], words),
+    ...(asks.length === 0 ? [] : [h('p', `${words.holdAsks}:`), ticksNode(asks, askKeys)]),
+    signs(
+      [
+        {person: words.doneBy, by: done, at: done},
+        {person: second, box: key, at: key},
+      ],
+      words,
+    ),
   ]);
 }
 
 /** A line for a signature and one for the date, for each of these people. */
-export function signs(people: readonly string[], words: Words): Element {
+function signs(people: readonly Signer[], words: Words): Element {
   return h(
     'dl.signs',
-    people.map((person) =>
-      h('div', [h('dt', person), h('dd', [line(), h('span.tag', words.date), line('date')])]),
+    people.map(({person, at, ...filled}) =>
+      h('div', [
+        h('dt', person),
+        h('dd', [line('name', filled), h('span.tag', words.date), line('date', {at})]),
+      ]),
     ),
   );
+}
+
+/** Who signs, and the keys of what is written there. */
+interface Signer extends Filled {
+  readonly person: string;
 }
 
 export function waiverTable(
@@ -64,14 +73,21 @@ export function waiverTable(
   ]);
 }
 
-/** The end of a sheet or book: what is signed for, and by whom. */
-export function closing(title: string, text: string, words: Words): Element {
-  return h('section.closing', {ariaLabelledBy: ['closing']}, [
+/** The end of a sheet or book: what is signed for, and by whom. The boxes of a sheet have keys, those of a book none. */
+export function closing(title: string, text: string, words: Words, keys?: typeof CLOSING): Element {
+  const [built, checked] = [keys?.built, keys?.checked];
+  return h('section.closing', {ariaLabelledBy: ['closing'], dataSection: keys && 'closing'}, [
     h('div.closing-head', [
       h('h2', {id: 'closing'}, title),
-      h('p.complete', [box('large'), h('span', words.closingBox)]),
+      h('p.complete', [box('large', keys?.complete), h('span', words.closingBox)]),
     ]),
     h('p', text),
-    signs([words.builtBy, words.checkedBy], words),
+    signs(
+      [
+        {person: words.builtBy, box: built, at: built},
+        {person: words.checkedBy, box: checked, at: checked},
+      ],
+      words,
+    ),
   ]);
 }

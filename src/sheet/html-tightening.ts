@@ -7,26 +7,35 @@ import type {TighteningBlanks} from './model.js';
 import type {Words} from './words.js';
 
 export function tighteningNode(blanks: TighteningBlanks, words: Words): Element {
-  const {passes, positions, ordered, drawing} = blanks;
-  const numbered = ordered && (drawing !== undefined || positions.length > MOST_NAMED);
+  const {passes, positions, ordered, drawing, note, keys} = blanks;
+  const numbered = isNumbered(blanks);
   const order = numbered ? [orderList(positions)] : [];
   return h('div.tighten', [
+    ...(note === undefined ? [] : [h('p.order-note', note)]),
     ...(drawing === undefined ? order : [h('figure', [drawingNode(drawing, words), ...order])]),
     h('table.passes', {ariaLabel: words.passes}, [
       h(
         'tbody',
-        passes.map(({label, value}) =>
+        passes.map(({label, value}, at) =>
           h('tr', [
             h('th', {scope: 'row'}, [
               label,
               ...(value === undefined ? [] : [' ', h('b', valueNodes(value))]),
             ]),
-            h('td', numbered ? numberedBoxes(positions.length) : namedBoxes(positions, ordered)),
+            h(
+              'td',
+              numbered ? numberedBoxes(keys[at] ?? []) : namedBoxes(positions, ordered, keys[at] ?? []),
+            ),
           ]),
         ),
       ),
     ]),
   ]);
+}
+
+/** Whether each box has a number, explained by a list, instead of a name of its own beside it. */
+export function isNumbered({positions, ordered, drawing}: TighteningBlanks): boolean {
+  return ordered && (drawing !== undefined || positions.length > MOST_NAMED);
 }
 
 /** With no more fasteners than this, each box has the name of its own beside it. */
@@ -40,19 +49,19 @@ function orderList(positions: readonly string[]): Element {
   );
 }
 
-function numberedBoxes(count: number): Element {
+function numberedBoxes(keys: readonly string[]): Element {
   return h(
     'ol.numbered',
-    Array.from({length: count}, (_, at) => h('li', numberedBox(at + 1))),
+    keys.map((key, at) => h('li', numberedBox(at + 1, key))),
   );
 }
 
-function namedBoxes(positions: readonly string[], ordered: boolean): Element {
+function namedBoxes(positions: readonly string[], ordered: boolean, keys: readonly string[]): Element {
   return h(
     'ol.numbered',
     positions.map((name, at) => {
       const text = ordered ? `${at + 1} ${name}` : name;
-      return h('li.named', [box('small'), ...(text === '' ? [] : [h('span', text)])]);
+      return h('li.named', [box('small', keys[at]), ...(text === '' ? [] : [h('span', text)])]);
     }),
   );
 }

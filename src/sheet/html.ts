@@ -1,15 +1,23 @@
-/** A sheet as one self-contained HTML file: no script, no request, every text escaped by the serialiser. */
+/** A sheet as one self-contained HTML file: no request, every text escaped by the serialiser, no script but ours. */
 import type {Element, ElementContent} from 'hast';
 import {h} from 'hastscript';
 import {document} from './html-document.js';
 import {cells, standing, titleBlock} from './html-head.js';
 import {beforeSection} from './html-lists.js';
 import {stepSection} from './html-rows.js';
+import {scriptNodes} from './html-script.js';
 import {closing, waiverTable} from './html-signs.js';
+import {CLOSING} from './keys.js';
 import type {Sheet, SheetSection} from './model.js';
+import {TABLET_STYLE} from './tablet-style.js';
 import {fill} from './words.js';
 
-export function sheetHtml(sheet: Sheet): string {
+export interface HtmlOptions {
+  /** The text of the script by which the sheet can be filled in on a tablet; left out, it is for paper alone. */
+  readonly script?: string | undefined;
+}
+
+export function sheetHtml(sheet: Sheet, {script}: HtmlOptions = {}): string {
   const {head, words} = sheet;
   const revision = fill(words.revisionShort, {revision: head.revision});
   return document({
@@ -21,7 +29,13 @@ export function sheetHtml(sheet: Sheet): string {
       right: {name: head.engine, rest: ` · ${head.fingerprint}`},
       ...(head.engineNumber === undefined ? {} : {engineNumber: head.engineNumber}),
     },
-    body: [header(sheet), h('main', content(sheet)), closing(words.closing, words.closingText, words)],
+    body: [
+      header(sheet),
+      h('main', content(sheet)),
+      closing(words.closing, words.closingText, words, CLOSING),
+      ...(script === undefined ? [] : scriptNodes(sheet, script)),
+    ],
+    ...(script === undefined ? {} : {active: {script, style: TABLET_STYLE}}),
   });
 }
 
@@ -33,7 +47,7 @@ function header({head, words}: Sheet): Element {
         {label: words.engine, text: head.engine, width: 6},
         {label: words.revision, text: head.revision},
         {label: words.date, text: head.date},
-        {label: words.engineNumber, text: head.engineNumber ?? '', width: 4},
+        {label: words.engineNumber, text: head.engineNumber ?? '', width: 4, write: 'engineNumber'},
         {label: words.job, text: head.job ?? '', width: 4},
         {label: words.fingerprint, text: head.fingerprint, width: 4, digits: true},
         {label: words.author, text: head.author ?? '', width: 6},
@@ -48,7 +62,6 @@ function header({head, words}: Sheet): Element {
 function content(sheet: Sheet): ElementContent[] {
   const {words} = sheet;
   const sections = sheet.sections.map((section, at) => stepSection(section, at, words));
-  // What the author says before the first step is read before anything is laid out.
   const opening =
     sheet.sections[0] !== undefined && isOpening(sheet.sections[0]) ? sections.splice(0, 1) : [];
   return [
@@ -59,6 +72,7 @@ function content(sheet: Sheet): ElementContent[] {
   ];
 }
 
-function isOpening({title, content}: SheetSection): boolean {
+/** What the author says before the first step is read before anything is laid out. */
+export function isOpening({title, content}: SheetSection): boolean {
   return title === '' && content.every(({type}) => type !== 'row');
 }

@@ -1,4 +1,5 @@
 /** What stands beside a step, as lines of text. */
+import {drawingText} from './drawing-text.js';
 import type {Blanks, Entry, Value} from './model.js';
 import type {Words} from './words.js';
 
@@ -8,7 +9,7 @@ export const BLANK = '………';
 
 /** For each entry a line that says what it is and its values, then a line for each set of boxes or blanks. */
 export function entryLines(entries: readonly Entry[], words: Words): string[] {
-  return entries.flatMap(({title, subject, facts, blanks}) => {
+  return entries.flatMap(({title, subject, facts, blanks, drawing}) => {
     const values = facts.map(({label, note, ...value}) => {
       const says = `${label} ${both(value)}`;
       return note === undefined ? says : `${says} (${note})`;
@@ -16,6 +17,7 @@ export function entryLines(entries: readonly Entry[], words: Words): string[] {
     const head = `${title} ${subject}`.trim();
     return [
       [head, ...limitsOf(blanks, words), ...values].join(' · '),
+      ...(drawing === undefined ? [] : [drawingText(drawing, words)]),
       ...(blanks === undefined ? [] : blankLines(blanks, words)),
     ];
   });
@@ -44,10 +46,12 @@ function blankLines(blanks: Blanks, words: Words): string[] {
     }
     case 'tightening': {
       const names = blanks.positions.map((name, at) => (blanks.ordered ? `${at + 1} ${name}` : name));
-      return blanks.passes.map(({label, value}) => {
+      const note = blanks.note === undefined ? [] : [blanks.note];
+      const passes = blanks.passes.map(({label, value}) => {
         const says = value === undefined ? label : `${label} ${both(value)}`;
         return `${says}: ${boxes(names)}`;
       });
+      return [...note, ...passes];
     }
   }
 }

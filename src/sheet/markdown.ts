@@ -1,7 +1,8 @@
-/** A sheet as Markdown, for a change request, a wiki or a screen reader: the same model, without the drawing. */
+/** A sheet as Markdown, for a change request, a wiki or a screen reader: the same model, its drawings as words. */
 import type {BlockContent, List, ListItem, Paragraph, PhrasingContent, Root, RootContent} from 'mdast';
 import remarkStringify from 'remark-stringify';
 import {unified} from 'unified';
+import {drawingText, placeItems} from './drawing-text.js';
 import {BLANK, BOX, entryLines} from './markdown-entry.js';
 import type {Before, Notice, Row, Sheet, SheetBlock, Waiver} from './model.js';
 import type {Words} from './words.js';
@@ -67,7 +68,13 @@ function beforeNodes(before: Before, words: Words): RootContent[] {
     ...checklist(words.consumables, consumables),
     ...checklist(words.parts, parts),
     ...checklist(words.newParts, fresh),
+    ...placeNodes(before.places, words),
   ];
+}
+
+function placeNodes(places: Before['places'], words: Words): RootContent[] {
+  const lines = places.map((one) => line(`${placeItems(one, words)}: ${drawingText(one.drawing, words)}`));
+  return lines.length === 0 ? [] : [heading(3, words.places), bullets(lines)];
 }
 
 function checklist(title: string, lines: readonly string[]): RootContent[] {

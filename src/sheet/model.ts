@@ -3,6 +3,7 @@
  * HTML, PDF and Markdown renderings all start from here; it survives a round trip through JSON unchanged.
  */
 import type {PhrasingContent} from 'mdast';
+import type {Branch} from '../build/form.js';
 import type {Signal} from '../procedure/model.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Words} from './words.js';
@@ -13,6 +14,7 @@ export interface Sheet {
   /** The printed words of the sheet's language. */
   readonly words: Words;
   readonly head: Head;
+  readonly identity: Identity;
   readonly before: Before;
   readonly sections: readonly SheetSection[];
   readonly waivers: readonly Waiver[];
@@ -41,6 +43,16 @@ export interface Head {
   readonly turn?: {readonly number: number; readonly of: number};
 }
 
+/** What a record says that it followed. */
+export interface Identity {
+  /** Id of the engine. */
+  readonly engine: string;
+  /** File name of the sheet without its ending. */
+  readonly procedure: string;
+  /** All 64 hexadecimal digits. */
+  readonly fingerprint: string;
+}
+
 /** Prose as Markdown nodes: text, code, emphasis, line breaks and web links, without positions, HTML or pictures. */
 export type Prose = readonly PhrasingContent[];
 
@@ -51,6 +63,8 @@ export interface Before {
   readonly parts: readonly PartLine[];
   /** Single-use parts and fasteners: a new one every time. */
   readonly newParts: readonly PartLine[];
+  /** One drawing for each list of places that the procedure's items have. */
+  readonly places: readonly PlaceNames[];
 }
 
 export interface ToolLine {
@@ -110,6 +124,8 @@ export interface ListItem {
 export interface Row {
   /** As printed, `3` or `3b`; unique in the sheet. */
   readonly number: string;
+  /** Key of its box. */
+  readonly key: string;
   /** Stand above the row, never parted from it. */
   readonly notices: readonly Notice[];
   readonly prose: Prose;
@@ -118,6 +134,8 @@ export interface Row {
   readonly holds: readonly Hold[];
   /** Set where the sub-steps are followed only in one case: "Only if the main clearance is out of limits". */
   readonly onlyIf?: string;
+  /** The same case, for whoever reads what was measured. */
+  readonly branch?: Branch;
   readonly rows: readonly Row[];
 }
 
@@ -144,6 +162,8 @@ export interface Entry {
   readonly subject: string;
   readonly facts: readonly Fact[];
   readonly blanks?: Blanks;
+  /** Runs of safety wire, or where the gauging strips lie. */
+  readonly drawing?: Drawing;
 }
 
 export interface Fact extends Value {
@@ -153,18 +173,39 @@ export interface Fact extends Value {
 
 export type Blanks =
   /** One small box a place. */
-  | {readonly type: 'ticks'; readonly labels: readonly string[]}
-  /** One reading a place, in `unit`, and a second one where the step can come round again. */
-  | {
-      readonly type: 'readings';
-      readonly unit: string;
-      readonly limits?: Value;
-      readonly labels: readonly string[];
-      readonly again: boolean;
-    }
+  | {readonly type: 'ticks'; readonly labels: readonly string[]; readonly keys: readonly string[]}
+  | ReadingBlanks
   /** Lines to write on. */
-  | {readonly type: 'lines'; readonly labels: readonly string[]}
+  | {
+      readonly type: 'lines';
+      /** Id of the mark, joint or whatever else it is about. */
+      readonly item: string;
+      readonly labels: readonly string[];
+      readonly keys: readonly string[];
+      /** What the job says must stand there. */
+      readonly expected?: string;
+    }
   | TighteningBlanks;
+
+/** One reading a place, in `unit`, and a second one where the step can come round again. */
+export interface ReadingBlanks {
+  readonly type: 'readings';
+  /** Id of the fit or check. */
+  readonly item: string;
+  readonly unit: string;
+  readonly limits?: Value;
+  /** The limits as numbers in `unit`; an end that is open, or not known, is left out. */
+  readonly least?: number;
+  readonly most?: number;
+  /** How far the gauge may be out, plus or minus, in `unit`. */
+  readonly doubt?: number;
+  readonly labels: readonly string[];
+  /** Ids of the places; a single empty one where the item has but one. */
+  readonly places: readonly string[];
+  readonly again: boolean;
+  /** For each round a key a place. */
+  readonly keys: readonly (readonly string[])[];
+}
 
 /** A box a pass, for each fastener in turn where the order is known, otherwise for each place or the whole set. */
 export interface TighteningBlanks {
@@ -172,30 +213,53 @@ export interface TighteningBlanks {
   readonly passes: readonly {readonly label: string; readonly value?: Value}[];
   /** In tightening order where `ordered`; a single empty name stands for the whole set. */
   readonly positions: readonly string[];
+  /** For each pass a key a position. */
+  readonly keys: readonly (readonly string[])[];
   readonly ordered: boolean;
+  /** Said of the order where the shop does not state it. */
+  readonly note?: string;
   readonly drawing?: Drawing;
 }
 
-/** Where the fasteners sit, in a frame `width` × `height` with y downwards; the longer side is 1. */
+/** A drawing in a frame `width` × `height` with y downwards; the longer side is 1. */
 export interface Drawing {
+  /** Fasteners and wires are to scale; places and gauging strips stand in a row, in the order of their list. */
+  readonly kind: 'fasteners' | 'wire' | 'strips' | 'places';
   readonly width: number;
   readonly height: number;
-  /** `number` is the place in the tightening order, from 1, where the shop states one. */
+  /** `number` is the place in the tightening order, from 1, where it is known. */
   readonly points: readonly {
     readonly name: string;
     readonly x: number;
     readonly y: number;
     readonly number?: number;
   }[];
+  /** For each safety wire the points that it joins, as indexes, in the order in which it goes. */
+  readonly wires?: readonly (readonly number[])[];
+  /** The threads tighten to the left, so that the wires pull the other way. */
+  readonly leftHanded?: boolean;
+}
+
+/** What the places of some items are called, and in which order they are listed. */
+export interface PlaceNames {
+  readonly items: readonly string[];
+  /** There are more items than are named. */
+  readonly more: boolean;
+  readonly drawing: Drawing;
 }
 
 /** Work stops until a second person has signed. */
 export interface Hold {
+  readonly id: string;
+  readonly key: string;
   readonly name: string;
   /** The role that signs. */
   readonly by?: string;
-  /** What that person looks at. */
+  /** What that person looks at, and the keys of their boxes. */
   readonly asks: readonly string[];
+  readonly askKeys: readonly string[];
+  /** Numbers of the steps whose work is looked at: whoever signs did none of it. */
+  readonly steps: readonly string[];
 }
 
 export interface Waiver {
@@ -214,6 +278,8 @@ export interface Cover {
   readonly engineNote?: string;
   readonly job?: string;
   readonly engineNumber?: string;
+  /** What is so on this engine and not on all of its kind. */
+  readonly thisJob?: readonly Fact[];
   readonly fingerprint: string;
   readonly procedures: readonly CoverLine[];
   readonly holds: readonly CoverHold[];

@@ -34,11 +34,12 @@ export function pageStyle(running: Running, paper: Paper, words: Words): string 
  * a margin box does not grow with its text, it lets it run off the page.
  */
 const HEAD = 82;
-const ENGINE_NUMBER = 18;
+export const ENGINE_NUMBER = 18;
 /** The name at the right is left at least this much. */
 const LEAST = 20;
 
-function fitted({left, right}: Running): {readonly left: string; readonly right: string} {
+/** Both sides of the running head, each name cut where the other leaves it no room. */
+export function fitted({left, right}: Running): {readonly left: string; readonly right: string} {
   const room = HEAD - widthOf(left.rest) - widthOf(right.rest);
   const forRight = Math.max(LEAST, room - widthOf(left.name));
   const rightName = shortened(right.name, forRight);

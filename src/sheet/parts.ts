@@ -1,18 +1,18 @@
-/** The parts that a procedure fits, and those of them that are new every time. */
-import type {Procedure} from '../procedure/model.js';
+/** The parts that some steps fit, and those of them that are new every time. */
 import type {Fastener, Part} from '../spec/model.js';
-import {type Context, spaced, type Use, usesOf} from './context.js';
+import {type Naming, type PlacedStep, spaced, type Use, usesOf} from './context.js';
+import {fittedAs} from './job-facts.js';
 import type {Before, PartLine} from './model.js';
 
-export function partLists(procedure: Procedure, context: Context): Pick<Before, 'parts' | 'newParts'> {
+export function partLists(steps: readonly PlacedStep[], context: Naming): Pick<Before, 'parts' | 'newParts'> {
   const found = new Map<string, Found>();
-  for (const step of procedure.steps) {
-    for (const use of usesOf(step, context)) note(use, step.number, found);
+  for (const {step, at} of steps) {
+    for (const use of usesOf(step, context)) note(use, at, found);
   }
   const all = [...found.values()];
   return {
-    parts: all.filter((one) => !one.fresh).map(partLine),
-    newParts: all.filter((one) => one.fresh).map(partLine),
+    parts: all.filter((one) => !one.fresh).map((one) => partLine(one, context)),
+    newParts: all.filter((one) => one.fresh).map((one) => partLine(one, context)),
   };
 }
 
@@ -37,17 +37,19 @@ function note(use: Use, step: string, found: Map<string, Found>): void {
   known.steps.add(step);
 }
 
-function placesOrAll(use: Use): readonly string[] {
+/** The places that a use speaks for; '' for an item that has none. */
+export function placesOrAll(use: Use): readonly string[] {
   const named = use.target.places.map((place) => place.name);
   if (named.length > 0) return named;
   const at = use.item?.at ?? [];
   return at.length > 0 ? at : [''];
 }
 
-function partLine({item, places, steps}: Found): PartLine {
+function partLine({item, places, steps}: Found, {job, words}: Naming): PartLine {
   const whole = item.kind === 'fastener' ? item.count : item.quantity;
+  const fitted = job && item.kind === 'part' ? fittedAs(item, job, words) : undefined;
   return {
-    name: item.name,
+    name: fitted === undefined ? item.name : `${item.name} (${fitted})`,
     quantity: quantityFor(whole, places.size, item.at.length),
     hazards: item.kind === 'part' ? item.hazards.map(({value}) => spaced(value)) : [],
     steps: [...steps],
@@ -55,7 +57,7 @@ function partLine({item, places, steps}: Found): PartLine {
 }
 
 /** The share of the whole set that goes to these places; a set given as 1 in several places is one a place. */
-function quantityFor(whole: number, places: number, at: number): number {
+export function quantityFor(whole: number, places: number, at: number): number {
   if (at === 0) return whole;
   return whole === 1 ? places : Math.ceil((whole * places) / at);
 }

@@ -11,15 +11,14 @@ import {fill} from './words.js';
 export type Pass = TighteningBlanks['passes'][number];
 
 export function passesOf(use: Use, context: Context): Pass[] {
-  const {units} = context.spec.shop;
   const {words} = context;
   const amounts = onlyTurns(use, context) ? [] : torquesOf(use, context);
   const torques = amounts.map((amount, index) => ({
     label: amounts.length === 1 ? words.torque : fill(words.pass, {number: index + 1}),
-    value: printed(amount, units),
+    value: printed(amount, context),
   }));
   const angle = angleOf(use, context);
-  if (angle !== undefined) return [...torques, {label: words.angle, value: printed(angle, units)}];
+  if (angle !== undefined) return [...torques, {label: words.angle, value: printed(angle, context)}];
   return torques.length === 0 ? [{label: words.done}] : torques;
 }
 

@@ -1,11 +1,13 @@
 /** Steps to rows, and sections to blocks of a sheet. */
 import type {PhrasingContent} from 'mdast';
 import type {Block, Caution, Picture, Procedure, Step, Tag} from '../procedure/model.js';
-import {clauseOf} from '../procedure/values.js';
+import {clauseOf, tagsOf} from '../procedure/values.js';
 import {type Context, nameOf, spaced, subjectOf, type Use, usesOf} from './context.js';
 import {entriesOf} from './entry.js';
 import {clauseValue} from './facts.js';
 import {blockOf, proseOf} from './inline.js';
+import {askKeys, distinct, doneKey, holdKey} from './keys.js';
+import {branchOf, stateIn, stepsLookedAt} from './looked-back.js';
 import type {Entry, Figure, Hold, Notice, Row, SheetBlock, SheetSection} from './model.js';
 import {fill} from './words.js';
 
@@ -14,7 +16,11 @@ export function sectionsOf(procedure: Procedure, context: Context): SheetSection
   const claimed = new Set(procedure.steps.flatMap((step) => step.cautions.map(({span}) => span.start)));
   let level = 1;
   return procedure.sections.flatMap((section) => {
-    const content = section.content.flatMap((block) => blocksOf(block, claimed, context));
+    const only = onlyWith(section.only, context);
+    const content = [
+      ...(only === undefined ? [] : [{type: 'prose', prose: proseOf([strong(`${only}.`)])} as const]),
+      ...section.content.flatMap((block) => blocksOf(block, claimed, context)),
+    ];
     if (section.title === '' && content.length === 0) return [];
     level = Math.max(2, Math.min(section.depth, level + 1));
     return [{title: section.title, level, content}];
@@ -29,7 +35,9 @@ function blocksOf(block: Block, claimed: ReadonlySet<number>, context: Context):
       return [{type: 'prose', prose: proseOf(block.inline)}];
     case 'caution':
       // A caution is printed with the step that it belongs to; here only one that has none.
-      return claimed.has(block.caution.span.start) ? [] : [{type: 'notice', notice: noticeOf(block.caution)}];
+      return claimed.has(block.caution.span.start)
+        ? []
+        : [{type: 'notice', notice: noticeOf(block.caution, context)}];
     case 'picture':
       return [{type: 'figure', figure: figureOf(block.picture)}];
     case 'other':
@@ -54,14 +62,34 @@ function rowOf(step: Step, context: Context): Row {
   const branch = uses.find(({tag}) => tag.verb === 'if');
   return {
     number: step.number,
-    notices: step.cautions.map(noticeOf),
-    prose: proseOf(step.inline),
+    key: doneKey(step.number),
+    notices: step.cautions.map((caution) => noticeOf(caution, context)),
+    prose: proseOf([...leadOf(step, context), ...step.inline]),
     entries: [...entriesOf(step, context), ...notesOf(uses, context)],
     more: moreOf(step, context),
     holds: holdsOf(step, context),
-    ...(branch === undefined ? {} : {onlyIf: conditionOf(branch, context)}),
+    ...(branch === undefined
+      ? {}
+      : {onlyIf: conditionOf(branch, context), branch: branchOf(branch, step, context)}),
     rows: step.steps.map((sub) => rowOf(sub, context)),
   };
+}
+
+/** For which engines the step is, where it is not for all: a sheet for one engine has left the others' out. */
+function leadOf({added, tags}: Step, context: Context): PhrasingContent[] {
+  const says = added === undefined ? onlyWith(tagsOf({tags}, 'only'), context) : context.words.forThisJob;
+  return says === undefined ? [] : [strong(`${says}:`), {type: 'text', value: ' '}];
+}
+
+function onlyWith(tags: readonly Tag[], {words, spec}: Context): string | undefined {
+  const groups = tags.map(({targets}) =>
+    targets.map(({id}) => spec.options.get(id)?.name ?? spaced(id)).join(words.or),
+  );
+  return groups.length === 0 ? undefined : fill(words.onlyWith, {options: groups.join(words.and)});
+}
+
+function strong(value: string): PhrasingContent {
+  return {type: 'strong', children: [{type: 'text', value}]};
 }
 
 /** Going back, and what is waived here, as entries. */
@@ -101,10 +129,12 @@ function moreOf(step: Step, context: Context): SheetBlock[] {
   ];
 }
 
-function noticeOf(caution: Caution): Notice {
+/** A job adds a caution of which no more than its hazards is known. */
+function noticeOf(caution: Caution, {words}: Context): Notice {
+  const bare = caution.inline.length === 0 && caution.hazards.length > 0;
   return {
     signal: caution.signal,
-    prose: proseOf(caution.inline),
+    prose: proseOf(bare ? [{type: 'text', value: words.askFirst}] : caution.inline),
     hazards: caution.hazards.map(({word}) => spaced(word)),
   };
 }
@@ -115,24 +145,28 @@ function figureOf({url, alt, title}: Picture): Figure {
 
 /** The hold points that a step signs off, its sub-steps' not among them. */
 export function holdsOf(step: Step, context: Context): Hold[] {
-  return usesOf(step, context)
-    .filter(({tag}) => tag.verb === 'witness')
-    .map((use) => holdOf(use, context));
+  const uses = usesOf(step, context).filter(({tag}) => tag.verb === 'witness');
+  const keys = distinct(uses.map(({target}) => holdKey(step.number, target.id)));
+  return uses.map((use, at) => holdOf(use, {step, key: keys[at] ?? ''}, context));
 }
 
-function holdOf(use: Use, context: Context): Hold {
+function holdOf(use: Use, {step, key}: {readonly step: Step; readonly key: string}, context: Context): Hold {
   const point = use.item?.kind === 'hold-point' ? use.item : undefined;
   const stated = clauseOf(use.tag, 'by');
   const by = stated === undefined ? point?.by : clauseValue(stated, context).text;
+  const asks = point?.asks.map(({value}) => value) ?? [];
   return {
+    id: use.target.id,
+    key,
     name: subjectOf(use, context),
     ...(by === undefined ? {} : {by}),
-    asks: point?.asks.map(({value}) => nameOf(value, context)) ?? [],
+    asks: asks.map((id) => nameOf(id, context)),
+    askKeys: askKeys(key, asks),
+    steps: stepsLookedAt(asks, step, context),
   };
 }
 
 function conditionOf(use: Use, context: Context): string {
-  const value = clauseOf(use.tag, 'is')?.value;
-  const state = value?.type === 'word' && value.word === 'in' ? context.words.in : context.words.out;
+  const state = context.words[stateIn(use.tag)];
   return fill(context.words.onlyIf, {item: subjectOf(use, context), state});
 }

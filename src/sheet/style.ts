@@ -71,6 +71,18 @@ thead { display: table-header-group; break-inside: avoid; }
 .list .few { width: 17mm; }
 .list .dated { width: 27mm; }
 .list .sign { width: 46mm; border-left: 0.5pt solid var(--rule); }
+.list-note { margin: 2mm 0 0; max-width: 100ch; }
+.list .record { break-inside: avoid; }
+.list .record tr > * { border-bottom: 0; }
+.list .record tr:last-child > * { border-bottom: 0.5pt solid var(--rule); }
+.list .record .more td { padding-top: 0; font-size: 10pt; }
+.list.of-torques, .list.of-time { font-size: 10.5pt; }
+.list.of-time tbody tr:first-child > td:not(:last-child) { white-space: nowrap; }
+.list.of-tools tbody th, .list.of-parts tbody th, .list.of-new-parts tbody th { width: 48%; }
+.list.of-consumables tbody th { width: 30%; }
+.list.of-time tbody th { width: 32%; }
+.list.of-time td { overflow-wrap: normal; }
+.list.job th { width: 60mm; }
 .list .number { width: 15mm; white-space: nowrap; }
 
 /* Steps */
@@ -132,9 +144,17 @@ thead { display: table-header-group; break-inside: avoid; }
 .tighten { margin-top: 1mm; }
 .tighten figure { display: flex; gap: 6mm; align-items: center; margin: 0 0 2mm; break-inside: avoid; }
 .tighten figure svg { flex: none; }
+.order-note { font-style: italic; }
+.drawn { display: flex; gap: 4mm 6mm; align-items: center; flex-wrap: wrap; margin: 1.5mm 0; break-inside: avoid; }
+.drawn svg { flex: none; max-width: 100%; }
+.drawn ul { padding: 0; margin: 0; list-style: none; }
 .order-list { display: flex; flex-wrap: wrap; gap: 0.3mm 4mm; margin: 0 0 1.5mm; padding: 0; list-style: none; }
 .order-list b { display: inline-block; min-width: 5.5mm; }
-.tighten figure .order-list { display: block; columns: 2; column-gap: 4mm; flex: 1; margin: 0; font-size: 10.5pt; }
+.tighten figure .order-note { font-style: italic; }
+.drawn { display: flex; gap: 4mm 6mm; align-items: center; flex-wrap: wrap; margin: 1.5mm 0; break-inside: avoid; }
+.drawn svg { flex: none; max-width: 100%; }
+.drawn ul { padding: 0; margin: 0; list-style: none; }
+.order-list { display: block; columns: 2; column-gap: 4mm; flex: 1; margin: 0; font-size: 10.5pt; }
 .tighten figure .order-list li { padding-left: 6mm; text-indent: -6mm; break-inside: avoid; }
 .tighten figure .order-list b { text-indent: 0; min-width: 6mm; }
 .passes { width: 100%; border-top: 0.5pt solid var(--rule); }

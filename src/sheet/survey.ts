@@ -1,16 +1,23 @@
 /** Looks through a procedure once, before its sheet is compiled, for what one step cannot know of the others. */
 import type {Procedure, Step, Tag} from '../procedure/model.js';
 import {amountOf, clauseOf, tagsOf} from '../procedure/values.js';
+import type {Job} from '../spec/job.js';
 import type {Specification} from '../spec/model.js';
 import type {Context} from './context.js';
 import {isLess} from './value.js';
 import type {Words} from './words.js';
 
 /** What the compiling of a procedure's sheet knows throughout. */
-export function survey(procedure: Procedure, spec: Specification, words: Words): Context {
+export function survey(
+  procedure: Procedure,
+  {spec, job}: {readonly spec: Specification; readonly job?: Job},
+  words: Words,
+): Context {
   return {
     spec,
     words,
+    ...(job === undefined ? {} : {job}),
+    steps: procedure.steps,
     stepNumbers: stepNumbers(procedure),
     looped: loopedSteps(procedure),
     firstSteps: firstSteps(procedure),

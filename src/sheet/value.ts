@@ -2,21 +2,35 @@
 import {amountsAgree, compare, dimensionOf, highOf, lowOf, unitOf} from '../quantity/convert.js';
 import {otherUnit} from '../quantity/counterpart.js';
 import {formatAmount, inOtherSystem, type System} from '../quantity/format.js';
-import type {Amount} from '../quantity/model.js';
+import type {Amount, Unit} from '../quantity/model.js';
+import type {Context} from './context.js';
 import type {Value} from './model.js';
+import type {Words} from './words.js';
 
 /** The amount in the shop's system, with the other one beside it where the two differ. */
-export function printed(amount: Amount, first: System): Value {
-  const stated = formatAmount(amount);
-  const other = inOtherSystem(amount);
+export function printed(amount: Amount, context: Shown): Value {
+  const {units: first} = context.spec.shop;
+  const stated = inWords(formatAmount(amount), context.words);
+  const inOther = inOtherSystem(amount);
+  const other = inOther === undefined ? undefined : inWords(inOther, context.words);
   if (other === undefined || other === stated) return {text: stated};
   return statedFirst(amount, first) ? {text: stated, also: other} : {text: other, also: stated};
 }
 
 /** The unit in which a reading is written down beside these limits: that of the value printed first. */
-export function readingUnit(limits: Amount, first: System): string {
+export function readingUnit(limits: Amount, {spec}: Pick<Context, 'spec'>): Unit {
   const other = otherUnit(limits);
-  return (other === undefined || statedFirst(limits, first) ? unitOf(limits) : other).symbol;
+  return other === undefined || statedFirst(limits, spec.shop.units) ? unitOf(limits) : other;
+}
+
+/** The units of the shop and the words of the sheet. */
+type Shown = Pick<Context, 'spec' | 'words'>;
+
+/** The few words that a formatted value or the symbol of a unit has in it, in the language of the sheet. */
+export function inWords(text: string, {amounts}: Words): string {
+  return text.replace(/(?<![\p{L}])(?:to|turn|day)(?![\p{L}])/gu, (word) =>
+    word === 'to' ? amounts.to : word === 'turn' ? amounts.turn : amounts.day,
+  );
 }
 
 /** A unit that serves both systems is never put second. */

@@ -18,15 +18,17 @@ export function shopOf(file: BookFile | undefined, otherwise: Where): Shop {
     name: textOf(entryOf(shop?.value, 'name')?.value) ?? '',
     paper: textOf(entryOf(shop?.value, 'paper')?.value) === 'Letter' ? 'Letter' : 'A4',
     units: textOf(entryOf(shop?.value, 'units')?.value) === 'metric' ? 'metric' : 'inch',
+    language: textOf(entryOf(shop?.value, 'language')?.value) === 'de' ? 'de' : 'en',
     severity: new Map(severity?.type === 'map' ? severity.entries.flatMap(severityOf) : []),
     where: shop?.value.where ?? otherwise,
   };
 }
 
-function severityOf({key, value}: Entry): [string, Located<Severity>][] {
+/** Each by the name of a finding, and where that name stands. */
+function severityOf({key, keyWhere, value}: Entry): [string, Located<Severity>][] {
   const said = textOf(value);
   const severity = SEVERITIES.find((one) => one === said);
-  return severity === undefined ? [] : [[key, {value: severity, where: value.where}]];
+  return severity === undefined ? [] : [[key, {value: severity, where: keyWhere}]];
 }
 
 /** The engine of the nearest file that names one. */

@@ -307,11 +307,16 @@ export interface EngineOption {
 
 export type Severity = 'error' | 'warning' | 'information' | 'off';
 
+/** BCP 47 tags of the languages that sheets are printed in. */
+export type Language = 'en' | 'de';
+
 export interface Shop {
   readonly name: string;
   readonly paper: 'A4' | 'Letter';
   /** Which system is printed first. */
   readonly units: 'inch' | 'metric';
+  /** In which language the sheets are printed. */
+  readonly language: Language;
   readonly severity: ReadonlyMap<string, Located<Severity>>;
   readonly where: Where;
 }

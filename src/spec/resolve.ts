@@ -20,6 +20,7 @@ import {SHOP_SECTIONS} from './sections.js';
 import {engineFile, shopFile} from './shapes/files.js';
 import {silences} from './silence.js';
 import {entryOf, isScalar, textOf} from './tree.js';
+import {unsourcedOnce} from './unsourced.js';
 import {readYaml} from './yaml.js';
 
 export interface BookTexts {
@@ -119,7 +120,7 @@ function noteFileSources(files: readonly BookFile[], findings: Findings): void {
  * The problems in the order of the files and of their texts, each once: what practice states is read again for
  * every item. Where a file is not YAML, what follows from its half-read tree would only drown the cause.
  */
-function shownProblems(files: readonly BookFile[], found: readonly Problem[]): Problem[] {
+function shownProblems(files: readonly BookFile[], found: readonly Problem[]): readonly Problem[] {
   const broken = files.filter((file) => file.broken);
   const all =
     broken.length > 0
@@ -129,9 +130,10 @@ function shownProblems(files: readonly BookFile[], found: readonly Problem[]): P
   const once = new Map(
     all.map((one) => [`${one.where.file}\n${one.where.span.start}\n${one.name}\n${one.says}`, one]),
   );
-  return [...once.values()].sort(
+  const sorted = [...once.values()].sort(
     (a, b) =>
       (rank.get(a.where.file) ?? 0) - (rank.get(b.where.file) ?? 0) ||
       a.where.span.start - b.where.span.start,
   );
+  return unsourcedOnce(files, sorted);
 }

@@ -21,7 +21,8 @@ export type ProblemName =
   | 'tool-not-in-shop'
   | 'spec-contradiction'
   | 'spec-silent'
-  | 'file-unreadable';
+  | 'file-unreadable'
+  | 'picture-missing';
 
 export interface Problem {
   readonly name: ProblemName;

@@ -36,7 +36,7 @@ export function readThread(text: string): ThreadReading {
     return refused(`"${clip(trimmed)}" is too long for a thread`, 'write 1/2-13 UNC, or M10×1.5');
   const leftHand = /[\s-]LH$/i.test(trimmed);
   const plain = leftHand ? trimmed.slice(0, -2).replace(/[\s-]+$/, '') : trimmed;
-  const foreign = /\b(?:BS[WFP]|BSPP|BSPT|BA|NPTF?|NPS|Whit(?:worth)?|UNJ[CF]?|Tr|ACME)\b/i.exec(plain);
+  const foreign = FOREIGN.exec(plain);
   if (foreign !== null)
     return refused(
       `${foreign[0]} threads are not in the tables`,
@@ -44,6 +44,13 @@ export function readThread(text: string): ThreadReading {
     );
   if (/^M\s?\d/i.test(plain)) return readMetric(plain, leftHand);
   return readUnified(plain, leftHand);
+}
+
+const FOREIGN = /\b(?:BS[WFP]|BSPP|BSPT|BA|NPTF?|NPS|Whit(?:worth)?|UNJ[CF]?|Tr|ACME)\b/i;
+
+/** A thread of a family that the tables do not have, such as Whitworth or pipe threads. */
+export function isForeignThread(text: string): boolean {
+  return FOREIGN.test(text.slice(0, LONGEST));
 }
 
 /** Diameter and pitch in metres, for formulas. */

@@ -2,7 +2,8 @@
 import {readdirSync, readFileSync} from 'node:fs';
 import {join} from 'node:path';
 import {expect, test} from 'vitest';
-import {ENGINE, PROCEDURE, smallBook} from '../host/small-book.js';
+import {readPdf} from '../help/pdf.js';
+import {ENGINE, PROCEDURE, SHOP, smallBook} from '../host/small-book.js';
 import {temporaryFolder} from '../host/temporary.js';
 import {wmark} from './run.js';
 
@@ -38,6 +39,33 @@ test('the paper is the shop’s own unless another is asked for', async () => {
   const pageOf = (out: string) =>
     /size: (\w+)/.exec(readFileSync(join(folder, out, 'small/plug.html'), 'utf8'))?.[1];
   expect([pageOf('a'), pageOf('b')]).toEqual(['A4', 'letter']);
+});
+
+test('makes PDF, HTML or both, or Markdown, as it is asked', async () => {
+  const folder = await temporaryFolder(smallBook());
+  const made = (form: string) => {
+    const {code, err} = wmark(folder, 'sheet', 'book', '--as', form, '--out', form);
+    expect({code, err}).toEqual({code: 0, err: ''});
+    return readdirSync(join(folder, form, 'small')).sort();
+  };
+  expect(made('pdf')).toEqual(['index.pdf', 'plug.pdf']);
+  expect(made('both')).toEqual(['index.html', 'index.pdf', 'plug.html', 'plug.pdf']);
+  expect(made('markdown')).toEqual(['plug.md']);
+  const bytes = readFileSync(join(folder, 'pdf/small/plug.pdf'));
+  expect(readFileSync(join(folder, 'both/small/plug.pdf'))).toEqual(bytes);
+  const [page] = await readPdf(bytes);
+  expect(page?.text).toContain('Drive the plug in.');
+  expect(readFileSync(join(folder, 'markdown/small/plug.md'), 'utf8')).toContain('Drive the plug in.');
+});
+
+test('the language is the shop’s own unless another is asked for', async () => {
+  const german = SHOP.replace('{name: Small Works}', '{name: Small Works, language: de}');
+  const folder = await temporaryFolder(smallBook({'book/shop.yaml': german}));
+  wmark(folder, 'sheet', 'book', '--out', 'a');
+  wmark(folder, 'sheet', 'book', '--out', 'b', '--language', 'en');
+  const languageOf = (out: string) =>
+    /lang="(\w+)"/.exec(readFileSync(join(folder, out, 'small/plug.html'), 'utf8'))?.[1];
+  expect([languageOf('a'), languageOf('b')]).toEqual(['de', 'en']);
 });
 
 test('the same texts make the same bytes', async () => {

@@ -2,6 +2,7 @@
 import {fileURLToPath} from 'node:url';
 import {expect, test} from 'vitest';
 import type {Book} from '../../src/build/book.js';
+import {forJob} from '../../src/build/for-job.js';
 import {check} from '../../src/findings/check.js';
 import {loadBook} from '../../src/host/load.js';
 import {readProcedure} from '../../src/procedure/read.js';
@@ -58,6 +59,31 @@ test('the second book shares procedures with every engine of its base, and drops
   const shared = SECOND.procedures.filter(({source}) => source.file.includes('fjordholm/base/'));
   expect(shared).toHaveLength(2);
   expect(SECOND.spec.items.has('sea-water-pump')).toBe(false);
+});
+
+test('the first book has two jobs, clean in themselves', async () => {
+  const loaded = await loadBook('procedures/ottermouth-four', ROOT);
+  if (!loaded.ok) throw new Error(loaded.says);
+  expect(loaded.jobs.map(({number}) => number)).toEqual(['OF-2041', 'OF-2057']);
+  for (const job of loaded.jobs) {
+    expect(lines({...loaded.book, job})).toEqual([]);
+    expect(job.source.text).toMatch(/invented/);
+  }
+});
+
+test('one job fits shells of another engine, and alters them right after the saddles are clean', async () => {
+  const loaded = await loadBook('procedures/ottermouth-four', ROOT);
+  const job = loaded.ok ? loaded.jobs[1] : undefined;
+  if (job === undefined) throw new Error('no job');
+  const {procedures} = forJob({...FIRST, job});
+  const altered = procedures.flatMap(({source, steps}) =>
+    steps.flatMap((step, at) =>
+      step.added && !steps[at - 1]?.added
+        ? [`${source.file.split('/').at(-1)} after ${steps[at - 1]?.number}`]
+        : [],
+    ),
+  );
+  expect(altered).toEqual(['04-crankshaft.md after 4']);
 });
 
 async function bookIn(folder: string): Promise<Book> {

@@ -144,3 +144,21 @@ it('a waiver of what is left out is not stale', () => {
   expect(found(waived, false)).not.toContain('clean-first cap-faces');
   expect(found(waived, true)).toEqual([]);
 });
+
+describe('a book of which a file could not be read', () => {
+  const gap = {where: {file: 'engine.yaml', span: {start: 0, end: 0}}, value: 'lost.md'};
+  const names = (steps: string) => {
+    const whole = book({engine: ENGINE, procedures: {'procedure.md': steps}});
+    return check({...whole, unread: [gap]}).findings.map(({name, item}) => `${name} ${item}`);
+  };
+
+  it('is not blamed for what the file may do', () => {
+    expect(names('1. Look it over. `inspect: crankshaft for cracks`')).toEqual([]);
+  });
+
+  it('is blamed for what was undone and never made good', () => {
+    const steps =
+      '1. Lower it in. `inspect: crankshaft` `install: crankshaft`\n2. Lift it out. `remove: crankshaft`';
+    expect(names(steps)).toContain('left-out crankshaft');
+  });
+});

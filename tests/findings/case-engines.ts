@@ -74,6 +74,15 @@ joints:
   sump-joint: {between: [block, sump], seal: [hot-glue]}
 `;
 
+/** Three parts that are heavy each in its own way. */
+export const HEAVY = `
+parts:
+  block: {given: true}
+  head: {hazards: [heavy]}
+  flywheel: {hazards: [heavy]}
+  gearbox: {hazards: [heavy]}
+`;
+
 /** The shop that has the glue. */
 export const GLUE = `
 shop: {name: Example Works}

@@ -1,5 +1,5 @@
 /** Cautions, waivers, signatures, and steps that do too much. */
-import {CAPS, GLUE, HAZARDS, HOLD, PLUGS, TURNED} from './case-engines.js';
+import {CAPS, GLUE, HAZARDS, HEAVY, HOLD, PLUGS, TURNED} from './case-engines.js';
 import type {Case} from './cases.js';
 
 export const PEOPLE_CASES: readonly Case[] = [
@@ -34,6 +34,56 @@ export const PEOPLE_CASES: readonly Case[] = [
     says: [
       `10:20 hot-glue brings the hazards burn and vapour at step 2, and no caution before it warns of them`,
     ],
+  },
+  {
+    finding: 'caution-missing',
+    title: 'the same hazard of another part, in a section of its own',
+    engine: HEAVY,
+    procedure: `> **Caution:** Two to lift the head. \`hazard: heavy\`
+
+## Head
+
+1. Lower the head on. \`install: head\`
+
+## Flywheel
+
+### Fitting
+
+2. Swing the flywheel on. \`install: flywheel\`
+3. Lift it off again. \`remove: flywheel\`
+
+## Once more
+
+4. Swing the flywheel on. \`install: flywheel\`
+5. Push the gearbox home. \`install: gearbox\`
+`,
+    says: [],
+  },
+  {
+    finding: 'caution-missing',
+    title: 'a caution speaks for its section and those below, and for the first step of the next',
+    engine: HEAVY,
+    procedure: `## Head
+
+> **Caution:** Two to lift the head. \`hazard: heavy\`
+
+1. Lower the head on. \`install: head\`
+
+## Flywheel
+
+2. Swing the flywheel on. \`install: flywheel\`
+
+## Gearbox
+
+3. Stand back and look.
+
+> **Caution:** The gearbox is heavier than it looks. \`hazard: heavy\`
+
+### Pushing it home
+
+4. Push the gearbox home. \`install: gearbox\`
+`,
+    says: [`15:28 flywheel brings the hazard heavy at step 2, and no caution before it warns of that`],
   },
   {
     finding: 'caution-late',

@@ -15,6 +15,17 @@ export const SPEC_CASES: readonly Case[] = [
   },
   {
     finding: 'spec-form',
+    title: 'a severity for what is no finding',
+    engine: 'parts:\n  block: {given: true}\n',
+    shop: 'shop: {name: Example Works}\nsources: {house: {title: Notes}}\nseverity:\n  left-ot: warning\n  gribble: off\n  left-out: warning\n',
+    procedure: '1. Have a rest.\n',
+    says: [
+      'shop.yaml:4:3 severity: left-ot is not a finding; did you mean left-out?',
+      'shop.yaml:5:3 severity: gribble is not a finding; `wmark why` lists them all',
+    ],
+  },
+  {
+    finding: 'spec-form',
     title: 'a list where one name is due',
     engine: CAPS.replace('torque: 85 lbf·ft', 'torque: [85 lbf·ft]'),
     procedure: `1. Set the caps in place. \`install: main-caps\`

@@ -34,6 +34,15 @@ const SHELL_STEPS = `
 3. Read the clearance. \`measure: main-clearance\`
 `;
 
+/** Beside the shells a rod that only floats there. */
+const FLOATING = `${SHELLS.replace('  main-shells: {}', '  main-shells: {}\n  rods: {}')}  side-float: {between: [main-journals, rods], limits: 0.006–0.012 in, using: [feeler-gauges], when: {installed: [rods], tight: []}}
+`;
+
+const FLOATING_STEPS = SHELL_STEPS.replace('install: main-shells', 'install: main-shells, rods').replace(
+  'measure: main-clearance',
+  'measure: main-clearance, side-float',
+);
+
 export const TRADE_CASES: readonly TradeCase[] = [
   {
     fact: 'drilled-head bolts specified for safety wire are given cotter pins',
@@ -341,6 +350,16 @@ checks:
     rightJob: 'grinds: {main-journals: 0.010 in}\nfitted: {main-shells: {undersize: 0.010 in}}\n',
   },
   {
+    fact: 'the upper shells of a ground crankshaft are standard, and the rod beside them has no undersize at all',
+    finding: 'undersize-mismatch',
+    item: 'main-shells',
+    engine: FLOATING,
+    wrong: FLOATING_STEPS,
+    right: FLOATING_STEPS,
+    job: 'grinds: {main-journals: 0.010 in}\n',
+    rightJob: 'grinds: {main-journals: 0.010 in}\nfitted: {main-shells: {undersize: 0.010 in}}\n',
+  },
+  {
     fact: 'the engine number does not match the number on the hull plate',
     finding: 'mark-mismatch',
     item: 'engine-number',
@@ -352,5 +371,105 @@ checks:
     right: '\n1. Write both numbers down. `record: engine-number, hull-plate-number`\n',
     job: 'marks: {engine-number: OF-0412, hull-plate-number: OF-0421}\n',
     rightJob: 'marks: {engine-number: OF-0412, hull-plate-number: OF-0412}\n',
+  },
+  {
+    fact: 'the oil comes on the threads after the torque that the angle is turned from',
+    finding: 'thread-condition',
+    item: 'head-bolts',
+    engine: `${BLOCK}  head: {}
+fasteners:
+  head-bolts: {holds: [head], torque: 50 N·m, angle: 90°, threads: [engine-oil], lock: {value: none, because: stretch holds them}}
+`,
+    wrong: `
+1. Lower the head on. \`install: head\`
+2. Torque the bolts. \`torque: head-bolts to 50 N·m\`
+3. Oil the threads. \`lube: head-bolts with engine-oil\`
+4. Turn each a quarter further. \`torque: head-bolts turn 90°\`
+`,
+    right: `
+1. Lower the head on. \`install: head\`
+2. Oil the threads. \`lube: head-bolts with engine-oil\`
+3. Torque the bolts. \`torque: head-bolts to 50 N·m\`
+4. Turn each a quarter further. \`torque: head-bolts turn 90°\`
+`,
+  },
+  {
+    fact: 'a frame is shifted to centre its air gap while its bolts are still tight',
+    finding: 'install-order',
+    item: 'frame-bolts',
+    engine: `${BLOCK}  frame: {}
+fasteners:
+  frame-bolts: {holds: [frame], torque: 37 N·m, threads: dry, lock: {value: none, because: dowels hold it}}
+fits:
+  air-gap: {between: [block, frame], limits: 0.8–1.2 mm, rework: true, using: [feeler-gauges], when: {installed: [frame], tight: [frame-bolts]}}
+`,
+    wrong: `
+1. Draw the frame on. \`install: frame\`
+2. Torque the bolts. \`torque: frame-bolts to 37 N·m\` \`step: set-gap\`
+3. Measure the gap. \`measure: air-gap\`
+4. Where it is out, shift the frame: \`if: air-gap is out\`
+   1. Go back with the frame over to the wide side. \`repeat: set-gap\`
+`,
+    right: `
+1. Draw the frame on. \`install: frame\`
+2. Torque the bolts. \`torque: frame-bolts to 37 N·m\` \`step: set-gap\`
+3. Measure the gap. \`measure: air-gap\`
+4. Where it is out, shift the frame: \`if: air-gap is out\`
+   1. Slacken the bolts. \`loosen: frame-bolts\`
+   2. Go back with the frame over to the wide side. \`repeat: set-gap\`
+`,
+  },
+  {
+    fact: 'in a trial fit the caps are on before the shells that they close over are in',
+    finding: 'install-order',
+    item: 'cap-shells',
+    engine: `${BLOCK}  cap-shells: {}
+  caps: {closes: [shell-faces], after: [cap-shells]}
+surfaces:
+  shell-faces: {on: cap-shells, assembly: clean}
+`,
+    wrong: `
+1. Set the caps on. \`install: caps\`
+2. Press the shells in. \`install: cap-shells\`
+3. Lift the caps off. \`remove: caps\`
+4. Wipe the shells. \`clean: shell-faces\`
+5. Set the caps on. \`install: caps\`
+`,
+    right: `
+1. Press the shells in. \`install: cap-shells\`
+2. Set the caps on. \`install: caps\`
+3. Lift the caps off. \`remove: caps\`
+4. Wipe the shells. \`clean: shell-faces\`
+5. Set the caps on. \`install: caps\`
+`,
+  },
+  {
+    fact: 'swarf of a shell that was just reamed is rolled into the journal in the trial fit',
+    finding: 'clean-first',
+    item: 'shell-faces',
+    engine: `${BLOCK}  shells: {alterations: [ream]}
+  crankshaft: {closes: [shell-faces]}
+surfaces:
+  shell-faces: {on: shells, assembly: clean}
+alterations:
+  ream: {of: [shells], does: ream the oil hole}
+`,
+    wrong: `
+1. Ream the oil hole. \`alter: shells by ream\`
+2. Press the shells in. \`install: shells\`
+3. Lower the crankshaft in. \`install: crankshaft\`
+4. Lift it out. \`remove: crankshaft\`
+5. Wipe the shells. \`clean: shell-faces\`
+6. Lower the crankshaft in. \`install: crankshaft\`
+`,
+    right: `
+1. Ream the oil hole. \`alter: shells by ream\`
+2. Wipe the shells. \`clean: shell-faces\`
+3. Press the shells in. \`install: shells\`
+4. Lower the crankshaft in. \`install: crankshaft\`
+5. Lift it out. \`remove: crankshaft\`
+6. Wipe the shells. \`clean: shell-faces\`
+7. Lower the crankshaft in. \`install: crankshaft\`
+`,
   },
 ];

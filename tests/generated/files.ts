@@ -1,8 +1,10 @@
 /** The files of this project that are made from its code: JSON Schemas, and the table of findings in the README. */
 import {readFileSync} from 'node:fs';
 import {checkSchema} from '../../src/cli/check-shape.js';
+import {compareSchema} from '../../src/cli/compare-shape.js';
 import {findingTable} from '../../src/findings/page.js';
 import {FINDINGS} from '../../src/findings/registry.js';
+import {readingsSchemas} from '../../src/readings/json-schema.js';
 import {jsonSchemas} from '../../src/spec/json-schema.js';
 
 export interface GeneratedFile {
@@ -13,7 +15,12 @@ export interface GeneratedFile {
 
 /** As they should be; `root` is the folder of the project. */
 export function generatedFiles(root: string): readonly GeneratedFile[] {
-  const schemas = Object.entries({...jsonSchemas(), 'check.schema.json': checkSchema()});
+  const schemas = Object.entries({
+    ...jsonSchemas(),
+    ...readingsSchemas(),
+    'check.schema.json': checkSchema(),
+    'compare.schema.json': compareSchema(),
+  });
   return [
     ...schemas.map(([name, schema]) => ({
       path: `schemas/${name}`,

@@ -37,3 +37,81 @@ export async function readPdf(bytes: Uint8Array): Promise<PdfPage[]> {
   await loading.destroy();
   return pages;
 }
+
+/** What a PDF says of itself, beside its pages. */
+export interface PdfDocument {
+  readonly title: string;
+  readonly author: string;
+  readonly language: string;
+  readonly created: string;
+  /** Its metadata packet, as XML. */
+  readonly packet: string;
+  readonly tagged: boolean;
+  /** Titles of its bookmarks, each with those below it. */
+  readonly bookmarks: readonly string[];
+  /** Every kind of structure element that its pages use. */
+  readonly roles: ReadonlySet<string>;
+  /** What stands in place of pictures. */
+  readonly alternatives: readonly string[];
+  /** Fonts whose programs are not inside the file. */
+  readonly fontsOutside: readonly string[];
+  readonly fonts: readonly string[];
+}
+
+export async function readPdfDocument(bytes: Uint8Array): Promise<PdfDocument> {
+  const loading = getDocument({data: new Uint8Array(bytes), verbosity: 0, fontExtraProperties: true});
+  const document = await loading.promise;
+  const {info, metadata} = await document.getMetadata();
+  const about = new Map(Object.entries(info));
+  const found = {roles: new Set<string>(), alternatives: [] as string[], fonts: new Map<string, boolean>()};
+  for (let number = 1; number <= document.numPages; number++) {
+    const page = await document.getPage(number);
+    gather(await page.getStructTree(), found);
+    await page.getOperatorList();
+    for (const [, object] of page.commonObjs) {
+      if (isFont(object)) found.fonts.set(object.name, object.missingFile !== true);
+    }
+  }
+  const result = {
+    title: String(about.get('Title')),
+    author: String(about.get('Author')),
+    language: String(about.get('Language')),
+    created: String(about.get('CreationDate')),
+    packet: String(metadata?.getRaw()),
+    tagged: (await document.getMarkInfo())?.Marked === true,
+    bookmarks: titlesOf((await document.getOutline()) ?? []),
+    roles: found.roles,
+    alternatives: found.alternatives,
+    fonts: [...found.fonts.keys()],
+    fontsOutside: [...found.fonts].flatMap(([name, inside]) => (inside ? [] : [name])),
+  };
+  await loading.destroy();
+  return result;
+}
+
+interface Structure {
+  readonly role?: string;
+  readonly alt?: string;
+  readonly children?: readonly unknown[];
+}
+
+function gather(node: Structure | null, found: {roles: Set<string>; alternatives: string[]}): void {
+  if (node?.role !== undefined) found.roles.add(node.role);
+  if (node?.alt !== undefined) found.alternatives.push(node.alt);
+  for (const child of node?.children ?? []) {
+    if (typeof child === 'object' && child !== null) gather(child, found);
+  }
+}
+
+function isFont(object: unknown): object is {readonly name: string; readonly missingFile?: boolean} {
+  return typeof object === 'object' && object !== null && 'name' in object && 'missingFile' in object;
+}
+
+interface Bookmark {
+  readonly title: string;
+  readonly items: readonly Bookmark[];
+}
+
+function titlesOf(items: readonly Bookmark[]): string[] {
+  return items.flatMap((item) => [item.title, ...titlesOf(item.items)]);
+}

@@ -209,7 +209,7 @@ describe('names under build:', () => {
     await symlink(folder, join(folder, 'book', 'way'));
     expect(await loadedLines(folder, ['book/engine.yaml'])).toEqual([
       'book/engine.yaml: ',
-      `book/engine.yaml:8:9: ${says}`,
+      `book/engine.yaml:8:9: ${says}; see 8`,
     ]);
   });
 
@@ -237,7 +237,7 @@ describe('names under build:', () => {
   ])('a procedure that is $name is a problem where it is named', async ({content, says}) => {
     expect(await linesOf(smallBook({'book/plug.md': content}), 'book')).toEqual([
       'book/engine.yaml: ',
-      `book/engine.yaml:8:9: ${says}`,
+      `book/engine.yaml:8:9: ${says}; see 8`,
     ]);
   });
 
@@ -246,7 +246,7 @@ describe('names under build:', () => {
     await mkdir(join(folder, 'book', 'plug.md'));
     expect(await loadedLines(folder, ['book'])).toEqual([
       'book/engine.yaml: ',
-      'book/engine.yaml:8:9: plug.md is not a file; name a file',
+      'book/engine.yaml:8:9: plug.md is not a file; name a file; see 8',
     ]);
   });
 

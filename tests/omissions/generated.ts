@@ -18,6 +18,9 @@ interface Unit {
   readonly holdPoints?: string;
   readonly systems?: string;
   readonly barred?: string;
+  readonly alterations?: string;
+  /** What the job fits in place of a part: `part: substitute`. */
+  readonly substitute?: string;
   /** Steps without their numbers; a line that begins with a space or `>` goes in as it stands. */
   readonly steps: readonly string[];
 }
@@ -31,10 +34,20 @@ export function generatedClean(seed: number, count: number, perFile = 5) {
     const name = `${String(first / perFile + 1).padStart(3, '0')}-assembly.md`;
     procedures[name] = procedureText(units.slice(first, first + perFile));
   }
-  return book({shop: SHOP, engine: engineText(units), procedures});
+  const fitted = units.flatMap(({substitute}) => substitute ?? []);
+  const job = fitted.length === 0 ? undefined : `substitutes: {${fitted.join(', ')}}\n`;
+  return book({shop: SHOP, engine: engineText(units), procedures, job});
 }
 
-const SITUATIONS = [lubedBores, stripTrial, sealedJoint, angleBolts, reworkLoop, signedOff];
+const SITUATIONS = [
+  lubedBores,
+  stripTrial,
+  sealedJoint,
+  angleBolts,
+  reworkLoop,
+  signedOff,
+  fromAnotherEngine,
+];
 
 function anyUnit(index: number, random: Random): Unit {
   const make = SITUATIONS[Math.floor(random() * SITUATIONS.length)] ?? lubedBores;
@@ -141,6 +154,22 @@ function signedOff(n: string): Unit {
   };
 }
 
+/** Hot parts of a related engine, each to be altered before it fits, on bolts of which the strength is known. */
+function fromAnotherEngine(n: string): Unit {
+  return {
+    parts: `guide-${n}: {at: [left, right], substitutes: {twin-guide-${n}: {alterations: [trim-${n}]}}}`,
+    substitute: `guide-${n}: twin-guide-${n}`,
+    alterations: `trim-${n}: {of: [guide-${n}], does: trim the lip}`,
+    fasteners: `guide-bolts-${n}: {count: 4, holds: [guide-${n}], thread: 3/8-16 UNC, grade: SAE 5, hole: 0.047 in, engagement: 0.6 in, into: cast iron class 30, torque: 25 lbf·ft, threads: dry, lock: safety-wire}`,
+    steps: [
+      `Trim the lip of both guides. \`alter: guide-${n} by trim-${n}\``,
+      `Set the guides in. \`install: guide-${n}\``,
+      `Bring the bolts up. \`torque: guide-bolts-${n} to 25 lbf·ft\``,
+      `Wire the bolts. \`lock: guide-bolts-${n} with wire-032\``,
+    ],
+  };
+}
+
 const PLACES = ['front, rear', 'front, centre, rear', '1, 2, 3, 4'] as const;
 
 const SHOP = `
@@ -157,7 +186,7 @@ consumables:
   grease: {use: lubricant}
   liquid-gasket: {use: sealant, cure: 24 h}
   silicone-sealant: {use: sealant}
-  wire-032: {use: lock, lock: safety-wire}
+  wire-032: {use: lock, lock: safety-wire, size: 0.032 in}
   strip-green: {use: strip, range: 0.001–0.003 in}
 `;
 
@@ -171,6 +200,7 @@ const SECTIONS = {
   marks: 'marks',
   'hold-points': 'holdPoints',
   systems: 'systems',
+  alterations: 'alterations',
 } as const satisfies Record<string, keyof Unit>;
 
 function engineText(units: readonly Unit[]): string {

@@ -12,13 +12,19 @@ export function orderFaults(book: Book): Fault[] {
     const steps = procedure.sections.flatMap(({content}) =>
       content.flatMap((block) => (block.type === 'step' ? [block.step] : [])),
     );
-    return steps.flatMap((step, index) => {
-      const next = steps[index + 1];
-      return [
-        ...(next === undefined ? [] : swapped(book, known, procedure, step, next)),
-        ...movedLube(book, known, procedure, step, steps.slice(index + 1)),
-      ];
-    });
+    const neighbours = [steps, ...procedure.steps.map((step) => step.steps)].flatMap((row) =>
+      row.flatMap((step, index) => (index === 0 ? [] : [[row[index - 1] ?? step, step] as const])),
+    );
+    return [
+      ...neighbours.flatMap(([step, next]) => swapped(book, known, procedure, step, next)),
+      ...steps.flatMap((step, index) => {
+        const later = steps.slice(index + 1);
+        return [
+          ...movedLube(book, known, procedure, step, later),
+          ...movedAlteration(book, procedure, step, later),
+        ];
+      }),
+    ];
   });
 }
 
@@ -57,6 +63,10 @@ const NEEDS: readonly (readonly [string, string])[] = [
   ['torque', 'measure'],
   ['seal', 'cure'],
   ['cure', 'fill'],
+  ['loosen', 'remove'],
+  ['remove', 'renew'],
+  ['remove', 'measure'],
+  ['lay', 'torque'],
 ];
 
 function dependence(book: Book, known: Relations, first: Step, second: Step): string[] {
@@ -71,6 +81,12 @@ function dependence(book: Book, known: Relations, first: Step, second: Step): st
 }
 
 function depends(known: Relations, a: Tag, itemA: Item, b: Tag, itemB: Item): boolean {
+  if (a.verb === 'remove' && itemB.kind === 'fit') {
+    // A strip is read with the part off that it was crushed under.
+    return itemB.by === 'strip' && (itemB.when?.installed.some(({value}) => value === itemA.id) ?? false);
+  }
+  if (itemA.kind === 'fastener' && b.verb === 'remove')
+    return itemA.holds.some(({value}) => value === itemB.id);
   if (itemB.kind === 'part') {
     const needs = [...itemB.closes, ...(a.verb === 'clean' || a.verb === 'lube' ? [] : itemB.after)];
     return itemA.id === itemB.id ? a.verb !== b.verb : needs.some(({value}) => value === itemA.id);
@@ -99,24 +115,60 @@ function movedLube(
 ): Fault[] {
   const lubed = deeds(book, step).filter(([tag, item]) => tag.verb === 'lube' && item.kind === 'surface');
   if (lubed.length === 0 || deeds(book, step).length !== lubed.length) return [];
+  const closes = (part: Item) =>
+    lubed.some(([, surface]) => known.closers.get(surface.id)?.some(({id}) => id === part.id));
+  const names = lubed.map(([, {id}]) => id);
+  return behind(book, procedure, {
+    step,
+    later,
+    closes,
+    kind: 'move a lube after its install',
+    verb: 'lube',
+    names,
+  });
+}
+
+/** A part that the job fits in place of another goes in as it came, and is altered when it is too late. */
+function movedAlteration(book: Book, procedure: Procedure, step: Step, later: readonly Step[]): Fault[] {
+  const altered = deeds(book, step).filter(
+    ([tag, {id}]) => tag.verb === 'alter' && book.job?.substitutes.has(id),
+  );
+  if (altered.length === 0) return [];
+  const names = altered.map(([, {id}]) => id);
+  const closes = ({id}: Item) => names.includes(id);
+  return behind(book, procedure, {
+    step,
+    later,
+    closes,
+    kind: 'fit a substitute without its alteration',
+    verb: 'alter',
+    names,
+  });
+}
+
+interface Moving {
+  readonly step: Step;
+  readonly later: readonly Step[];
+  /** Whether installing this part makes it too late. */
+  readonly closes: (part: Item) => boolean;
+  readonly kind: string;
+  readonly verb: string;
+  readonly names: readonly string[];
+}
+
+function behind(book: Book, procedure: Procedure, {step, later, closes, ...fault}: Moving): Fault[] {
   const closer = later.find((other) =>
-    deeds(book, other).some(
-      ([tag, part]) =>
-        tag.verb === 'install' &&
-        lubed.some(([, surface]) => known.closers.get(surface.id)?.some(({id}) => id === part.id)),
-    ),
+    deeds(book, other).some(([tag, part]) => tag.verb === 'install' && closes(part)),
   );
   if (closer === undefined) return [];
   const {text, file} = procedure.source;
   const moved = body(text, step);
-  const behind = body(text, closer).span.end;
+  const end = body(text, closer).span.end;
   const edits: Edit[] = [
     {span: moved.span, text: 'Stand back and look at the work so far.'},
-    {span: {start: behind, end: behind}, text: `\n1. ${moved.text}`},
+    {span: {start: end, end}, text: `\n1. ${moved.text}`},
   ];
-  return [
-    {kind: 'move a lube after its install', verb: 'lube', file, edits, names: lubed.map(([, {id}]) => id)},
-  ];
+  return [{...fault, file, edits}];
 }
 
 function deeds(book: Book, step: Step): [Tag, Item][] {

@@ -7,16 +7,18 @@ import type {Amount, Quantity} from '../../src/quantity/model.js';
 import {isLockKind, LOCK_KINDS} from '../../src/spec/locks.js';
 import type {Edit} from '../../src/text/edit.js';
 import type {Span} from '../../src/text/source.js';
+import {codeSpan, cut, idsOf, type Make, maker, NOT_OF_THE_ENGINE, put} from './edits.js';
 import type {Fault} from './fault.js';
 
 export function procedureFaults(book: Book): Fault[] {
   return book.procedures.flatMap((procedure) => {
-    const make = maker(procedure);
+    const make = maker(procedure.source.file);
     return [
       ...procedure.steps.flatMap((step) => [
         make('drop a step', verbsOf(step), wholeStep(procedure, step), idsOf(step.tags)),
         ...step.cautions.flatMap((caution) => dropCaution(make, caution)),
         ...dropRework(make, procedure, step),
+        ...dropBranchTags(make, step),
         ...step.tags.flatMap((tag) => [
           ...dropTag(make, tag),
           ...dropPlaces(make, book, tag),
@@ -31,15 +33,6 @@ export function procedureFaults(book: Book): Fault[] {
     ].filter(({names}) => names.length > 0);
   });
 }
-
-type Make = (kind: string, verb: string, edits: readonly Edit[], names: readonly string[]) => Fault;
-
-function maker({source: {file}}: Procedure): Make {
-  return (kind, verb, edits, names) => ({kind, verb, file, edits, names});
-}
-
-/** What a dropped tag of these verbs leaves undone is nothing of the engine's own. */
-const NOT_OF_THE_ENGINE = new Set(['step', 'hazard', 'waive', 'if', 'repeat']);
 
 function dropTag(make: Make, tag: Tag): Fault[] {
   if (NOT_OF_THE_ENGINE.has(tag.verb)) return [];
@@ -120,9 +113,20 @@ function shortenCure(make: Make, tag: Tag): Fault[] {
 function widenLimit(make: Make, tag: Tag): Fault[] {
   const clause = clauseOf(tag, 'within');
   const limits = amountOf(tag, 'within');
-  if (clause === undefined || limits?.form !== 'range') return [];
-  const wide = `${limits.low.value}–${+(limits.high.value * 1.5).toPrecision(6)} ${limits.high.unit.symbol}`;
-  return [make('widen a limit', tag.verb, [put(clause.valueSpan, wide)], idsOf([tag]))];
+  if (clause === undefined || limits === undefined) return [];
+  const wider = (text: string) =>
+    make('widen a limit', tag.verb, [put(clause.valueSpan, text)], idsOf([tag]));
+  if (limits.form === 'most') return [wider(`max ${times(limits.high, 1.5)}`)];
+  if (limits.form !== 'range') return [];
+  const {low, high} = limits;
+  return [
+    wider(`${low.value}–${times(high, 1.5)}`),
+    wider(`${+(low.value * 0.5).toPrecision(6)}–${formatQuantity(high)}`),
+  ];
+}
+
+function times({value, unit}: Quantity, factor: number): string {
+  return `${+(value * factor).toPrecision(6)} ${unit.symbol}`;
 }
 
 function useBarred(make: Make, book: Book, tag: Tag): Fault[] {
@@ -152,14 +156,29 @@ function dropRework(make: Make, {source: {text}}: Procedure, step: Step): Fault[
   return [make("drop a branch's rework", 'if', [cut({start, end: last.span.end})], idsOf([tag]))];
 }
 
+/** The `if:` of a branch, and the `repeat:` of a step below it. */
+function dropBranchTags(make: Make, step: Step): Fault[] {
+  const branch = step.tags.find(({verb}) => verb === 'if');
+  if (branch === undefined) return [];
+  const repeats = step.steps.flatMap(({tags}) => tags.filter(({verb}) => verb === 'repeat'));
+  const back = repeats.flatMap(({targets}) => targets.map(({id}) => id));
+  return [
+    make('drop a branch', 'if', [cut(codeSpan(branch.span))], [...idsOf([branch]), ...back]),
+    ...repeats.map(({span}) =>
+      make(
+        'drop a repeat',
+        'repeat',
+        [cut(codeSpan(span))],
+        idsOf([branch, ...step.steps.flatMap(({tags}) => tags)]),
+      ),
+    ),
+  ];
+}
+
 function wholeStep({source: {text}}: Procedure, step: Step): Edit[] {
   const start = text.lastIndexOf('\n', step.span.start) + 1;
   const end = text.indexOf('\n', step.span.end);
   return [cut({start, end: end === -1 ? text.length : end + 1})];
-}
-
-function codeSpan({start, end}: Span): Span {
-  return {start: start - 1, end: end + 1};
 }
 
 function onlyAt({id, span, places}: Target, names: readonly string[]): Edit {
@@ -183,20 +202,6 @@ function transposed(value: number): number | undefined {
   return swapped === value ? undefined : swapped;
 }
 
-function idsOf(tags: readonly Tag[]): string[] {
-  return tags
-    .filter(({verb}) => !NOT_OF_THE_ENGINE.has(verb) || verb === 'if')
-    .flatMap(({targets}) => targets.map(({id}) => id));
-}
-
 function verbsOf({tags}: Step): string {
   return tags.map(({verb}) => verb).join('+') || 'none';
-}
-
-function cut(span: Span): Edit {
-  return {span, text: ''};
-}
-
-function put(span: Span, text: string): Edit {
-  return {span, text};
 }

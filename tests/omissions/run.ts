@@ -6,6 +6,7 @@ import {broken, describeFault, type Fault} from './fault.js';
 import {orderFaults} from './order-faults.js';
 import {procedureFaults} from './procedure-faults.js';
 import {specFaults} from './spec-faults.js';
+import {toolFaults} from './tool-faults.js';
 
 export interface Tally {
   readonly kind: string;
@@ -20,7 +21,7 @@ export interface Tally {
 export type Excuse = (book: Book, fault: Fault, described: string) => string | undefined;
 
 export function faultsOf(book: Book): Fault[] {
-  return [...procedureFaults(book), ...orderFaults(book), ...specFaults(book)];
+  return [...procedureFaults(book), ...orderFaults(book), ...toolFaults(book), ...specFaults(book)];
 }
 
 export function tallies(book: Book, excuse: Excuse, faults: readonly Fault[] = faultsOf(book)): Tally[] {

@@ -12,24 +12,81 @@ const DROPS: Readonly<Record<string, string>> = {
   assembly: 'drop an assembly state from the specification',
 };
 
+/** Slips in the engineering fields that no step repeats, each to a value that cannot be right. */
+const CHANGES: Readonly<Record<string, {readonly kind: string; readonly to: (value: string) => string}>> = {
+  grade: {
+    kind: 'weaken a grade in the specification',
+    to: (value) => (/^\d/.test(value) ? "'4.6'" : 'SAE 1'),
+  },
+  hole: {
+    kind: 'halve a hole in the specification',
+    to: (value) => `${+(Number.parseFloat(value) / 2).toFixed(4)} in`,
+  },
+  engagement: {
+    kind: 'shorten an engagement in the specification',
+    to: (value) => `${+(Number.parseFloat(value) / 4).toFixed(3)} in`,
+  },
+  thread: {
+    kind: 'misspell a thread in the specification',
+    to: (value) =>
+      value.replace(/(-|x)(\d)/, (_, sign: string, digit: string) => `${sign}${(Number(digit) + 1) % 10}`),
+  },
+};
+
+function changed(
+  {kind, to}: {readonly kind: string; readonly to: (value: string) => string},
+  {value}: Pair,
+  at: {readonly verb: string; readonly file: string; readonly names: readonly string[]},
+): Fault[] {
+  const scalar = isMap(value) ? value.get('value', true) : value;
+  const range = isScalar(scalar) ? scalar.range : undefined;
+  if (!isScalar(scalar) || range === null || range === undefined) return [];
+  return [{...at, kind, edits: [{span: {start: range[0], end: range[1]}, text: to(String(scalar.value))}]}];
+}
+
 export function specFaults(book: Book): Fault[] {
   return [...book.spec.files.values()].flatMap(({file, text}) => {
     if (file.endsWith('shop.yaml')) return [];
     const faults: Fault[] = [];
     visit(parseDocument(text), {
       Pair(_, pair, path) {
+        faults.push(...sourceFaults(book, file, text, pair, path.length));
         const key = isScalar(pair.key) ? String(pair.key.value) : '';
         const kind = DROPS[key];
         const owner = [...path].reverse().find((node): node is Pair => isPair(node));
         const id = owner !== undefined && isScalar(owner.key) ? String(owner.key.value) : '';
         const item = book.spec.items.get(id);
-        if (kind === undefined || item?.where.file !== file) return;
+        if (item?.where.file !== file) return;
+        const change = CHANGES[key];
+        // Where an angle ends the torque, it is the angle that makes the preload, and the grade says nothing.
+        const byAngle = key === 'grade' && item.kind === 'fastener' && item.angle !== undefined;
+        if (change !== undefined && !byAngle)
+          faults.push(...changed(change, pair, {verb: key, file, names: [id]}));
+        if (kind === undefined) return;
         const map = path.at(-1);
         const edit = isMap(map) ? cutPair(text, pair, map.flow === true) : undefined;
         if (edit !== undefined) faults.push({kind, verb: key, file, edits: [edit], names: [id]});
       },
     });
     return faults;
+  });
+}
+
+/** The source of the whole file, and each source that the file lists: what an item names itself, the file's stands in for. */
+function sourceFaults(book: Book, file: string, text: string, pair: Pair, depth: number): Fault[] {
+  const key = isScalar(pair.key) ? String(pair.key.value) : '';
+  const kind = 'drop a source from the specification';
+  const own = [...book.spec.items.values()].filter(({where}) => where.file === file).map(({id}) => id);
+  const top = depth === 2;
+  if (top && key === 'source') {
+    const edit = cutPair(text, pair, false);
+    return edit === undefined ? [] : [{kind, verb: key, file, edits: [edit], names: own}];
+  }
+  if (!top || key !== 'sources' || !isMap(pair.value)) return [];
+  return pair.value.items.flatMap((listed) => {
+    const edit = cutPair(text, listed, false);
+    if (edit === undefined || !isScalar(listed.key)) return [];
+    return [{kind, verb: 'sources', file, edits: [edit], names: [String(listed.key.value)]}];
   });
 }
 

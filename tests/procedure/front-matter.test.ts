@@ -23,6 +23,26 @@ function head(...lines: string[]): string {
 const RIGHT = ['title: T', 'revision: A', 'date: 2026-02-28'];
 
 describe('front matter that is right', () => {
+  it.each([
+    ['90 min', 90, 'min'],
+    ['1.5 h', 1.5, 'h'],
+    ['0 h', 0, 'h'],
+  ])('has a time of work, %s', (text, value, symbol) => {
+    expect(read(head(...RIGHT, `time: ${text}`))).toMatchObject({
+      said: [],
+      front: {time: {value, unit: {symbol}}},
+    });
+  });
+
+  it.each(['90', '3 kg', '-2 h', '1–2 h', 'long'])('has no time that is %s', (text) => {
+    const {said, front, problems} = read(head(...RIGHT, `time: ${text}`));
+    expect(said).toEqual([expect.stringMatching(/^front-matter: time does not take .* <.*>$/)]);
+    expect(problems[0]?.hint).toBe(
+      'it takes how long somebody works on it, without its waits, with a unit: 90 min',
+    );
+    expect(front.time).toBeUndefined();
+  });
+
   it('is read, texts as they are written', () => {
     const {front, said} = read(
       head(

@@ -2,6 +2,7 @@
 import {describe, expect, test} from 'vitest';
 import {compileSheet} from '../../src/sheet/compile.js';
 import type {Entry, Row, Sheet, SheetBlock} from '../../src/sheet/model.js';
+import {ENGLISH} from '../../src/sheet/words.js';
 import {book, EXAMPLE_SHOP} from '../help/example.js';
 import {trialBook} from './trial.js';
 
@@ -38,6 +39,7 @@ fasteners:
     torque: 20 N·m
     threads: dry
     lock: spring-washer
+    runs: [[front-1, front-2], [rear-1, rear-2]]
     layout: {unit: in, front-1: [0, 0], front-2: [2, 0], rear-1: [0, 4], rear-2: [2, 4]}
     at: [front, rear]
 fits:
@@ -205,6 +207,53 @@ describe('a tag that states a value is printed as it stands, in both systems', (
   });
 });
 
+describe('drawings', () => {
+  test('a lock with safety wire draws its runs, with the numbers of the tightening', () => {
+    const [entry] = entriesOf('lock: rail-screws with safety-wire');
+    expect(entry?.drawing).toMatchObject({
+      kind: 'wire',
+      wires: [
+        [0, 1],
+        [2, 3],
+      ],
+      points: [{number: 1}, {number: 4}, {number: 3}, {number: 2}],
+    });
+    expect(entry?.drawing).not.toHaveProperty('leftHanded');
+    expect(entriesOf('lock: rail-screws[rear] with safety-wire')[0]?.drawing?.wires).toEqual([[2, 3]]);
+  });
+
+  test.each(['lock: rail-screws with spring-washer', 'lock: cap-bolts with safety-wire'])(
+    '%s has nothing to draw',
+    (tag) => {
+      for (const entry of entriesOf(tag)) expect(entry).not.toHaveProperty('drawing');
+    },
+  );
+
+  test('a strip is drawn in each place that it is laid in', () => {
+    expect(entriesOf('lay: clearance with strip-green')[0]?.drawing).toMatchObject({
+      kind: 'strips',
+      points: [
+        {name: 'front', x: 0},
+        {name: 'rear', x: 1},
+      ],
+    });
+    expect(entriesOf('lay: clearance[front] with strip-green')[0]).not.toHaveProperty('drawing');
+  });
+
+  test('each list of places is drawn once, with the items that share it', () => {
+    const {before} = sheetOf(
+      '1. Fit. `install: caps`\n2. Oil. `lube: journals with engine-oil`\n3. Fit. `install: shaft`\n',
+    );
+    expect(before.places).toMatchObject([
+      {
+        items: ['caps', 'journals'],
+        more: false,
+        drawing: {kind: 'places', points: [{name: 'front'}, {name: 'rear'}]},
+      },
+    ]);
+  });
+});
+
 describe('the boxes of a tightening', () => {
   const cases: readonly (readonly [string, readonly string[]])[] = [
     [
@@ -224,13 +273,13 @@ describe('the boxes of a tightening', () => {
     ['torque: cap-bolts[front] to 40 lbf·ft', []],
     ['torque: studs', []],
     ['torque: cover-screws', ['Done  → 1 top, 2 right, 3 left']],
-    ['torque: rail-screws[rear]', ['Torque 15 lbf·ft → rear']],
+    ['torque: rail-screws[rear]', ['Torque 15 lbf·ft → 1 rear 1, 2 rear 2']],
   ];
   test.each(cases)('%s', (tag, expected) => {
     expect(entriesOf(tag).flatMap(blanksOf)).toEqual(expected);
   });
 
-  test('the drawing is to scale, y upwards, and numbered only where the shop states an order', () => {
+  test('the drawing is to scale, y upwards, and numbered as the shop states the order', () => {
     const [ordered] = entriesOf('torque: cover-screws');
     expect(ordered?.blanks).toMatchObject({
       drawing: {
@@ -243,14 +292,24 @@ describe('the boxes of a tightening', () => {
         ],
       },
     });
-    const [unordered] = entriesOf('torque: rail-screws[rear]');
-    expect(unordered?.blanks).toMatchObject({
+    expect(ordered?.blanks).not.toHaveProperty('note');
+  });
+
+  test('where the shop states no order, it is worked out from the layout, and said to be', () => {
+    const [worked] = entriesOf('torque: rail-screws');
+    expect(worked?.blanks).toMatchObject({
+      ordered: true,
+      note: ENGLISH.orderWorked,
+      // Four in a ring: opposite pairs, as `wmark figure tightening-order` says.
+      positions: ['front 1', 'rear 2', 'rear 1', 'front 2'],
       drawing: {
-        width: 1,
-        height: 0,
+        width: 0.5,
+        height: 1,
         points: [
-          {name: 'rear 1', x: 0, y: 0},
-          {name: 'rear 2', x: 1, y: 0},
+          {name: 'front 1', x: 0, y: 1, number: 1},
+          {name: 'front 2', x: 0.5, y: 1, number: 4},
+          {name: 'rear 1', x: 0, y: 0, number: 3},
+          {name: 'rear 2', x: 0.5, y: 0, number: 2},
         ],
       },
     });
@@ -297,7 +356,7 @@ describe('steps', () => {
     const [own, named] = rowsOf(
       sheetOf('1. Call. `witness: closed`\n2. Call. `witness: closed by the works manager`\n'),
     );
-    expect(own?.holds).toEqual([{name: 'closed', by: 'shop lead', asks: ['clearance', 'swings']}]);
+    expect(own?.holds).toMatchObject([{name: 'closed', by: 'shop lead', asks: ['clearance', 'swings']}]);
     expect(named?.holds[0]?.by).toBe('the works manager');
   });
 

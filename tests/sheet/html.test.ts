@@ -1,10 +1,11 @@
 /** Pieces of the HTML that a browser test does not look at one by one. */
 import {describe, expect, test} from 'vitest';
 import {compileSheet} from '../../src/sheet/compile.js';
-import {compileCover, sheetNames} from '../../src/sheet/cover.js';
+import {compileCover} from '../../src/sheet/cover.js';
 import {sheetHtml} from '../../src/sheet/html.js';
 import {coverHtml} from '../../src/sheet/html-cover.js';
-import {runs} from '../../src/sheet/html-lists.js';
+import {sheetNames} from '../../src/sheet/names.js';
+import {runs} from '../../src/sheet/step-runs.js';
 import {book} from '../help/example.js';
 import {hostileBook} from './hard.js';
 import {trialBook} from './trial.js';

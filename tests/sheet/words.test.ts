@@ -1,10 +1,13 @@
 /** Every word that a sheet or cover prints by itself comes from one object, so that another language is another object. */
 import {describe, expect, test} from 'vitest';
+import {readAmount} from '../../src/quantity/parse.js';
 import {compileSheet} from '../../src/sheet/compile.js';
 import {compileCover} from '../../src/sheet/cover.js';
+import {GERMAN} from '../../src/sheet/german.js';
 import {sheetHtml} from '../../src/sheet/html.js';
 import {coverHtml} from '../../src/sheet/html-cover.js';
 import {sheetMarkdown} from '../../src/sheet/markdown.js';
+import {printed} from '../../src/sheet/value.js';
 import {ENGLISH, fill, type Words} from '../../src/sheet/words.js';
 import {LOCK_KINDS} from '../../src/spec/locks.js';
 import {TRIAL_TEXTS, trialBook} from './trial.js';
@@ -52,6 +55,55 @@ describe('nothing is printed that is neither the author’s nor in the words', (
     expect(words.length).toBeGreaterThan(20);
     expect([...new Set(words)].filter((word) => !written.has(word) && !units.has(word))).toEqual([]);
     expect(text).toContain('жж');
+  });
+});
+
+describe('German', () => {
+  /** Every word of the object by its path, without those that are no words. */
+  function leaves(words: object, path = ''): [string, string][] {
+    return Object.entries(words).flatMap(([key, value]): [string, string][] =>
+      typeof value === 'string' ? [[`${path}${key}`, value]] : leaves(value, `${path}${key}.`),
+    );
+  }
+  const english = leaves(ENGLISH);
+  const german = new Map(leaves(GERMAN));
+
+  test('has every word, with the same holes to fill', () => {
+    const holes = (text: string) => (text.match(/\{[a-z]+\}/g) ?? []).sort();
+    expect([...german.keys()].sort()).toEqual(english.map(([path]) => path).sort());
+    for (const [path, text] of english) expect(holes(german.get(path) ?? ''), path).toEqual(holes(text));
+  });
+
+  test('has no empty word and none left in English', () => {
+    const same = english.filter(([path, text]) => german.get(path) === text).map(([path]) => path);
+    expect(same).toEqual(['and']);
+    expect([...german.values()].filter((text) => text.trim() === '')).toEqual([]);
+  });
+
+  test('is printed where the shop asks for it, unless another language is asked for', () => {
+    const shop = {...trialBook.spec.shop, language: 'de'} as const;
+    const book = {...trialBook, spec: {...trialBook.spec, shop}};
+    const {fingerprint} = options;
+    expect(compileSheet(book, procedure, {fingerprint}).words).toBe(GERMAN);
+    expect(compileCover(book, {fingerprint}).words).toBe(GERMAN);
+    expect(compileSheet(book, procedure, {fingerprint, words: ENGLISH}).words).toBe(ENGLISH);
+    const html = sheetHtml(compileSheet(book, procedure, {fingerprint}));
+    expect(html).toContain('<html lang="de">');
+    for (const words of ['Nur wenn main clearance außerhalb', 'WARNUNG', 'Haltepunkt', 'Stufe 1', 'Nr.'])
+      expect(html).toContain(words);
+  });
+
+  test('says ranges, turns and days in its own words', () => {
+    const text = (amount: string) => {
+      const read = readAmount(amount);
+      if (!read.ok) throw new Error(amount);
+      return printed(read.amount, {spec: trialBook.spec, words: GERMAN}).text;
+    };
+    expect([text('-0.002 to 0.001 in'), text('2 turns'), text('3 days')]).toEqual([
+      '−0.002 bis 0.001 in',
+      '2 Umdr.',
+      '3 d',
+    ]);
   });
 });
 

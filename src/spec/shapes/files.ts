@@ -70,6 +70,12 @@ export const shopFile = z
           .enum(['inch', 'metric'])
           .describe('Which units are printed first; inch where it is left out.')
           .optional(),
+        language: z
+          .enum(['en', 'de'])
+          .describe(
+            'Language of the words that a sheet prints by itself: English (en, where it is left out) or German (de).',
+          )
+          .optional(),
       })
       .describe('The shop.'),
     severity: z

@@ -1,0 +1,2 @@
+/** What `tablet.mjs` gives. */
+export function tabletScript(): Promise<{readonly text: string; readonly metafile: object}>;

@@ -1,0 +1,144 @@
+/**
+ * A comparison as Markdown for a pull request: the sums and what was weakened first, the rest folded away, in an order
+ * that does not change from run to run, under a mark by which a comment is found again and updated in place.
+ */
+import type {BlockContent, List, ListItem, PhrasingContent, Root, RootContent} from 'mdast';
+import remarkStringify from 'remark-stringify';
+import {unified} from 'unified';
+import {EFFECTS} from '../compare/model.js';
+import {printable} from '../text/printable.js';
+import type {BookJson, ChangeJson} from './compare-report.js';
+import type {CompareJson} from './compare-shape.js';
+import {requiredText, sums, unseenText} from './compare-text.js';
+
+/** A comment with this line in it is the tool's own. */
+const MARK = '<!-- wmark compare -->';
+
+/** Hosts refuse longer comments (65,536 characters where the limit is known); room is left for their own. */
+const LONGEST = 60_000;
+
+export function compareMarkdown(json: CompareJson): string {
+  for (const most of [Number.POSITIVE_INFINITY, 200, 50, 10]) {
+    const text = written(json, most);
+    if (text.length <= LONGEST) return text;
+  }
+  return written(json, 0);
+}
+
+/** With at most so many changes of an effect in each book. */
+function written(json: CompareJson, most: number): string {
+  const root: Root = {
+    type: 'root',
+    children: [
+      {type: 'html', value: MARK},
+      ...json.unseen.map((one) => paragraph([strong('Not seen: '), text(unseenText(one))])),
+      ...json.books.flatMap((book) => bookNodes(book, json, most)),
+      ...(json.books.length > 1 ? [paragraph([text(sums(json.summary))])] : []),
+    ],
+  };
+  return unified().use(remarkStringify, {bullet: '-'}).stringify(root);
+}
+
+function bookNodes(book: BookJson, {before, now}: CompareJson, most: number): RootContent[] {
+  const of = (effect: ChangeJson['effect']) => book.changes.filter((one) => one.effect === effect);
+  const weakened = of('weakened');
+  const counts = EFFECTS.map((effect) => `${of(effect).length} ${effect}`).join(', ');
+  return [
+    {type: 'heading', depth: 3, children: [text(printable(book.engine))]},
+    paragraph([text(`${printable(before)} and ${printable(now)}: ${counts}.`)]),
+    ...(weakened.length === 0
+      ? [paragraph([text('Nothing is weakened.')])]
+      : [
+          shortened(weakened, most, (one) =>
+            item([paragraph([strong('weakened'), text(` ${printable(one.message)} `), place(one)])]),
+          ),
+        ]),
+    ...EFFECTS.flatMap((effect) => folded(effect, of(effect), most)),
+    ...findings('Findings that it brings', book.brought, most),
+    ...findings('Findings that it settles', book.settled, most),
+  ];
+}
+
+function folded(effect: ChangeJson['effect'], changes: readonly ChangeJson[], most: number): RootContent[] {
+  if (changes.length === 0) return [];
+  const title = effect === 'weakened' ? 'What is weakened, in detail' : `${changes.length} ${effect}`;
+  return fold(title, shortened(changes, most, effect === 'reworded' ? brief : detailed));
+}
+
+function brief(change: ChangeJson): ListItem {
+  return item([paragraph([text(`${printable(change.message)} `), place(change)])]);
+}
+
+function detailed(change: ChangeJson): ListItem {
+  const sides = (['before', 'now'] as const).flatMap((side) =>
+    change[side].at.map((one) =>
+      item([
+        paragraph([text(`${side}: `), code(`${one.file}:${one.line}`), text(` ${printable(one.message)}`)]),
+      ]),
+    ),
+  );
+  const asked =
+    change.item === null ? [] : [item([paragraph([text(`required ${printable(requiredText(change))}`)])])];
+  const brings = change.brings.map((one) =>
+    item([paragraph([text(`brings ${one.name}: ${printable(one.message)}`)])]),
+  );
+  const below = [...asked, ...sides, ...brings];
+  return item([paragraph([text(printable(change.message))]), ...(below.length === 0 ? [] : [list(below)])]);
+}
+
+function findings(title: string, found: BookJson['brought'], most: number): RootContent[] {
+  if (found.length === 0) return [];
+  const line = (one: BookJson['brought'][number]) =>
+    item([
+      paragraph([
+        code(`${one.file}:${one.line}`),
+        text(` ${one.severity}: ${printable(one.message)} (${one.name})`),
+      ]),
+    ]);
+  return fold(`${title}: ${found.length}`, shortened(found, most, line));
+}
+
+/** The lines of HTML stand apart, so that what is between them is read as Markdown. */
+function fold(title: string, content: BlockContent): RootContent[] {
+  return [
+    {type: 'html', value: `<details><summary>${title}</summary>`},
+    content,
+    {type: 'html', value: '</details>'},
+  ];
+}
+
+function shortened<T>(all: readonly T[], most: number, line: (one: T) => ListItem): List {
+  const left = all.length - Math.min(all.length, most);
+  const more =
+    left === 0 ? [] : [item([paragraph([text(`and ${left} more; run wmark compare to see them`)])])];
+  return list([...all.slice(0, all.length - left).map(line), ...more]);
+}
+
+function place({before, now}: ChangeJson): PhrasingContent {
+  const at = now.at[0] ?? before.at[0];
+  return at === undefined ? text('') : code(`${at.file}:${at.line}`);
+}
+
+function list(children: ListItem[]): List {
+  return {type: 'list', ordered: false, spread: false, children};
+}
+
+function item(children: BlockContent[]): ListItem {
+  return {type: 'listItem', spread: false, children};
+}
+
+function paragraph(children: PhrasingContent[]): BlockContent {
+  return {type: 'paragraph', children};
+}
+
+function strong(value: string): PhrasingContent {
+  return {type: 'strong', children: [text(value)]};
+}
+
+function text(value: string): PhrasingContent {
+  return {type: 'text', value};
+}
+
+function code(value: string): PhrasingContent {
+  return {type: 'inlineCode', value: printable(value)};
+}

@@ -1,0 +1,43 @@
+/** Findings as results of SARIF: a rule each, their story as related locations, their fix as one that a service can offer. */
+import {meaningOf} from '../findings/meaning.js';
+import {FINDINGS} from '../findings/registry.js';
+import {findingAddress} from '../host/package.js';
+import type {FindingJson} from './check-report.js';
+import {fingerprint} from './compare-report.js';
+import type {Level, SarifResult, SarifRule} from './sarif.js';
+
+const LEVEL: {readonly [severity in FindingJson['severity']]: Level} = {
+  error: 'error',
+  warning: 'warning',
+  information: 'note',
+};
+
+export function findingRules(): SarifRule[] {
+  return FINDINGS.map(({name, summary, why, severity}) => ({
+    id: name,
+    says: `${summary}.`,
+    why,
+    level: LEVEL[severity],
+    helpUri: findingAddress(name),
+  }));
+}
+
+/** `known` is why it is on the list of known findings, where it is. */
+export function findingResult(finding: FindingJson, known?: string): SarifResult {
+  const {name, severity, message, item, story, related, fix, file} = finding;
+  return {
+    ruleId: name,
+    level: LEVEL[severity],
+    message,
+    place: finding,
+    related: [...story, ...related],
+    ...(fix && {fix}),
+    fingerprint: fingerprint([meaningJson(finding, file)]),
+    ...(known !== undefined && {known}),
+    ...(item !== null && {properties: {item}}),
+  };
+}
+
+export function meaningJson({name, message, item, place}: FindingJson, file: string): string {
+  return meaningOf({name, message, ...(item !== null && {item}), ...(place !== null && {place})}, file);
+}

@@ -1,0 +1,160 @@
+/** Cautions gone, come, softened or worded anew: by the hazard words that they warn of, procedure by procedure. */
+import type {Remark} from '../build/found.js';
+import {baseName} from '../build/tell.js';
+import type {Block, Caution, Procedure, Signal} from '../procedure/model.js';
+import {align} from './align.js';
+import {assign} from './assign.js';
+import type {Judge} from './judge.js';
+import {type Features, wordsOf} from './likeness.js';
+import type {Effect, Piece} from './model.js';
+
+/** Cautions are matched over the whole book, in order first, so that one that moved with its steps is not missed. */
+export const cautionChanges: Judge = ({before, now}) => {
+  const [old, fresh] = [before, now].map(({book}) => book.procedures.flatMap(cautionsOf));
+  if (old === undefined || fresh === undefined) return [];
+  const pairs = paired(old, fresh);
+  const fellow = new Map(pairs);
+  const taken = new Set(fellow.values());
+  const gone = old.filter((_, index) => !fellow.has(index));
+  const come = fresh.filter((_, index) => !taken.has(index));
+  const kept = pairs.flatMap(([a, b]) => {
+    const [one, other] = [old[a], fresh[b]];
+    return one === undefined || other === undefined ? [] : [[one, other] as const];
+  });
+  return [...kept.flatMap(([a, b]) => keptPieces(a, b)), ...wordPieces(gone, come, kept)];
+};
+
+interface Placed {
+  readonly procedure: Procedure;
+  readonly caution: Caution;
+}
+
+function cautionsOf(procedure: Procedure): Placed[] {
+  const inBlocks = (blocks: readonly Block[]) =>
+    blocks.flatMap((block) => (block.type === 'caution' ? [block.caution] : []));
+  const all = new Set([
+    ...procedure.steps.flatMap(({cautions, more}) => [...cautions, ...inBlocks(more)]),
+    ...procedure.sections.flatMap(({content}) => inBlocks(content)),
+  ]);
+  return [...all].sort((a, b) => a.span.start - b.span.start).map((caution) => ({procedure, caution}));
+}
+
+function paired(old: readonly Placed[], fresh: readonly Placed[]): (readonly [number, number])[] {
+  const [a, b] = [old.map(features), fresh.map(features)];
+  const pairs = [...align(a, b)];
+  const [usedA, usedB] = [new Set(pairs.map(([i]) => i)), new Set(pairs.map(([, j]) => j))];
+  const restA = a.flatMap((one, index) => (usedA.has(index) ? [] : [{one, index}]));
+  const restB = b.flatMap((one, index) => (usedB.has(index) ? [] : [{one, index}]));
+  for (const [i, j] of assign(
+    restA.map(({one}) => one),
+    restB.map(({one}) => one),
+  )) {
+    const [first, second] = [restA[i], restB[j]];
+    if (first !== undefined && second !== undefined) pairs.push([first.index, second.index]);
+  }
+  return pairs;
+}
+
+function features({caution, procedure}: Placed): Features {
+  const deeds = caution.hazards.map(({word}) => `hazard ${word}`);
+  const words = wordsOf(caution.text);
+  // Shops say the same before every use of a solvent: which procedure it stands in tells them apart.
+  return {deeds, words, key: `${baseName(procedure.source.file)}\n${deeds.join()}\n${words.join(' ')}`};
+}
+
+const LOUDNESS: Readonly<Record<Signal, number>> = {danger: 3, warning: 2, caution: 1, notice: 0};
+
+function keptPieces(before: Placed, now: Placed): Piece[] {
+  const [was, is] = [before.caution.signal, now.caution.signal];
+  const subject = subjectOf(words(now.caution));
+  const at = {before: [remark(before)], now: [remark(now)]};
+  const signal: Piece[] =
+    was === is
+      ? []
+      : [
+          {
+            effect: LOUDNESS[is] < LOUDNESS[was] ? 'weakened' : 'strengthened',
+            subject,
+            aspect: 'signal',
+            says: `signal word ${was}, now ${is}`,
+            ...at,
+          },
+        ];
+  const text: Piece[] =
+    before.caution.text === now.caution.text
+      ? []
+      : [{effect: 'reworded', subject, aspect: 'text', says: 'worded anew', ...at}];
+  return [...signal, ...text];
+}
+
+/** Hazard words lost and won, those that only changed their caution within a procedure set off against each other. */
+function wordPieces(
+  gone: readonly Placed[],
+  come: readonly Placed[],
+  kept: readonly (readonly [Placed, Placed])[],
+): Piece[] {
+  const lost = [
+    ...gone.flatMap(wordsIn),
+    ...kept.flatMap(([a, b]) => wordsIn(a).filter(({word}) => !words(b.caution).includes(word))),
+  ];
+  const won = [
+    ...come.flatMap(wordsIn),
+    ...kept.flatMap(([a, b]) => wordsIn(b).filter(({word}) => !words(a.caution).includes(word))),
+  ];
+  const pieces: Piece[] = [];
+  for (const one of lost) {
+    const index = won.findIndex(({word, placed}) => word === one.word && sameFile(placed, one.placed));
+    if (index === -1)
+      pieces.push(wordPiece('weakened', one.word, 'no longer warned of', [remark(one.placed)], []));
+    else {
+      const [other] = won.splice(index, 1);
+      if (other)
+        pieces.push(
+          wordPiece(
+            'reworded',
+            one.word,
+            'warned of in another caution',
+            [remark(one.placed)],
+            [remark(other.placed)],
+          ),
+        );
+    }
+  }
+  return [
+    ...pieces,
+    ...won.map(({word, placed}) => wordPiece('strengthened', word, 'warned of anew', [], [remark(placed)])),
+  ];
+}
+
+/** A caution without hazard words counts as one of its own. */
+function wordsIn(placed: Placed): {readonly word: string; readonly placed: Placed}[] {
+  const own = words(placed.caution);
+  return (own.length === 0 ? [''] : own).map((word) => ({word, placed}));
+}
+
+function words({hazards}: Caution): string[] {
+  return hazards.map(({word}) => word);
+}
+
+function wordPiece(
+  effect: Effect,
+  word: string,
+  says: string,
+  before: readonly Remark[],
+  now: readonly Remark[],
+): Piece {
+  return {effect, subject: subjectOf(word === '' ? [] : [word]), aspect: 'caution', says, before, now};
+}
+
+function subjectOf(hazards: readonly string[]): string {
+  return hazards.length === 0 ? 'caution' : `caution on ${hazards.join(' and ')}`;
+}
+
+function sameFile(a: Placed, b: Placed): boolean {
+  return baseName(a.procedure.source.file) === baseName(b.procedure.source.file);
+}
+
+function remark({procedure, caution}: Placed): Remark {
+  const {file} = procedure.source;
+  return {where: {file, span: caution.span}, says: `${caution.signal} in ${baseName(file)}: ${caution.text}`};
+}

@@ -1,0 +1,133 @@
+/** What the steps no longer do, do anew, or do under another condition. */
+import type {Remark} from '../build/found.js';
+import {whereIn} from '../build/program.js';
+import {stepName} from '../build/tell.js';
+import {clauseChanges} from './clause-changes.js';
+import type {Deed} from './deeds.js';
+import {DONE, type Judge, type Sides} from './judge.js';
+import type {Effect, Piece} from './model.js';
+import {idNow, placeNow} from './renames.js';
+
+export const deedChanges: Judge = (sides) => {
+  const {kept, gone, come} = sides.deeds;
+  return [
+    // What went with its item is told of the item.
+    ...gone.filter((deed) => isStill(deed, sides)).map((deed) => gonePiece(deed, sides)),
+    ...come.filter((deed) => wasAlready(deed, sides)).map((deed) => comePiece(deed, sides)),
+    ...kept.flatMap(([before, now]) => [
+      ...conditionChange(before, now, sides),
+      ...clauseChanges(before, now, sides),
+    ]),
+  ];
+};
+
+/** Where a deed stands, in words that name step and file. */
+export function deedRemark({step, tag}: Deed): Remark {
+  return {where: whereIn(step, tag.span), says: `${stepName(step)}: ${tag.raw.trim()}`};
+}
+
+function isStill(deed: Deed, {now, renames}: Sides): boolean {
+  const id = idNow(renames, deed.item);
+  const item = now.book.spec.items.get(id);
+  if (item === undefined) return deed.item === '';
+  const place = placeNow(renames, id, deed.place);
+  return place === '' || item.at.includes(place);
+}
+
+/** What is done to an item, or at a place, that is new is told of the item. */
+function wasAlready({item, place}: Deed, {before, renames}: Sides): boolean {
+  const old = [...before.book.spec.items.values()].find(({id}) => idNow(renames, id) === item);
+  if (old === undefined) return item === '';
+  return place === '' || old.at.some((name) => placeNow(renames, item, name) === place);
+}
+
+function gonePiece(deed: Deed, sides: Sides): Piece {
+  const id = idNow(sides.renames, deed.item);
+  const place = placeNow(sides.renames, id, deed.place);
+  const left = sides.now.deeds.filter(
+    (one) => one.verb === deed.verb && one.item === id && one.place === place,
+  );
+  const word = DONE[deed.verb] ?? deed.verb;
+  return {
+    effect: goneEffect(deed, left, sides),
+    subject: id,
+    item: id,
+    place,
+    aspect: deed.verb,
+    says: left.length === 0 ? `no longer ${word}` : `${word} at one step fewer`,
+    before: [deedRemark(deed)],
+    now: left.map(deedRemark),
+  };
+}
+
+/** Verbs of a trial fit: one time fewer is no loss while the thing is still done. */
+const TRIAL = new Set(['install', 'torque', 'remove', 'loosen']);
+
+function goneEffect(deed: Deed, left: readonly Deed[], sides: Sides): Effect {
+  if (deed.verb === 'remove' || deed.verb === 'loosen') return 'changed';
+  const lasts = left.some(({when}) => when.length <= deed.when.length);
+  return TRIAL.has(deed.verb) && lasts && (deed.verb === 'install' || isTrialDropped(deed, sides))
+    ? 'changed'
+    : 'weakened';
+}
+
+/** The fastener was slackened, or what it holds taken off, and that is gone too: the whole trial went. */
+function isTrialDropped({item, place}: Deed, {before, deeds}: Sides): boolean {
+  const fastener = before.book.spec.items.get(item);
+  const holds = fastener?.kind === 'fastener' ? fastener.holds.map(({value}) => value) : [];
+  return deeds.gone.some(
+    (one) =>
+      (one.verb === 'loosen' && one.item === item && one.place === place) ||
+      (one.verb === 'remove' && holds.includes(one.item)),
+  );
+}
+
+function comePiece(deed: Deed, {before, renames}: Sides): Piece {
+  const earlier = before.deeds.filter(
+    (one) =>
+      one.verb === deed.verb &&
+      idNow(renames, one.item) === deed.item &&
+      placeNow(renames, deed.item, one.place) === deed.place,
+  );
+  const word = DONE[deed.verb] ?? deed.verb;
+  const plain =
+    deed.verb === 'remove' || deed.verb === 'loosen' || (deed.verb === 'install' && earlier.length > 0);
+  return {
+    effect: plain ? 'changed' : 'strengthened',
+    subject: deed.item,
+    item: deed.item,
+    place: deed.place,
+    aspect: deed.verb,
+    says: earlier.length === 0 ? `${word} now` : `${word} at one step more`,
+    before: earlier.map(deedRemark),
+    now: [deedRemark(deed)],
+  };
+}
+
+function conditionChange(before: Deed, now: Deed, {renames}: Sides): Piece[] {
+  const old = before.when.map((words) =>
+    words
+      .split(' ')
+      .map((word) => idNow(renames, word))
+      .join(' '),
+  );
+  const added = now.when.filter((words) => !old.includes(words));
+  const lifted = old.filter((words) => !now.when.includes(words));
+  if (added.length === 0 && lifted.length === 0) return [];
+  const effect = lifted.length === 0 ? 'weakened' : added.length === 0 ? 'strengthened' : 'changed';
+  const word = DONE[now.verb] ?? now.verb;
+  const was = lifted.length === 0 ? 'always' : lifted.join(', ');
+  const says = `${word} ${added.length === 0 ? 'in every case' : added.join(', ')}, before ${was}`;
+  return [
+    {
+      effect,
+      subject: now.item,
+      item: now.item,
+      place: now.place,
+      aspect: now.verb,
+      says,
+      before: [deedRemark(before)],
+      now: [deedRemark(now)],
+    },
+  ];
+}

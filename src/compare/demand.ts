@@ -1,0 +1,104 @@
+/** One demand of the specification on an item, and the small makers that the reading of items is put together from. */
+import type {Amount} from '../quantity/model.js';
+import type {Item, Located, Specified} from '../spec/model.js';
+import type {Where} from '../text/source.js';
+
+export type Demanded =
+  /** Asked or not: the word is what is asked, where the aspect does not say it. */
+  | {readonly type: 'there'}
+  /** Said to need nothing, which is more than silence. */
+  | {readonly type: 'none'}
+  /** One of these will do: the fewer, the stricter. */
+  | {readonly type: 'any-of'; readonly ids: readonly string[]}
+  /** Only an engine with one of these options has it; none: every engine. */
+  | {readonly type: 'options'; readonly ids: readonly string[]}
+  | {readonly type: 'word'; readonly word: string; readonly grade?: number}
+  | {readonly type: 'id'; readonly id: string}
+  | {readonly type: 'amount'; readonly amount: Amount; readonly stricter: 'narrower' | 'more' | 'neither'}
+  | {readonly type: 'amounts'; readonly amounts: readonly Amount[]}
+  /** Prose and names: nothing for the engine. */
+  | {readonly type: 'text'; readonly text: string};
+
+export interface Demand {
+  /** What is asked: `lock`, `limits`, `after main-caps`. Unique in its item. */
+  readonly aspect: string;
+  /** The item that the aspect names, where it names one. */
+  readonly about?: string;
+  readonly value: Demanded;
+  /** Its going is a weakening, its coming a strengthening; otherwise it is a change. */
+  readonly asks: boolean;
+  readonly where: Where;
+}
+
+/** A decision that nothing is needed: what was decided should not go silent again. */
+export function none(aspect: string, where: Where): Demand {
+  return {aspect, value: {type: 'none'}, asks: true, where};
+}
+
+/** `none` asks nothing, and neither does what nobody knows yet. */
+export function known(value: string | undefined): string | undefined {
+  return value === 'none' || value === 'unknown' ? undefined : value;
+}
+
+export function values(list: readonly Located<string>[]): string[] {
+  return list.map(({value}) => value);
+}
+
+export function there(aspect: string, {where}: Item): Demand {
+  return {aspect, value: {type: 'there'}, asks: true, where};
+}
+
+export function flag(aspect: string, set: boolean, item: Item): Demand[] {
+  return set ? [there(aspect, item)] : [];
+}
+
+export function each(aspect: string, list: readonly Located<string>[]): Demand[] {
+  const once = new Map(list.map((one) => [one.value, one]));
+  return [...once.values()].map(({value, where}) => ({
+    aspect: `${aspect} ${value}`,
+    about: value,
+    value: {type: 'there'},
+    asks: true,
+    where,
+  }));
+}
+
+export function anyOf(aspect: string, list: readonly Located<string>[], where: Where): Demand[] {
+  const [first] = list;
+  if (first === undefined) return [];
+  return [{aspect, value: {type: 'any-of', ids: values(list)}, asks: true, where: first.where ?? where}];
+}
+
+export function idOf(aspect: string, one: Located<string> | undefined, asks: boolean): Demand[] {
+  return one === undefined ? [] : [{aspect, value: {type: 'id', id: one.value}, asks, where: one.where}];
+}
+
+export function word(aspect: string, said: string, where: Where, grade?: number): Demand {
+  return {aspect, value: {type: 'word', word: said, ...(grade !== undefined && {grade})}, asks: false, where};
+}
+
+export function said(aspect: string, one: Specified<string> | undefined): Demand[] {
+  return one === undefined ? [] : [word(aspect, one.value, one.where)];
+}
+
+export function text(aspect: string, said: string, {where}: Item): Demand {
+  return {aspect, value: {type: 'text', text: said}, asks: false, where};
+}
+
+export function textOf(aspect: string, said: string | undefined, item: Item): Demand[] {
+  return said === undefined ? [] : [text(aspect, said, item)];
+}
+
+export function amount(
+  aspect: string,
+  one: Specified<Amount | 'unknown'> | undefined,
+  stricter: 'narrower' | 'more' | 'neither',
+  asks = aspect === 'torque' || aspect === 'limits',
+): Demand[] {
+  if (one === undefined || one.value === 'unknown') return [];
+  return [{aspect, value: {type: 'amount', amount: one.value, stricter}, asks, where: one.where}];
+}
+
+export function amounts(aspect: string, list: readonly Amount[], where: Where): Demand {
+  return {aspect, value: {type: 'amounts', amounts: list}, asks: false, where};
+}

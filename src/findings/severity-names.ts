@@ -1,0 +1,23 @@
+/** `severity:` in shop.yaml must name findings: a name with a slip in it would leave the real one as it was, in silence. */
+import type {Book} from '../build/book.js';
+import {nearest} from '../text/nearest.js';
+import type {FindingKind} from './model.js';
+import type {Raised} from './settle.js';
+
+export function severityNames({spec}: Book, kinds: readonly FindingKind[]): Raised[] {
+  const kind = kinds.find(({name}) => name === 'spec-form');
+  const names = kinds.map(({name}) => name);
+  if (kind === undefined) return [];
+  return [...spec.shop.severity].flatMap(([name, {where}]): Raised[] => {
+    if (names.includes(name)) return [];
+    const near = nearest(name, names);
+    const hint = near === undefined ? '`wmark why` lists them all' : `did you mean ${near}?`;
+    const fix = near && {
+      title: `Write ${near}`,
+      file: where.file,
+      edits: [{span: where.span, text: near}],
+    };
+    const message = `severity: ${name} is not a finding; ${hint}`;
+    return [{kind, found: {where, message, ...(fix && {fix})}}];
+  });
+}

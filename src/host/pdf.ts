@@ -1,0 +1,116 @@
+/**
+ * Prints a sheet or cover as PDF/UA-1: its data and pictures are handed to one Typst template, compiled inside this
+ * process. The compiler is loaded when the first PDF is asked for.
+ */
+import {existsSync} from 'node:fs';
+import {join} from 'node:path';
+import type {NodeCompiler} from '@myriaddreamin/typst-ts-node-compiler';
+import type {Print} from '../sheet/print.js';
+import {printJson} from '../sheet/print-json.js';
+import type {PathOf} from '../sheet/print-prose.js';
+import coverTemplate from '../sheet/typst/cover.typ';
+import partsTemplate from '../sheet/typst/parts.typ';
+import sheetTemplate from '../sheet/typst/sheet.typ';
+import type {Failure} from './failure.js';
+import {packageFolder} from './package.js';
+
+export interface Pdf {
+  readonly ok: true;
+  readonly bytes: Uint8Array;
+  readonly pages: number;
+  /** Characters that no font has; a frame stands in their place. */
+  readonly missing: readonly string[];
+}
+
+/** Makes one PDF after another; the pictures are data addresses as `embedPictures` makes them. */
+export type PdfMaker = (print: (pathOf: PathOf) => Print, pictures: readonly string[]) => Pdf | Failure;
+
+export async function pdfMaker(): Promise<PdfMaker> {
+  const {NodeCompiler} = await import('@myriaddreamin/typst-ts-node-compiler');
+  const workspace = fontFolder();
+  const compiler = NodeCompiler.create({workspace, fontArgs: [{fontPaths: [workspace]}]});
+  const add = (name: string, bytes: Buffer) => compiler.mapShadow(join(workspace, name), bytes);
+  return (print, pictures) => {
+    compiler.resetShadow();
+    add('parts.typ', Buffer.from(partsTemplate));
+    const paths = new Map(
+      pictures.flatMap((url, at) => {
+        const path = addPicture(url, at, add);
+        return path !== undefined && isReadable(path, compiler) ? [[url, path] as const] : [];
+      }),
+    );
+    const made = compiled(
+      print((url) => paths.get(url)),
+      compiler,
+    );
+    compiler.evictCache(KEPT);
+    return made;
+  };
+}
+
+/** Documents for which the compiler remembers what it has laid out. */
+const KEPT = 2;
+
+const TEMPLATES = {sheet: sheetTemplate, cover: coverTemplate};
+
+/** Texts that no font can show are looked for this often; each time some are replaced. */
+const ROUNDS = 5;
+
+function compiled(print: Print, compiler: NodeCompiler): Pdf | Failure {
+  const missing = new Set<string>();
+  let says = '';
+  for (let round = 0; round < ROUNDS; round++) {
+    const result = compiler.compile({
+      mainFileContent: TEMPLATES[print.template],
+      inputs: {data: printJson(print, missing)},
+    });
+    const document = result.result;
+    if (document === null) return refused(String(result.takeError()?.shortDiagnostics[0]?.message));
+    try {
+      const bytes = compiler.pdf(document, {pdfStandard: 'ua-1'});
+      return {ok: true, bytes, pages: document.numOfPages, missing: [...missing]};
+    } catch (error) {
+      says = error instanceof Error ? error.message : String(error);
+    }
+    const before = missing.size;
+    for (const character of charactersNamed(says)) missing.add(character);
+    if (missing.size === before) break;
+  }
+  return refused(/message: "((?:[^"\\]|\\.)*)"/.exec(says)?.[1] ?? says);
+}
+
+function refused(says: string): Failure {
+  return {ok: false, says: `the PDF could not be made: ${says}`, hint: 'print the HTML sheet from a browser'};
+}
+
+/** The characters of the texts that the compiler says no font can show; it quotes them as Rust does, escaped twice. */
+function charactersNamed(message: string): string[] {
+  const quoted = message.matchAll(/the text `\\"(.*?)\\"` could not be displayed/gs);
+  const disallowed = message.matchAll(/disallowed codepoint `\\"(.*?)\\"`/gs);
+  return [...quoted, ...disallowed].flatMap(([, text = '']) => [
+    ...text.replace(/\\+u\{([0-9a-f]{1,6})\}/g, (_, code: string) =>
+      String.fromCodePoint(Number.parseInt(code, 16)),
+    ),
+  ]);
+}
+
+const PICTURE = /^data:image\/(png|jpeg|gif|webp);base64,/;
+
+function addPicture(url: string, at: number, add: (name: string, bytes: Buffer) => void): string | undefined {
+  const [head, type] = PICTURE.exec(url) ?? [];
+  if (head === undefined) return undefined;
+  const name = `picture-${at + 1}.${type}`;
+  add(name, Buffer.from(url.slice(head.length), 'base64'));
+  return `/${name}`;
+}
+
+/** Whether a picture is whole: a broken one would keep the whole sheet from being printed. */
+function isReadable(path: string, compiler: NodeCompiler): boolean {
+  return !compiler.compile({mainFileContent: '#image(sys.inputs.path)', inputs: {path}}).hasError();
+}
+
+/** The fonts that come with this package; where it has not been built, those of the package that they are from. */
+function fontFolder(): string {
+  const built = join(packageFolder(), 'dist', 'fonts');
+  return existsSync(built) ? built : join(packageFolder(), 'node_modules', 'dejavu-fonts-ttf', 'ttf');
+}

@@ -1,0 +1,144 @@
+/**
+ * The texts of a revision in a temporary folder, laid out as in the repository, so that a book of long ago is read by
+ * the very code that reads one on disk. Neither the working tree nor the index of the repository is touched.
+ */
+import {mkdir, mkdtemp, realpath, rm, symlink, writeFile} from 'node:fs/promises';
+import {tmpdir} from 'node:os';
+import {dirname, join} from 'node:path';
+import type {Failure} from './failure.js';
+import {ENGINE_FILE, SHOP_FILE} from './find.js';
+import {type Answer, git, isRefusal, type Refusal} from './git.js';
+import {LIMITS} from './read.js';
+import type {Repository, Revision} from './revision.js';
+
+export interface Unpacked {
+  readonly ok: true;
+  /** True path of what stands for the top folder of the repository. */
+  readonly top: string;
+  /** Whether the path was there at all. */
+  readonly there: boolean;
+  /** Whether it holds a book: a file does, and a folder with an engine.yaml in it or below. */
+  readonly hasBook: boolean;
+  /** Paths of submodules, whose files are in another repository. */
+  readonly submodules: readonly string[];
+  /** What could not be brought, each a clause: "engines/base is a submodule, and its files are not in this repository". */
+  readonly unseen: readonly string[];
+}
+
+/** Gives the texts at or around a path (from the top, `''` for all) to `use`, and takes them away when it is done. */
+export async function withUnpacked<T>(
+  repository: Repository,
+  revision: Revision,
+  path: string,
+  use: (unpacked: Unpacked) => Promise<T>,
+): Promise<T | Failure> {
+  const listing = await git(repository.top, [
+    'ls-tree',
+    '-r',
+    '-z',
+    '--full-tree',
+    '--long',
+    revision.commit,
+  ]);
+  if (!listing.ok) return failed(listing);
+  const entries = entriesOf(listing.out.toString('utf8'));
+  const there =
+    path === '' || entries.some((entry) => entry.path === path || entry.path.startsWith(`${path}/`));
+  const around = there ? shopAround(entries, path) : '';
+  const wanted = entries.filter((entry) => entry.path.startsWith(around) && isWanted(entry));
+  const contents = await contentsOf(repository, wanted);
+  if (!contents.ok) return contents;
+  const top = await realpath(await mkdtemp(join(tmpdir(), 'wmark-')));
+  try {
+    // Nobody's shop.yaml is looked for above the root of a repository.
+    await mkdir(join(top, '.git'));
+    for (const {entry, bytes} of contents.files) await put(join(top, entry.path), entry, bytes);
+    const submodules = entries.filter(({type, path: at}) => type === 'commit' && at.startsWith(around));
+    const unseen = [
+      ...submodules.map(({path: at}) => `${at} is a submodule, and its files are not in this repository`),
+      ...contents.missing.map((at) => `${at} is not in this clone, which is partial; fetch it first`),
+    ];
+    const hasBook = entries.some((entry) => entry.path === path || isEngineBelow(entry.path, path));
+    return await use({ok: true, top, there, hasBook, submodules: submodules.map(({path: at}) => at), unseen});
+  } finally {
+    await rm(top, {recursive: true, force: true});
+  }
+}
+
+interface Entry {
+  readonly mode: string;
+  readonly type: string;
+  readonly hash: string;
+  readonly size: number;
+  readonly path: string;
+}
+
+function isEngineBelow(file: string, folder: string): boolean {
+  const name = file.slice(folderOf(file) === '' ? 0 : folderOf(file).length + 1);
+  return name === ENGINE_FILE && (folder === '' || file.startsWith(`${folder}/`));
+}
+
+function entriesOf(listing: string): Entry[] {
+  return listing.split('\0').flatMap((line) => {
+    const [head = '', path] = line.split('\t');
+    const [mode = '', type = '', hash = '', size = ''] = head.split(/ +/);
+    return path === undefined ? [] : [{mode, type, hash, size: Number(size), path}];
+  });
+}
+
+/** Book files are small; what is larger than any book may be is refused on disk too. */
+function isWanted({type, path, size}: Entry): boolean {
+  return type === 'blob' && /\.(ya?ml|md)$/i.test(path) && size <= LIMITS.procedure;
+}
+
+/** The folder of the nearest shop.yaml at or above the path, with its slash: a book reaches no farther. */
+function shopAround(entries: readonly Entry[], path: string): string {
+  const paths = new Set(entries.map((entry) => entry.path));
+  for (let at = paths.has(path) ? folderOf(path) : path; ; at = folderOf(at)) {
+    const lead = at === '' ? '' : `${at}/`;
+    if (at === '' || paths.has(`${lead}${SHOP_FILE}`)) return lead;
+  }
+}
+
+function folderOf(path: string): string {
+  return path.slice(0, Math.max(0, path.lastIndexOf('/')));
+}
+
+interface Contents {
+  readonly ok: true;
+  readonly files: readonly {readonly entry: Entry; readonly bytes: Buffer}[];
+  readonly missing: readonly string[];
+}
+
+/** One run of git for all of them: `hash type size`, a line feed, the bytes, a line feed. */
+async function contentsOf({top}: Repository, entries: readonly Entry[]): Promise<Contents | Failure> {
+  const answer = await git(top, ['cat-file', '--batch'], entries.map(({hash}) => `${hash}\n`).join(''));
+  if (!answer.ok) return failed(answer);
+  const files: {entry: Entry; bytes: Buffer}[] = [];
+  const missing: string[] = [];
+  let at = 0;
+  for (const entry of entries) {
+    const end = answer.out.indexOf(10, at);
+    const [, type, size] = answer.out.subarray(at, end).toString('latin1').split(' ');
+    at = end + 1;
+    if (type !== 'blob') {
+      missing.push(entry.path);
+      continue;
+    }
+    files.push({entry, bytes: answer.out.subarray(at, at + Number(size))});
+    at += Number(size) + 1;
+  }
+  return {ok: true, files, missing};
+}
+
+async function put(path: string, {mode}: Entry, bytes: Buffer): Promise<void> {
+  await mkdir(dirname(path), {recursive: true});
+  if (mode === SYMBOLIC_LINK) await symlink(bytes.toString('utf8'), path);
+  else await writeFile(path, bytes);
+}
+
+const SYMBOLIC_LINK = '120000';
+
+function failed(answer: Exclude<Answer | Refusal | Failure, Answer>): Failure {
+  return isRefusal(answer) ? {ok: false, says: `git says: ${answer.refused}`} : answer;
+}

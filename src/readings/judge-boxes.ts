@@ -1,0 +1,66 @@
+/** Remarks on boxes as such: unanswered, answered with another number than the job's, or not of this sheet at all. */
+import type {Box, Form} from '../build/form.js';
+import {few, remark} from './remark.js';
+import type {Remark} from './report.js';
+import type {Answers} from './rounds.js';
+
+export interface Boxes {
+  readonly asked: number;
+  readonly answered: number;
+  readonly remarks: readonly Remark[];
+}
+
+export function boxesOf(form: Form, answers: Answers, due: (box: Box) => boolean): Boxes {
+  const asked = form.boxes.filter(due);
+  const open = asked.filter(({key}) => answers.get(key)?.now === undefined);
+  const {procedure: sheet} = form;
+  return {
+    asked: asked.length,
+    answered: asked.length - open.length,
+    remarks: [...missing(sheet, open), ...differing(form, answers), ...unknown(form, answers)],
+  };
+}
+
+/** One remark a step. */
+function missing(sheet: string, open: readonly Box[]): Remark[] {
+  const steps = new Map<string, Box[]>();
+  for (const box of open) {
+    const list = steps.get(box.step);
+    if (list) list.push(box);
+    else steps.set(box.step, [box]);
+  }
+  return [...steps].map(([step, boxes]) => {
+    const labels = [...new Set(boxes.map(({label}) => short(label)))];
+    return remark('missing', {sheet, step, message: `not answered: ${few(labels, 3, '; ')}`});
+  });
+}
+
+/** The box of a step is called by the whole text of the step, of which the beginning is enough. */
+function short(label: string): string {
+  return label.length > SHORT ? `${label.slice(0, SHORT).trimEnd()}…` : label.replace(/\.$/, '');
+}
+
+const SHORT = 60;
+
+function differing(form: Form, answers: Answers): Remark[] {
+  return form.boxes.flatMap((box) => {
+    if (box.kind !== 'line' || box.expected === undefined) return [];
+    const now = answers.get(box.key)?.now;
+    if (now === undefined || stamped(now.value) === stamped(box.expected)) return [];
+    const message = `${box.label}: "${now.value}" was written down (${now.by}), and the job says "${box.expected}"`;
+    return [remark('mark-differs', {sheet: form.procedure, step: box.step, item: box.item, message})];
+  });
+}
+
+/** Stamped numbers are compared without blanks and case. */
+function stamped(text: string): string {
+  return text.normalize('NFKC').replace(/\s/g, '').toUpperCase();
+}
+
+function unknown({procedure: sheet, boxes}: Form, answers: Answers): Remark[] {
+  const known = new Set(boxes.map(({key}) => key));
+  const strange = [...answers.keys()].filter((key) => !known.has(key));
+  if (strange.length === 0) return [];
+  const message = `the sheet has no box ${few(strange)}; the record was edited, or is of another version of wmark`;
+  return [remark('box-unknown', {sheet, step: '', message})];
+}

@@ -1,0 +1,80 @@
+/** Hold points: who signed, and whether that was somebody else, and after the work. */
+import type {Box, Form, HoldBox} from '../build/form.js';
+import type {Said} from './answers.js';
+import {few, minute, remark} from './remark.js';
+import type {Remark, Signature} from './report.js';
+import type {Answers} from './rounds.js';
+
+export interface Signatures {
+  readonly lines: readonly Signature[];
+  readonly remarks: readonly Remark[];
+}
+
+export function signaturesOf(form: Form, answers: Answers, due: (box: Box) => boolean): Signatures {
+  const boxes = new Map(form.boxes.map((box) => [box.key, box]));
+  const lines: Signature[] = [];
+  const remarks: Remark[] = [];
+  for (const hold of form.boxes) {
+    if (hold.kind !== 'hold') continue;
+    const signed = answers.get(hold.key)?.now;
+    lines.push(lineOf(form, hold, signed, due(hold)));
+    if (signed === undefined) continue;
+    const vouched = hold.not.flatMap((key) => boxes.get(key) ?? []);
+    const about = {sheet: form.procedure, step: hold.step, item: hold.item};
+    const same = sameHand(vouched, signed, answers);
+    if (same) remarks.push(remark('same-hand', {...about, message: `${hold.label}: ${same}`}));
+    const early = signedEarly(vouched.filter(due), signed, {own: hold.step, answers});
+    if (early) remarks.push(remark('signed-early', {...about, message: `${hold.label}: ${early}`}));
+  }
+  return {lines, remarks};
+}
+
+function lineOf(form: Form, hold: HoldBox, signed: Said | undefined, due: boolean): Signature {
+  return {
+    sheet: form.procedure,
+    step: hold.step,
+    item: hold.item,
+    name: hold.label,
+    ...(hold.by !== undefined && {role: hold.by}),
+    ...(signed && {by: signed.by, at: signed.at}),
+    state: signed ? 'signed' : due ? 'missing' : 'not-called-for',
+  };
+}
+
+function sameHand(vouched: readonly Box[], signed: Said, answers: Answers): string | undefined {
+  const own = vouched.filter(({key}) => {
+    const by = answers.get(key)?.now?.by;
+    return by !== undefined && hand(by) === hand(signed.by);
+  });
+  if (own.length === 0) return undefined;
+  return `${signed.by} signed what ${signed.by} did ${stepsOf(own)}; a hold point takes a second person`;
+}
+
+/** The record is in the order in which things were entered, whatever the clock said. */
+function signedEarly(
+  vouched: readonly Box[],
+  signed: Said,
+  {own, answers}: {readonly own: string; readonly answers: Answers},
+): string | undefined {
+  const open = vouched.filter(({key, kind, step}) => {
+    // The step that asks for the signature is ticked when it has been given.
+    if (kind === 'tick' && step === own) return false;
+    const now = answers.get(key)?.now;
+    return now === undefined || now.index > signed.index;
+  });
+  if (open.length === 0) return undefined;
+  return `signed by ${signed.by} on ${minute(signed.at)} before everything was there ${stepsOf(open)}`;
+}
+
+function stepsOf(boxes: readonly Box[]): string {
+  const steps = [...new Set(boxes.map(({step, label}) => (step === '' ? label : step)))];
+  return `at ${steps.length === 1 ? 'step' : 'steps'} ${few(steps)}`;
+}
+
+/** `A. B.`, `a b` and `ＡＢ` are one hand: the initials without case, blanks and marks between. */
+export function hand(initials: string): string {
+  return initials
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[\s.,\-_/]/g, '');
+}

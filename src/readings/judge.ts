@@ -1,0 +1,184 @@
+/** Judges a build: what is on record against what its sheets ask. */
+import type {Form} from '../build/form.js';
+import type {Specification} from '../spec/model.js';
+import {answersOf} from './answers.js';
+import type {Build} from './builds.js';
+import {boxesOf} from './judge-boxes.js';
+import {chainRemarks} from './judge-chain.js';
+import {orderRemarks} from './judge-order.js';
+import {readingRemarks} from './judge-readings.js';
+import {signaturesOf} from './judge-signatures.js';
+import type {SheetRecord} from './record.js';
+import {inOrder, remark} from './remark.js';
+import type {BuildReport, ReadingLine, Remark, SheetLine, Signature, WaiverLine} from './report.js';
+import {dueOf, readingLines} from './rounds.js';
+import {workedOut} from './worked.js';
+
+/** What the book on disk asks of the build, with its job applied where it names one. */
+export interface Asked {
+  readonly spec: Specification;
+  readonly sheets: readonly AskedSheet[];
+}
+
+export interface AskedSheet {
+  readonly form: Form;
+  readonly waivers: readonly Omit<WaiverLine, 'sheet'>[];
+}
+
+export interface JudgeOptions {
+  /** Judge by the book as it is now, even if it is not the one that the sheet was made from. */
+  readonly evenIfChanged?: boolean | undefined;
+}
+
+export function judgeBuild(build: Build, asked: Asked, options: JudgeOptions = {}): BuildReport {
+  const {engine, job, engineNumber, files} = build;
+  const judged = [
+    ...asked.sheets.flatMap((sheet) => ofProcedure(build, sheet, asked.spec, options)),
+    ...strangers(build, asked),
+  ];
+  const readings = judged.flatMap((one) => one.readings);
+  const worked = workedOut(readings, asked.spec);
+  return {
+    engine,
+    name: asked.spec.engine.name,
+    ...(job !== undefined && {job}),
+    ...(engineNumber !== undefined && {engineNumber}),
+    files: [...files],
+    sheets: judged.map(({line}) => line),
+    remarks: inOrder([...build.remarks, ...judged.flatMap(({remarks}) => remarks), ...worked.remarks]),
+    readings,
+    worked: [...worked.lines],
+    signatures: judged.flatMap(({signatures}) => signatures),
+    waivers: asked.sheets.flatMap(({form, waivers}) =>
+      waivers.map((waiver) => ({sheet: form.procedure, ...waiver})),
+    ),
+  };
+}
+
+/** Whether nothing is wrong: warnings are for a person to look at. */
+export function isWell({remarks}: BuildReport): boolean {
+  return remarks.every(({severity}) => severity !== 'error');
+}
+
+interface JudgedSheet {
+  readonly line: SheetLine;
+  readonly remarks: readonly Remark[];
+  readonly readings: readonly ReadingLine[];
+  readonly signatures: readonly Signature[];
+}
+
+/** One procedure of the book: its sheet as recorded, or that it has no record. */
+function ofProcedure(
+  build: Build,
+  asked: AskedSheet,
+  spec: Specification,
+  options: JudgeOptions,
+): JudgedSheet[] {
+  const {form} = asked;
+  const records = build.sheets.filter(({procedure}) => procedure === form.procedure);
+  const fitting = records.filter(({fingerprint}) => fingerprint === form.fingerprint);
+  const others = records.filter(({fingerprint}) => fingerprint !== form.fingerprint);
+  if (records.length === 0) return [notBegun(form)];
+  return [
+    ...fitting.map((record) => judgeSheet(record, form, spec)),
+    ...others.map((record) =>
+      options.evenIfChanged && fitting.length === 0
+        ? withRemark(judgeSheet(record, form, spec), changed(record, form, true))
+        : notJudged(record, 'book-changed', changed(record, form, false)),
+    ),
+  ];
+}
+
+function judgeSheet(record: SheetRecord, form: Form, spec: Specification): JudgedSheet {
+  const answers = answersOf(record.entries);
+  const due = dueOf(form, answers);
+  const readings = readingLines(form, answers, (item) => spec.items.get(item)?.name ?? item);
+  const boxes = boxesOf(form, answers, due);
+  const signatures = signaturesOf(form, answers, due);
+  const chain = chainRemarks(record);
+  return {
+    line: {...lineOf(record, 'judged', chain), asked: boxes.asked, answered: boxes.answered},
+    remarks: [
+      ...readingRemarks(readings, spec),
+      ...boxes.remarks,
+      ...signatures.remarks,
+      ...orderRemarks(form, answers),
+      ...chain,
+    ],
+    readings,
+    signatures: signatures.lines,
+  };
+}
+
+function notBegun({procedure, title, revision, fingerprint, boxes}: Form): JudgedSheet {
+  const asked = boxes.filter(({onlyIf}) => onlyIf.length === 0).length;
+  const line = {
+    procedure,
+    title,
+    revision,
+    fingerprint,
+    state: 'missing',
+    entries: 0,
+    asked,
+    answered: 0,
+  } as const;
+  const message = 'there is no record of this sheet';
+  return {
+    ...NOTHING,
+    line: {...line, seals: 'follow'},
+    remarks: [remark('sheet-missing', {sheet: procedure, step: '', message})],
+  };
+}
+
+/** Sheets on record that the book does not have. */
+function strangers(build: Build, asked: Asked): JudgedSheet[] {
+  const known = new Set(asked.sheets.map(({form}) => form.procedure));
+  return build.sheets
+    .filter(({procedure}) => !known.has(procedure))
+    .map((record) => {
+      const message = 'the book has no procedure of this name, so its record is not judged';
+      return notJudged(
+        record,
+        'unknown',
+        remark('sheet-unknown', {sheet: record.procedure, step: '', message}),
+      );
+    });
+}
+
+const NOTHING = {readings: [], signatures: []} as const;
+
+/** Seals and times speak for themselves, whatever the sheet asked. */
+function notJudged(record: SheetRecord, state: 'book-changed' | 'unknown', why: Remark): JudgedSheet {
+  const chain = chainRemarks(record);
+  return {...NOTHING, line: lineOf(record, state, chain), remarks: [why, ...chain]};
+}
+
+function withRemark(judged: JudgedSheet, why: Remark): JudgedSheet {
+  return {...judged, remarks: [why, ...judged.remarks]};
+}
+
+function changed(record: SheetRecord, form: Form, anyway: boolean): Remark {
+  const [then, now] = [record.fingerprint, form.fingerprint].map((digits) => digits.slice(0, SHOWN));
+  const says = `the book has changed since this sheet was made (sheet ${then}, book now ${now})`;
+  const what = anyway
+    ? 'judged by the book as it is now, as you asked'
+    : 'judged no further; take the book back to what it was, or say --even-if-changed';
+  return remark('book-changed', {sheet: record.procedure, step: '', message: `${says}; ${what}`});
+}
+
+/** As many digits as are printed on the sheet. */
+const SHOWN = 10;
+
+function lineOf(record: SheetRecord, state: SheetLine['state'], chain: readonly Remark[]): SheetLine {
+  const {procedure, title, revision, fingerprint, entries} = record;
+  const [first, last] = [entries[0]?.at, entries.at(-1)?.at];
+  return {
+    ...{procedure, title, revision, fingerprint, state},
+    entries: entries.length,
+    asked: 0,
+    answered: 0,
+    seals: chain.some(({name}) => name === 'seal-broken') ? 'broken' : 'follow',
+    ...(first !== undefined && {first}),
+    ...(last !== undefined && {last}),
+  };
+}

@@ -1,0 +1,88 @@
+/** Reads a record file: JSON text to a record, or what is wrong with it and where. */
+import type * as z from 'zod';
+import type {Source, Span} from '../text/source.js';
+import {type JsonNode, plainJson, readJson} from './json.js';
+import {type BuildRecord, RECORD} from './record.js';
+
+export type RecordRead =
+  | {readonly ok: true; readonly record: BuildRecord}
+  | {readonly ok: false; readonly problems: readonly RecordProblem[]};
+
+/** What keeps a file from being a record. */
+export interface RecordProblem {
+  readonly span: Span;
+  /** A clause without capital or full stop. */
+  readonly says: string;
+  readonly hint?: string;
+}
+
+/** More would only say that it is another kind of file. */
+const PROBLEMS_SHOWN = 10;
+
+/** Never throws; how large the text may be is the caller's care. */
+export function readRecord({text}: Pick<Source, 'text'>): RecordRead {
+  const tree = readJson(text);
+  if (tree.type === 'fault') {
+    const {span, says} = tree;
+    return {ok: false, problems: [{span, says, hint: 'export the record from its sheet again'}]};
+  }
+  const result = RECORD.safeParse(plainJson(tree));
+  if (result.success) return {ok: true, record: result.data};
+  return {
+    ok: false,
+    problems: result.error.issues.slice(0, PROBLEMS_SHOWN).map((issue) => told(issue, tree)),
+  };
+}
+
+function told(issue: z.core.$ZodIssue, tree: JsonNode): RecordProblem {
+  const {node, span} = placeOf(issue.path, tree);
+  const name = issue.path.map(String).join('.') || 'the file';
+  if (issue.code === 'unrecognized_keys') {
+    const [key = ''] = issue.keys;
+    return {span: keySpan(node, key) ?? span, says: `${name} takes no key ${key}`};
+  }
+  const missing = node === undefined;
+  return {span, says: missing ? `${name} is missing` : `${name} is not ${dueOf(issue)}`};
+}
+
+function dueOf(issue: z.core.$ZodIssue): string {
+  switch (issue.code) {
+    case 'invalid_type':
+      return DUE[issue.expected] ?? 'what it must be';
+    case 'invalid_value':
+      return issue.values.map(String).join(' or ');
+    case 'too_small':
+      return 'at least one character long';
+    case 'too_big':
+      return `at most ${issue.maximum} characters long`;
+    case 'invalid_format':
+      return issue.format === 'datetime' ? 'a time like 2026-03-01T09:30:00Z' : '64 hexadecimal digits';
+    default:
+      return 'what it must be';
+  }
+}
+
+const DUE: Readonly<Record<string, string>> = {
+  string: 'a text in quotes',
+  array: 'a list in brackets',
+  object: 'keys with values in braces',
+};
+
+/** The node at the path, and where to point: at it, or at what should hold it. */
+function placeOf(
+  path: readonly PropertyKey[],
+  tree: JsonNode,
+): {readonly node?: JsonNode; readonly span: Span} {
+  let node = tree;
+  for (const step of path) {
+    const next = node.type === 'array' ? node.items[Number(step)] : undefined;
+    const inner = node.type === 'object' ? node.entries.get(String(step))?.value : next;
+    if (inner === undefined) return {span: {start: node.span.start, end: node.span.start + 1}};
+    node = inner;
+  }
+  return {node, span: node.span};
+}
+
+function keySpan(node: JsonNode | undefined, key: string): Span | undefined {
+  return node?.type === 'object' ? node.entries.get(key)?.key : undefined;
+}

@@ -1,0 +1,184 @@
+/** What a sheet asks for, box by box: what records of a build answer, and what the tablet works with. */
+import {toString as textOf} from 'mdast-util-to-string';
+import type {Box, Branch, Form} from '../build/form.js';
+import {beforeKey, CLOSING, sectionKey} from './keys.js';
+import type {Before, Entry, Hold, ReadingBlanks, Row, Sheet, SheetSection} from './model.js';
+import type {Words} from './words.js';
+
+export function formOf({head, identity, before, sections, words}: Sheet): Form {
+  const {job, engineNumber, title, revision} = head;
+  const known = {words, work: workOf(sections, words)};
+  return {
+    ...identity,
+    ...(job === undefined ? {} : {job}),
+    ...(engineNumber === undefined ? {} : {engineNumber}),
+    title,
+    revision,
+    boxes: [
+      ...beforeBoxes(before, words),
+      ...sections.flatMap((section, at) => sectionBoxes(section, at, known)),
+      ...closingBoxes(words),
+    ],
+  };
+}
+
+interface Known {
+  readonly words: Words;
+  /** Keys of the boxes of each step, by its number. */
+  readonly work: ReadonlyMap<string, readonly string[]>;
+}
+
+/** Boxes of no step: always to be answered. */
+const APART = {step: '', onlyIf: []} as const;
+
+function beforeBoxes({tools, consumables, parts, newParts}: Before, words: Words): Box[] {
+  const lists = [
+    ['tools', tools.map(({names}) => names.join(words.or))],
+    ['consumables', consumables.map(({names}) => names.join(words.or))],
+    ['parts', parts.map(({name}) => name)],
+    ['new-parts', newParts.map(({name}) => name)],
+  ] as const;
+  return lists.flatMap(([list, names]) =>
+    names.map(
+      (name, at): Box => ({
+        ...APART,
+        kind: 'tick',
+        key: beforeKey(list, at),
+        label: `${words.toHand}: ${name}`,
+      }),
+    ),
+  );
+}
+
+function sectionBoxes({title, content}: SheetSection, at: number, known: Known): Box[] {
+  const {words} = known;
+  const rows = content.flatMap((block) => (block.type === 'row' ? [block.row] : []));
+  if (rows.length === 0) return [];
+  const label = title === '' ? words.sectionDone : `${words.sectionDone}: ${title}`;
+  return [
+    ...rows.flatMap((row) => rowBoxes(row, [], known)),
+    {...APART, kind: 'tick', key: sectionKey(at), label},
+  ];
+}
+
+function rowBoxes(row: Row, onlyIf: readonly Branch[], known: Known): Box[] {
+  const base = {step: row.number, onlyIf};
+  const below = row.branch === undefined ? onlyIf : [...onlyIf, row.branch];
+  return [
+    {...base, kind: 'tick', key: row.key, label: textOf(row.prose)},
+    ...row.entries.flatMap((entry) => entryBoxes(entry, base, known.words)),
+    ...row.holds.flatMap((hold) => holdBoxes(hold, base, known.work)),
+    ...row.rows.flatMap((sub) => rowBoxes(sub, below, known)),
+  ];
+}
+
+type Base = Pick<Box, 'step' | 'onlyIf'>;
+
+function entryBoxes({title, subject, blanks}: Entry, base: Base, words: Words): Box[] {
+  if (blanks === undefined) return [];
+  const named = (...labels: readonly string[]) =>
+    [`${title} ${subject}`.trim(), ...labels].filter((label) => label !== '').join(', ');
+  switch (blanks.type) {
+    case 'ticks':
+      return pairs(blanks).map(({key, label}) => ({...base, kind: 'tick', key, label: named(label)}));
+    case 'lines':
+      return pairs(blanks).map(({key, label}) => ({
+        ...base,
+        kind: 'line',
+        key,
+        label: named(label),
+        item: blanks.item,
+        ...(blanks.expected === undefined ? {} : {expected: blanks.expected}),
+      }));
+    case 'readings':
+      return readingBoxes(blanks, base, (label, round) => named(label, round > 1 ? words.again : ''));
+    case 'tightening':
+      return blanks.passes.flatMap(({label: pass}, at) =>
+        blanks.positions.map((position, place) => ({
+          ...base,
+          kind: 'tick',
+          key: blanks.keys[at]?.[place] ?? '',
+          label: named(pass, position),
+        })),
+      );
+  }
+}
+
+function pairs({labels, keys}: {readonly labels: readonly string[]; readonly keys: readonly string[]}) {
+  return labels.map((label, at) => ({label, key: keys[at] ?? ''}));
+}
+
+function readingBoxes(
+  blanks: ReadingBlanks,
+  base: Base,
+  named: (label: string, round: number) => string,
+): Box[] {
+  const {item, unit, least, most, doubt} = blanks;
+  return blanks.keys.flatMap((keys, at) =>
+    keys.map((key, place) => ({
+      ...base,
+      kind: 'reading',
+      key,
+      label: named(blanks.labels[place] ?? '', at + 1),
+      item,
+      place: blanks.places[place] ?? '',
+      unit,
+      ...(least === undefined ? {} : {least}),
+      ...(most === undefined ? {} : {most}),
+      ...(doubt === undefined ? {} : {doubt}),
+      round: at + 1,
+    })),
+  );
+}
+
+/** What the second person looks at, then the signature. */
+function holdBoxes({id, key, name, by, asks, askKeys, steps}: Hold, base: Base, work: Known['work']): Box[] {
+  return [
+    ...asks.map(
+      (ask, at): Box => ({
+        ...base,
+        kind: 'tick',
+        key: askKeys[at] ?? '',
+        label: `${name}: ${ask}`,
+      }),
+    ),
+    {
+      ...base,
+      kind: 'hold',
+      key,
+      label: name,
+      item: id,
+      ...(by === undefined ? {} : {by}),
+      not: steps.flatMap((step) => work.get(step) ?? []),
+    },
+  ];
+}
+
+function closingBoxes(words: Words): Box[] {
+  return [
+    {...APART, kind: 'tick', key: CLOSING.complete, label: words.closingBox},
+    {...APART, kind: 'tick', key: CLOSING.built, label: words.builtBy},
+    {
+      ...APART,
+      kind: 'hold',
+      key: CLOSING.checked,
+      label: words.checkedBy,
+      item: 'closing',
+      not: [CLOSING.built],
+    },
+  ];
+}
+
+/** The keys of all that is done, read and written in each step, by its number; signatures are not among them. */
+function workOf(sections: readonly SheetSection[], words: Words): ReadonlyMap<string, readonly string[]> {
+  const work = new Map<string, readonly string[]>();
+  const add = (row: Row): void => {
+    const boxes = row.entries.flatMap((entry) => entryBoxes(entry, APART, words));
+    work.set(row.number, [row.key, ...boxes.map(({key}) => key)]);
+    row.rows.forEach(add);
+  };
+  for (const {content} of sections) {
+    for (const block of content) if (block.type === 'row') add(block.row);
+  }
+  return work;
+}

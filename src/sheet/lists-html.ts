@@ -1,0 +1,107 @@
+/** The lists of builds as one self-contained page in the look of the sheets. */
+import type {Element, ElementContent} from 'hast';
+import {h} from 'hastscript';
+import {document} from './html-document.js';
+import {cells, titleBlock} from './html-head.js';
+import {valueNodes} from './html-parts.js';
+import type {BookLists} from './list-model.js';
+import {type ListColumn, type ListName, type ListTable, listTables} from './list-tables.js';
+import type {Paper, Value} from './model.js';
+
+export interface ListsPage {
+  readonly paper: Paper;
+  readonly asked?: readonly ListName[] | undefined;
+}
+
+/** `first` gives the words and the running head of the page. */
+export function listsHtml(first: BookLists, others: readonly BookLists[], {paper, asked}: ListsPage): string {
+  const {words} = first;
+  const all = [first, ...others];
+  return document({
+    words,
+    title: `${words.lists} · ${all.map(({engine}) => engine).join(words.and)}`,
+    paper,
+    running: {
+      left: {name: first.shop, rest: ` · ${words.lists}`},
+      right: {name: first.engine, rest: ` · ${first.fingerprint}`},
+      ...(first.engineNumber !== undefined && {engineNumber: first.engineNumber}),
+    },
+    body: [
+      h(
+        'main',
+        all.flatMap((lists, at) => bookNodes(lists, asked, at)),
+      ),
+    ],
+  });
+}
+
+function bookNodes(lists: BookLists, asked: readonly ListName[] | undefined, at: number): ElementContent[] {
+  const {words} = lists;
+  const tables = listTables(lists, asked);
+  return [
+    titleBlock({shop: lists.shop, kind: words.lists, title: lists.engine}, [
+      cells([
+        {label: words.engineNumber, text: lists.engineNumber ?? '', width: 4},
+        {label: words.job, text: lists.job ?? '', width: 4},
+        {label: words.fingerprint, text: lists.fingerprint, width: 4, digits: true},
+      ]),
+    ]),
+    ...(tables.length === 0 ? [h('p', words.listsNothing)] : tables.map((table) => tableNode(table, at))),
+  ];
+}
+
+function tableNode({name, title, columns, rows, notes}: ListTable, book: number): Element {
+  const id = `list-${book + 1}-${name}`;
+  const filled = columns.map((column, at) => ({column, at, any: rows.some((row) => row[at]?.text)}));
+  const shown = filled.filter(({column, any}) => any && !column.detail);
+  const details = filled.filter(({column, any}) => any && column.detail);
+  return h('section', {ariaLabelledBy: [id]}, [
+    h('h2', {id}, title),
+    h('table.list', {className: [`of-${name}`]}, [
+      h(
+        'thead',
+        h(
+          'tr',
+          shown.map(({column}) => h('th', {scope: 'col'}, column.title)),
+        ),
+      ),
+      ...rows.map((row) => record(row, shown, details)),
+    ]),
+    ...notes.map((note) => h('p.list-note', note)),
+  ]);
+}
+
+function record(row: readonly Value[], shown: readonly Shown[], details: readonly Shown[]): Element {
+  const below = detailLine(details, row);
+  return h('tbody.record', [
+    h(
+      'tr',
+      shown.map(({at}, index) =>
+        index === 0 ? h('th', {scope: 'row'}, nodesOf(row[at])) : h('td', nodesOf(row[at])),
+      ),
+    ),
+    ...(below.length === 0 ? [] : [h('tr.more', h('td', {colSpan: shown.length}, below))]),
+  ]);
+}
+
+function nodesOf(value: Value | undefined): ElementContent[] {
+  return value === undefined || value.text === '' ? [] : valueNodes(value);
+}
+
+interface Shown {
+  readonly column: ListColumn;
+  readonly at: number;
+}
+
+/** What has no column of its own stands in a line across the record. */
+function detailLine(details: readonly Shown[], row: readonly Value[]): ElementContent[] {
+  const said = details.flatMap(({column, at}) => {
+    const nodes = nodesOf(row[at]);
+    return nodes.length === 0 ? [] : [[`${column.title} `, h('b', nodes)]];
+  });
+  return said.flatMap((nodes, at) => (at === 0 ? nodes : [' · ', ...nodes])).map(contentOf);
+}
+
+function contentOf(node: string | Element): ElementContent {
+  return typeof node === 'string' ? {type: 'text', value: node} : node;
+}

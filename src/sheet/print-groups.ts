@@ -1,0 +1,123 @@
+/** The steps of a table as groups of rows for the Typst template, each to be kept on one page. */
+import {isWide, readsInColumns} from './html-entry.js';
+import {isNumbered} from './html-tightening.js';
+import type {Blanks, Entry, Row} from './model.js';
+import {printDrawing} from './print-drawing.js';
+import {type PathOf, type PrintNode, printBlock, printNotice, printProse} from './print-prose.js';
+import {fill, type Words} from './words.js';
+
+export interface PrintGroup {
+  readonly number: string;
+  readonly prose: readonly PrintNode[];
+  readonly notices: readonly object[];
+  readonly more: readonly object[];
+  readonly beside: readonly object[];
+  readonly wide: readonly object[];
+  readonly holds: readonly object[];
+  /** The condition of a branch, before its first step. */
+  readonly onlyIf?: string;
+  /** What the end of the section says, after its last step. */
+  readonly ends?: string;
+  readonly first: boolean;
+  readonly even: boolean;
+  readonly sub: boolean;
+  readonly only: boolean;
+  /** It may be taller than a page, and wants measuring. */
+  readonly long: boolean;
+}
+
+/** `ends` is the title of the section that ends with these rows; undefined where it goes on. */
+export function printGroups(
+  rows: readonly Row[],
+  ends: string | undefined,
+  words: Words,
+  pathOf: PathOf,
+): PrintGroup[] {
+  const groups = rows.flatMap((row, at) =>
+    groupsOf(row, {sub: false, only: false, even: at % 2 === 1, first: at === 0}, words, pathOf),
+  );
+  const last = groups.pop();
+  if (last === undefined) return [];
+  if (ends === undefined) return [...groups, last];
+  return [...groups, {...last, ends: ends === '' ? words.sectionDone : `${words.sectionDone}: ${ends}`}];
+}
+
+interface Standing {
+  readonly sub: boolean;
+  readonly only: boolean;
+  readonly even: boolean;
+  readonly first: boolean;
+  readonly onlyIf?: string;
+}
+
+function groupsOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): PrintGroup[] {
+  const below = {
+    sub: true,
+    only: standing.only || row.onlyIf !== undefined,
+    even: standing.even,
+    first: false,
+  };
+  return [
+    groupOf(row, standing, words, pathOf),
+    ...row.rows.flatMap((sub, at) => {
+      const opens = at === 0 && row.onlyIf !== undefined ? {onlyIf: row.onlyIf} : {};
+      return groupsOf(sub, {...below, ...opens}, words, pathOf);
+    }),
+  ];
+}
+
+function groupOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): PrintGroup {
+  return {
+    ...standing,
+    number: row.number,
+    prose: printProse(row.prose),
+    notices: row.notices.map(printNotice),
+    more: row.more.map((block) => printBlock(block, pathOf)),
+    beside: row.entries.filter((entry) => !isWide(entry)).map((entry) => printEntry(entry, words)),
+    wide: row.entries.filter(isWide).map((entry) => printEntry(entry, words)),
+    holds: row.holds.map(({name, by, asks}) => ({
+      name,
+      asks,
+      second: by === undefined ? words.witnessedBy : fill(words.witnessedByRole, {role: by}),
+    })),
+    long: linesOf(row) > LONG,
+  };
+}
+
+function printEntry(entry: Entry, words: Words) {
+  const {blanks, drawing, ...others} = entry;
+  return {
+    ...others,
+    ...(drawing === undefined ? {} : {drawing: printDrawing(drawing, words)}),
+    ...(blanks === undefined ? {} : {blanks: printBlanks(blanks, words)}),
+  };
+}
+
+function printBlanks(blanks: Blanks, words: Words) {
+  if (blanks.type === 'readings') return {...blanks, columns: readsInColumns(blanks)};
+  if (blanks.type !== 'tightening') return blanks;
+  const {drawing, ...rest} = blanks;
+  const drawn = drawing === undefined ? {} : {drawing: printDrawing(drawing, words)};
+  return {...rest, ...drawn, numbered: isNumbered(blanks)};
+}
+
+/** Lines, of some 48 on the smaller paper, above which a group is measured. */
+const LONG = 22;
+
+/** Rather more lines than a row can take: it says only which are worth measuring. */
+function linesOf({prose, notices, entries, more, holds}: Row): number {
+  const characters = JSON.stringify([prose, notices, entries, holds]).length + textLength(more);
+  const figures = more.filter(({type}) => type === 'figure').length + entries.length;
+  const boxes = entries.reduce((sum, {blanks}) => sum + boxesOf(blanks), 0);
+  return characters / 40 + figures * 8 + boxes * 2 + holds.length * 8;
+}
+
+/** Without the pictures themselves, which stand in the model as data. */
+function textLength(more: Row['more']): number {
+  return more.reduce((sum, block) => sum + (block.type === 'figure' ? 80 : JSON.stringify(block).length), 0);
+}
+
+function boxesOf(blanks: Blanks | undefined): number {
+  if (blanks === undefined) return 0;
+  return blanks.type === 'tightening' ? blanks.passes.length + blanks.positions.length : blanks.labels.length;
+}

@@ -1,0 +1,38 @@
+/** A reading as it is typed: whether it can be written down, and what it says of its limits. */
+import type {ReadingBox} from '../build/form.js';
+import {readingNumber} from '../readings/number.js';
+import {verdictOf} from '../readings/verdict.js';
+
+/** What was typed, as it is written down: as the shop writes it, without its unit. */
+export type Typed =
+  | {readonly ok: true; readonly value: string}
+  /** `comma`: could be a decimal or groups of three digits; `number`: no number alone. */
+  | {readonly ok: false; readonly why: 'comma' | 'number'};
+
+export function typedReading(text: string, unit: string): Typed {
+  const trimmed = text.trim();
+  const bare = unit !== '' && trimmed.endsWith(unit) ? trimmed.slice(0, -unit.length).trim() : trimmed;
+  if (bare === '') return trimmed === '' ? {ok: true, value: ''} : {ok: false, why: 'number'};
+  if (bare.includes(',')) return {ok: false, why: 'comma'};
+  return readingNumber(bare) === undefined ? {ok: false, why: 'number'} : {ok: true, value: bare};
+}
+
+/** `near` says what makes it so: the doubt of the gauge, or where that is not known the last tenth of the tolerance. */
+export type Judged =
+  | {readonly verdict: 'in'}
+  | {readonly verdict: 'out'}
+  | {readonly verdict: 'unjudged'}
+  | {readonly verdict: 'near'; readonly why: 'doubt' | 'tenth'};
+
+/** A value that was written down; undefined for an empty one, and for what is no number. */
+export function judged(value: string, box: ReadingBox): Judged | undefined {
+  const number = readingNumber(value);
+  if (number === undefined) return undefined;
+  const verdict = verdictOf(number, box);
+  if (verdict === undefined) return {verdict: 'unjudged'};
+  if (verdict === 'near') return {verdict, why: 'doubt'};
+  const {least, most} = box;
+  if (verdict === 'out' || least === undefined || most === undefined) return {verdict};
+  const tenth = verdictOf(number, {least, most, doubt: (most - least) / 10});
+  return tenth === 'near' ? {verdict: 'near', why: 'tenth'} : {verdict};
+}

@@ -1,0 +1,401 @@
+/** What a comparison says of small changes: placed by what they do to the engine, with both sides. */
+import {describe, expect, it} from 'vitest';
+import type {Book} from '../../src/build/book.js';
+import {compareBooks} from '../../src/compare/compare.js';
+import type {Change, Comparison} from '../../src/compare/model.js';
+import {check} from '../../src/findings/check.js';
+import {positionAt} from '../../src/text/source.js';
+import {book} from '../help/example.js';
+
+const SHOP = `
+shop: {name: Example Works}
+sources: {house: {title: House notes, note: invented}}
+source: house
+tools:
+  soft-mallet: soft mallet
+  dial: {name: dial indicator, gauge: true}
+consumables:
+  solvent: {use: cleaner, hazards: [fire]}
+  oil: {use: lubricant}
+  grease: {use: lubricant}
+  gasket-goo: {use: sealant, cure: 24 h}
+  wire-032: {use: lock, lock: safety-wire}
+`;
+
+const ENGINE = `
+parts:
+  block: {given: true}
+  cap: {closes: [face, joint], reused: true, using: [soft-mallet]}
+surfaces:
+  face: {on: cap, assembly: lubed, lubricants: [oil]}
+joints:
+  joint: {between: [block, cap], seal: [gasket-goo]}
+fasteners:
+  bolts: {count: 2, holds: [cap], torque: 40 lbf·ft, threads: dry, lock: safety-wire}
+  studs: {count: 2, holds: [cap], torque: 12 lbf·ft, threads: dry, lock: {value: none, because: thread form}}
+fits:
+  play: {between: [block, cap], limits: 0.002–0.006 in, rework: true, using: [dial], when: {installed: [cap], tight: [bolts]}}
+hold-points:
+  closed: {asks: [bolts], by: shop lead}
+marks:
+  number: {stamped: pad}
+barred:
+  - {what: [grease], on: [face], because: it sets}
+`;
+
+const STEPS = `
+## Cap
+
+> **Warning:** Solvent burns. \`hazard: fire\`
+
+1. Look over the cap for cracks. \`inspect: cap for cracks, burrs\`
+2. Wipe face and joint with solvent. \`clean: face, joint with solvent\`
+3. Oil the face. \`lube: face with oil\`
+4. Run a thin bead round the joint. \`seal: joint with gasket-goo\`
+5. Tap the cap home. \`install: cap using soft-mallet\`
+6. Tighten the bolts. \`torque: bolts to 40 lbf·ft in 20, 30, 40\`
+7. Tighten the studs. \`torque: studs\`
+8. Read the play. \`measure: play within 0.002–0.006 in using dial\` \`step: read-play\`
+9. Where it is out: \`if: play is out\`
+   1. Stop and find the shop lead.
+10. Wire the bolts. \`lock: bolts with wire-032\`
+11. Copy the number. \`record: number\`
+12. Leave it for 24 h. \`cure: joint for 24 h\`
+13. Have it signed. \`witness: closed by "shop lead"\`
+`;
+
+function made(steps = STEPS, engine = ENGINE, shop = SHOP): Book {
+  return book({shop, engine, procedures: {'01-cap.md': steps}});
+}
+
+function compared(before: Book, now: Book): Comparison {
+  const judge = (one: Book) => check(one).findings;
+  return compareBooks(
+    {book: before, jobs: [], findings: judge(before)},
+    {book: now, jobs: [], findings: judge(now)},
+    judge,
+  );
+}
+
+function said({changes}: Comparison): string[] {
+  return changes.map(({effect, message}) => `${effect}: ${message}`);
+}
+
+it('the book of these tests is clean', () => {
+  expect(check(made()).findings).toEqual([]);
+});
+
+it('a book and itself differ in nothing', () => {
+  const same = compared(made(), made());
+  expect(said(same)).toEqual([]);
+  expect(same.steps.every(({before, now, moved}) => before && now && !moved)).toBe(true);
+});
+
+type Case = readonly [name: string, from: string | RegExp, to: string, says: readonly string[]];
+
+function each(cases: readonly Case[], after: (from: string | RegExp, to: string) => Book): void {
+  it.each(cases)('%s', (_, from, to, says) => {
+    expect(said(compared(made(), after(from, to))).filter((one) => !one.startsWith('reworded'))).toEqual(
+      says,
+    );
+  });
+}
+
+describe('a change of the steps', () => {
+  const cases: readonly Case[] = [
+    ['a lock dropped', ' `lock: bolts with wire-032`', '', ['weakened: bolts: no longer locked']],
+    ['a measure dropped', /8\. Read.*\n/, '', ['weakened: play: no longer measured']],
+    ['a hold point dropped', /13\. .*\n/, '', ['weakened: closed: no longer witnessed']],
+    ['an inspection dropped', /1\. Look.*\n/, '', ['weakened: cap: no longer inspected']],
+    ['a lube dropped', /3\. Oil.*\n/, '', ['weakened: face: no longer lubed']],
+    ['a record dropped', /11\. .*\n/, '', ['weakened: number: no longer recorded']],
+    [
+      'the rework dropped',
+      /9\. Where.*\n.*\n/,
+      '',
+      ['weakened: play: no longer followed by what to do about its reading'],
+    ],
+    ['a caution dropped', /> \*\*Warning.*\n\n/, '', ['weakened: caution on fire: no longer warned of']],
+    [
+      'a signal word softened',
+      '**Warning:**',
+      '**Notice:**',
+      ['weakened: caution on fire: signal word warning, now notice'],
+    ],
+    [
+      'a pass dropped',
+      'in 20, 30, 40',
+      'in 30, 40',
+      ['weakened: bolts: passes 20 lbf·ft, 30 lbf·ft, 40 lbf·ft, now 30 lbf·ft, 40 lbf·ft'],
+    ],
+    [
+      'a pass added',
+      'in 20, 30, 40',
+      'in 10, 20, 30, 40',
+      [
+        'strengthened: bolts: passes 20 lbf·ft, 30 lbf·ft, 40 lbf·ft, now 10 lbf·ft, 20 lbf·ft, 30 lbf·ft, 40 lbf·ft',
+      ],
+    ],
+    ['a cure shortened', 'for 24 h`', 'for 12 h`', ['weakened: joint: cure 24 h, now 12 h']],
+    [
+      'a limit widened',
+      '0.002–0.006 in using',
+      '0.002–0.008 in using',
+      ['weakened: play: limits 0.002–0.006 in, now 0.002–0.008 in'],
+    ],
+    [
+      'fewer defects looked for',
+      'cracks, burrs`',
+      'cracks`',
+      ['weakened: cap: looks for cracks, burrs, now cracks'],
+    ],
+    [
+      'a waiver added',
+      '`install: cap',
+      '`waive: lube-first by A. Person because it is short` `install: cap',
+      ['weakened: waiver of lube-first: waived now: it is short'],
+    ],
+    [
+      'a torque off what is specified',
+      '40 lbf·ft in 20, 30, 40',
+      '44 lbf·ft in 20, 30, 44',
+      [
+        'weakened: bolts: torque 40 lbf·ft, now 44 lbf·ft',
+        'changed: bolts: passes 20 lbf·ft, 30 lbf·ft, 40 lbf·ft, now 20 lbf·ft, 30 lbf·ft, 44 lbf·ft',
+      ],
+    ],
+    [
+      'one more inspection',
+      '`install: cap',
+      '`inspect: cap for rust` `install: cap',
+      ['strengthened: cap: inspected at one step more'],
+    ],
+    [
+      'a lube that comes too late',
+      /(3\. Oil.*\n)([\s\S]*)(6\. T)/,
+      '$2$1$3',
+      ['weakened: face: is not lubed with oil when cap closes it'],
+    ],
+    [
+      'a lock that hangs on a reading',
+      /10\. Wire the bolts\. (.*)\n/,
+      '10. Go on.\n\n11. Where it is out: `if: play is out`\n    1. Wire the bolts. $1\n',
+      [
+        'weakened: bolts: locked only where play is out, before always',
+        'weakened: closed: is signed at step 14 before bolts is as it asks',
+        'strengthened: play: followed by what to do about its reading at one step more',
+      ],
+    ],
+  ];
+  each(cases, (from, to) => made(STEPS.replace(from, to)));
+});
+
+describe('a change that means nothing to the engine', () => {
+  const cases: readonly (readonly [string, string | RegExp, string])[] = [
+    ['other words', 'Look over the cap', 'Turn the cap over under the lamp and look'],
+    ['steps that are apart moved', /(11\. Copy.*\n)(12\. Leave.*\n)/, '$2$1'],
+    ['a step to another section', /(11\. Copy.*\n)([\s\S]*)/, '$2\n## Numbers\n\n$1'],
+    [
+      'a tag split',
+      '`clean: face, joint with solvent`',
+      '`clean: face with solvent` `clean: joint with solvent`',
+    ],
+    [
+      'a step split',
+      '`clean: face, joint with solvent`',
+      '`clean: face with solvent`\n3. Wipe the joint. `clean: joint with solvent`',
+    ],
+    ['a value in another unit', '0.002–0.006 in using', '0.051–0.152 mm using'],
+    ['a value left to the specification', 'within 0.002–0.006 in', ''],
+    ['a value that the specification has too', '`torque: studs`', '`torque: studs to 12 lbf·ft`'],
+    ['a step named', '`lock: bolts with wire-032`', '`lock: bolts with wire-032` `step: wire`'],
+    ['a caution worded anew', 'Solvent burns.', 'Solvent burns, and its vapour drifts.'],
+  ];
+  it.each(cases)('%s', (_, from, to) => {
+    const after = STEPS.replace(from, to);
+    expect(after).not.toBe(STEPS);
+    const {changes} = compared(made(), made(after));
+    expect(changes.filter(({effect}) => effect !== 'reworded')).toEqual([]);
+    expect(changes.length).toBeGreaterThan(0);
+  });
+});
+
+describe('a change of the specification', () => {
+  const both = (from: string | RegExp, to: string) =>
+    made(STEPS.replaceAll(from instanceof RegExp ? from : from, to), ENGINE.replace(from, to));
+  const cases: readonly Case[] = [
+    [
+      'a lock no longer asked for',
+      ', lock: safety-wire}',
+      '}',
+      ['weakened: bolts: lock safety-wire is no longer asked for'],
+    ],
+    [
+      'a lock decided against',
+      'lock: safety-wire}',
+      'lock: {value: none, because: seldom}}',
+      ['weakened: bolts: lock safety-wire, now none'],
+    ],
+    [
+      'a decision against a lock forgotten',
+      ', lock: {value: none, because: thread form}',
+      '',
+      ['weakened: studs: lock none is no longer asked for'],
+    ],
+    [
+      'a lock asked for',
+      'lock: {value: none, because: thread form}',
+      'lock: safety-wire',
+      ['strengthened: studs: lock none, now safety-wire'],
+    ],
+    [
+      'a value nobody knows any more',
+      'limits: 0.002–0.006 in',
+      'limits: unknown',
+      ['weakened: play: limits 0.002–0.006 in is no longer asked for'],
+    ],
+    [
+      'another lubricant allowed',
+      'lubricants: [oil]',
+      'lubricants: [oil, grease]',
+      ['weakened: face: lubricant oil, now oil or grease'],
+    ],
+    [
+      'a surface that need only be clean',
+      'assembly: lubed',
+      'assembly: clean',
+      ['weakened: face: assembly lubed, now clean'],
+    ],
+    ['a bar lifted', /barred:\n.*\n/, '', ['weakened: bar on grease for face: lifted']],
+    ['an item gone', /marks:\n.*\n/, '', ['weakened: number: a mark that the specification no longer names']],
+    [
+      'a hold point that asks for less',
+      'asks: [bolts]',
+      'asks: []',
+      ['weakened: closed: ask bolts is no longer asked for'],
+    ],
+    [
+      'a part that is reused no longer',
+      ', reused: true',
+      '',
+      ['weakened: cap: inspect is no longer asked for'],
+    ],
+    [
+      'one more mark',
+      '  number: {stamped: pad}',
+      '  number: {stamped: pad}\n  plate: {stamped: bearer}',
+      ['strengthened: plate: a mark that the specification now names'],
+    ],
+  ];
+  each(cases, (from, to) => made(STEPS, ENGINE.replace(from, to)));
+
+  it.each([
+    ['torque', '40 lbf·ft', '45 lbf·ft', 'changed: bolts: torque 40 lbf·ft, now 45 lbf·ft'],
+    [
+      'limits',
+      '0.002–0.006 in',
+      '0.003–0.006 in',
+      'strengthened: play: limits 0.002–0.006 in, now 0.003–0.006 in',
+    ],
+    [
+      'limits',
+      '0.002–0.006 in',
+      '0.002–0.009 in',
+      'weakened: play: limits 0.002–0.006 in, now 0.002–0.009 in',
+    ],
+  ])('%s changed on both sides is one change', (_, from, to, says) => {
+    const steps = STEPS.replace(' in 20, 30, 40', '');
+    const now = made(steps.replace(from, to), ENGINE.replace(from, to));
+    expect(said(compared(made(steps), now))).toEqual([says]);
+    expect(both(from, to)).toBeDefined();
+  });
+
+  it('what the specification newly asks for and no step does is a finding, and no weakening', () => {
+    const now = made(STEPS, ENGINE.replace('lock: {value: none, because: thread form}', 'lock: safety-wire'));
+    const {changes, brought, settled} = compared(made(), now);
+    expect(changes.map(({effect}) => effect)).toEqual(['strengthened']);
+    expect(brought.map(({name}) => name)).toEqual(['left-unlocked']);
+    expect(settled).toEqual([]);
+  });
+
+  it('a severity lowered in the shop', () => {
+    const now = made(STEPS, ENGINE, `${SHOP}severity: {left-unlocked: information}\n`);
+    expect(said(compared(made(), now))).toEqual([
+      'weakened: severity of left-unlocked: error, now information',
+    ]);
+    expect(said(compared(now, made()))).toEqual([
+      'strengthened: severity of left-unlocked: information, now error',
+    ]);
+  });
+
+  it('a lock dropped under cover of a change of the specification is seen', () => {
+    const now = made(
+      STEPS.replace(' `lock: bolts with wire-032`', ''),
+      ENGINE.replace('count: 2, holds: [cap], torque: 12', 'count: 3, holds: [cap], torque: 13'),
+    );
+    expect(said(compared(made(), now))).toContain('weakened: bolts: no longer locked');
+  });
+});
+
+describe('renames', () => {
+  const rename = (text: string, from: string, to: string) =>
+    text.replace(new RegExp(`(?<![a-z-])${from}(?![a-z-])`, 'g'), to);
+
+  it.each(['bolts', 'cap', 'face', 'play', 'closed', 'wire-032'])(
+    'of %s throughout the book are no change',
+    (id) => {
+      const tags = STEPS.replace(/`[^`]*`/g, (tag) => rename(tag, id, `${id}-b`));
+      const now = made(tags, rename(ENGINE, id, `${id}-b`), rename(SHOP, id, `${id}-b`));
+      expect(said(compared(made(), now)).filter((one) => !one.startsWith('reworded'))).toEqual([]);
+      expect(said(compared(made(), now))).toContain(`reworded: ${id}-b: called ${id} before`);
+    },
+  );
+
+  it('do not hide a lock that went with the old name', () => {
+    const tags = rename(STEPS.replace(' `lock: bolts with wire-032`', ''), 'bolts', 'cap-bolts');
+    const now = made(tags, rename(ENGINE, 'bolts', 'cap-bolts'));
+    expect(said(compared(made(), now))).toContain('weakened: cap-bolts: no longer locked');
+  });
+});
+
+describe('a weakening tells', () => {
+  const now = made(`\n${STEPS.replace(' `lock: bolts with wire-032`', '')}`);
+  const {changes, brought} = compared(made(), now);
+  const [change] = changes as readonly [Change];
+
+  it('the item, what is required on both sides, and the step with file and line', () => {
+    expect(change).toMatchObject({item: 'bolts', aspect: 'lock'});
+    expect([change.before.required, change.now.required]).toEqual(['lock safety-wire', 'lock safety-wire']);
+    const [at] = change.before.at;
+    const from = made().procedures[0]?.source;
+    expect(at?.says).toBe('step 10 of 01-cap.md: lock: bolts with wire-032');
+    expect(from && at && from.text.split('\n')[positionAt(from, at.where.span.start).line - 1]).toContain(
+      '10. Wire the bolts.',
+    );
+    expect(change.now.at).toEqual([]);
+  });
+
+  it('the findings that came with it', () => {
+    expect(change.brings.map(({name}) => name)).toEqual(['left-unlocked']);
+    expect(brought.map(({name}) => name).sort()).toEqual(['left-unlocked', 'untagged-action']);
+  });
+});
+
+it('findings are settled and brought by meaning: lines that move change nothing', () => {
+  const faulty = made(STEPS.replace(/3\. Oil.*\n/, ''));
+  const lower = made(
+    STEPS.replace(/3\. Oil.*\n/, '').replace('## Cap', 'A word before.\n\n## Cap\n\n1. Breathe in.'),
+  );
+  const {brought, settled} = compared(faulty, lower);
+  expect([brought, settled]).toEqual([[], []]);
+  expect(compared(faulty, made()).settled.map(({name}) => name)).toContain('lube-first');
+});
+
+it('a torque pass at a step of its own is missed when it goes', () => {
+  const passes = STEPS.replace(
+    '6. Tighten the bolts. `torque: bolts to 40 lbf·ft in 20, 30, 40`',
+    '6. Snug them. `torque: bolts to 20 lbf·ft`\n7. Tighten the bolts. `torque: bolts to 40 lbf·ft`',
+  );
+  const one = passes.replace(/6\. Snug.*\n/, '');
+  expect(said(compared(made(passes), made(one)))).toEqual(['weakened: bolts: tightened at one step fewer']);
+});

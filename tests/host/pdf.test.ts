@@ -1,0 +1,283 @@
+/** Sheets as PDF, read back with an independent library: text, order, tags, fonts, metadata, and that hostile text stays text. */
+import {createHash} from 'node:crypto';
+import {beforeAll, describe, expect, test} from 'vitest';
+import type {Book} from '../../src/build/book.js';
+import {type Pdf, type PdfMaker, pdfMaker} from '../../src/host/pdf.js';
+import {compileSheet} from '../../src/sheet/compile.js';
+import {compileCover} from '../../src/sheet/cover.js';
+import {GERMAN} from '../../src/sheet/german.js';
+import type {Paper, Sheet, SheetBlock} from '../../src/sheet/model.js';
+import {sheetPrint} from '../../src/sheet/print.js';
+import {coverPrint} from '../../src/sheet/print-cover.js';
+import {ENGLISH} from '../../src/sheet/words.js';
+import {book} from '../help/example.js';
+import {type PdfPage, readPdf, readPdfDocument} from '../help/pdf.js';
+import {ATTACKS, hardBook, hostileBook} from '../sheet/hard.js';
+import {trialBook} from '../sheet/trial.js';
+
+let make: PdfMaker;
+beforeAll(async () => {
+  make = await pdfMaker();
+});
+
+const OPTIONS = {fingerprint: '0123456789abcdef'};
+
+function compiled(of: Book, paper: Paper = 'A4'): Sheet {
+  const [procedure] = of.procedures;
+  if (procedure === undefined) throw new Error('no procedure');
+  return compileSheet(of, procedure, {...OPTIONS, paper});
+}
+
+function sheetPdf(sheet: Sheet, pictures: readonly string[] = []): Pdf {
+  return whole(make((pathOf) => sheetPrint(sheet, pathOf), pictures));
+}
+
+function coverPdf(of: Book): Pdf {
+  return whole(make(() => coverPrint(compileCover(of, OPTIONS)), []));
+}
+
+function whole(pdf: ReturnType<PdfMaker>): Pdf {
+  if (!pdf.ok) throw new Error(pdf.says);
+  return pdf;
+}
+
+async function textOf({bytes}: Pdf): Promise<string> {
+  return (await readPdf(bytes)).map(({text}) => text).join(' ');
+}
+
+/** Points: ISO 216 A4 is 210 × 297 mm, US Letter 8.5 × 11 in. */
+const SIZES = {A4: [595, 842], Letter: [612, 792]} as const;
+
+describe.each(['A4', 'Letter'] as const)('on %s paper', (paper) => {
+  let trial: PdfPage[];
+  let hard: PdfPage[];
+  beforeAll(async () => {
+    trial = await readPdf(sheetPdf(compiled(trialBook, paper)).bytes);
+    hard = await readPdf(sheetPdf(compiled(hardBook, paper)).bytes);
+  });
+
+  test('head and foot stand on every page, and nothing runs off it', () => {
+    for (const [name, pages] of [
+      ['C', trial],
+      ['A', hard],
+    ] as const) {
+      pages.forEach((page, at) => {
+        expect([page.width, page.height].map(Math.round)).toEqual([...SIZES[paper]]);
+        for (const words of [
+          `Page ${at + 1} of ${pages.length}`,
+          `rev. ${name}`,
+          '0123456789',
+          'Engine no.',
+          'Initials:',
+        ])
+          expect(page.text).toContain(words);
+        const outside = page.pieces.filter(
+          ({text, x, y, width}) =>
+            text.trim() !== '' && (x < 0 || x + width > page.width || y < 20 || y > page.height - 20),
+        );
+        expect(outside).toEqual([]);
+      });
+    }
+  });
+
+  test('every step stands there once, in order', () => {
+    const text = hard.map((page) => page.text).join(' ');
+    const places = Array.from({length: 46}, (_, at) => text.indexOf(`first${at + 1}x`));
+    expect(places.filter((place) => place < 0)).toEqual([]);
+    expect(places).toEqual([...places].sort((one, other) => one - other));
+    const numbers = trialBook.procedures[0]?.steps.map(({number}) => number) ?? [];
+    const words = new Set(trial.flatMap(({pieces}) => pieces.map(({text: piece}) => piece)));
+    expect(numbers.filter((number) => !words.has(number))).toEqual([]);
+  });
+
+  test('what must be read together stands on one page', () => {
+    const pageOf = (word: string) => hard.findIndex(({text}) => text.includes(word));
+    for (let step = 1; step <= 46; step++) {
+      const page = pageOf(`first${step}x`);
+      expect(pageOf(`last${step}x`), `the end of step ${step}`).toBe(page);
+      const warned = pageOf(`warn${step}x`);
+      if (warned >= 0) expect(warned, `the caution of step ${step}`).toBe(page);
+    }
+    expect(pageOf('Witnessed by')).toBe(pageOf('first44x'));
+  });
+
+  test('the heads of the table come again on every page that its steps run over to', () => {
+    const withSteps = hard.filter(({text}) => /first\d+x/.test(text));
+    expect(withSteps.length).toBeGreaterThan(5);
+    for (const {text} of withSteps) expect(text).toContain('Values and readings');
+  });
+});
+
+describe('the document', () => {
+  test('says what it is, is tagged and has its fonts inside', async () => {
+    const about = await readPdfDocument(sheetPdf(compiled(trialBook)).bytes);
+    expect(about).toMatchObject({
+      title: 'Camshaft, crankshaft and head · rev. C · Example engine',
+      author: 'J. Marsh',
+      language: 'en',
+      created: 'D:20260514000000Z',
+      tagged: true,
+      fontsOutside: [],
+    });
+    expect(about.packet).toContain('<pdfuaid:part>1</pdfuaid:part>');
+    expect(about.bookmarks).toEqual([
+      'Camshaft, crankshaft and head',
+      'Read first',
+      'Before you start',
+      'Tools and gauges',
+      'Consumables',
+      'Parts',
+      'New parts, every time',
+      'What the places are called',
+      'Camshaft',
+      'Crankshaft and main bearings',
+      'Head, sump and filling',
+      'Waivers',
+      'Sign-off',
+    ]);
+    expect([...about.roles]).toEqual(
+      expect.arrayContaining(['H1', 'H2', 'H3', 'Table', 'TH', 'TD', 'Figure']),
+    );
+    expect(about.fonts.length).toBeGreaterThanOrEqual(3);
+    expect(about.fonts.filter((font) => !/^[A-Z]{6}\+DejaVuSans/.test(font))).toEqual([]);
+    expect(about.alternatives.join()).toContain('1 inlet 3, 2 exhaust 3');
+  });
+
+  test('is the same bytes every time, whatever was printed before', async () => {
+    const digest = ({bytes}: Pdf) => createHash('sha256').update(bytes).digest('hex');
+    const first = [digest(sheetPdf(compiled(trialBook))), digest(coverPdf(trialBook))];
+    sheetPdf(compiled(hardBook));
+    make = await pdfMaker();
+    expect([digest(sheetPdf(compiled(trialBook))), digest(coverPdf(trialBook))]).toEqual(first);
+  });
+
+  test('the cover lists its procedures, hold points and sources', async () => {
+    const text = await textOf(coverPdf(trialBook));
+    for (const words of [
+      'Camshaft, crankshaft and head',
+      '1 · 13',
+      'bottom end closed',
+      'Brackwater house notes',
+      'Page 1 of 1',
+    ])
+      expect(text).toContain(words);
+  });
+});
+
+test('another language leaves no word of the first one on the page', async () => {
+  const [procedure] = trialBook.procedures;
+  if (procedure === undefined) throw new Error('no procedure');
+  const options = {...OPTIONS, words: GERMAN};
+  const pdf = sheetPdf(compileSheet(trialBook, procedure, options));
+  const cover = whole(make(() => coverPrint(compileCover(trialBook, options)), []));
+  expect((await readPdfDocument(pdf.bytes)).language).toBe('de');
+  const text = `${await textOf(pdf)} ${await textOf(cover)}`;
+  for (const said of ['Seite 1 von', 'Montageblatt 1 von 1', 'GEFAHR', 'Abschnitt fertig', GERMAN.holdText])
+    expect(text).toContain(said);
+  const phrases = Object.values(ENGLISH).flatMap((word) =>
+    typeof word === 'string' ? [word] : Object.values(word),
+  );
+  const left = phrases.filter(
+    (phrase) => phrase.length > 7 && !phrase.includes('{') && text.includes(phrase),
+  );
+  expect(left).toEqual([]);
+});
+
+/** A book of one step, with a note for its part. */
+function saying(note: string, step = 'Look.'): Book {
+  return book({
+    engine: `parts:\n  wheel: {note: ${JSON.stringify(note)}}`,
+    procedures: {
+      'a.md': `---\ntitle: A\nrevision: A\ndate: 2026-02-03\n---\n\n## Look\n\n1. ${step} \`install: wheel\`\n`,
+    },
+  });
+}
+
+describe('characters', () => {
+  test.each([
+    'ABC ≥ ± · ° × ⌀ µ ½ ⅜ Ω',
+    'Åse Đorđević, Łukasz Świętosławski, Ngọc, Ærø',
+    'Жанна Ёлкина, Ελένη Παπαδοπούλου',
+    'Հայկ, ქართული',
+  ])('%s is printed with fonts that come with the tool', async (name) => {
+    const pdf = sheetPdf(compiled(saying(name)));
+    expect(pdf.missing).toEqual([]);
+    // Signs that look alike share a glyph, and so a place in the text: µ and μ.
+    expect((await textOf(pdf)).normalize('NFKC')).toContain(name.normalize('NFKC'));
+  });
+
+  test('one that no font has leaves a frame, and is told', async () => {
+    const pdf = sheetPdf(compiled(saying('seal \u{12000} and \u{E123} here')));
+    expect([...pdf.missing].sort()).toEqual(['\u{12000}', '\u{E123}'].sort());
+    expect(await textOf(pdf)).toContain('seal ▯ and ▯ here');
+  });
+
+  test('those that hide text or turn it are left out', async () => {
+    expect(await textOf(sheetPdf(compiled(saying('to\u202Eft 85\u2066 lbf\uFEFF, \u0007bell'))))).toContain(
+      'toft 85 lbf, bell',
+    );
+  });
+});
+
+/**
+ * Typst markup and code that would run, read files or break out, were any of it read as source: by its reference,
+ * sections "Syntax", "Scripting" and "Data loading" (from memory).
+ */
+const TYPST_ATTACKS = [
+  '#panic("hit")',
+  '#read("/etc/passwd")',
+  '#{while true {}}',
+  '$ integral_0^oo $',
+  '"]) #panic("hit") #(["',
+  '= Heading <label> @label',
+  '*bold* _it_ `raw` // comment /* block */',
+  '\\u{41} \\#hash ~ --- ...',
+  '#import "@preview/evil:1.0.0"',
+  '#eval("1+1")',
+];
+
+describe('hostile text', () => {
+  test.each(TYPST_ATTACKS)('%s is printed as it was typed', async (attack) => {
+    const text = await textOf(sheetPdf(compiled(saying(attack))));
+    expect(text.replace(/\s/g, '')).toContain(attack.replace(/\s/g, ''));
+  });
+
+  test('a sheet full of attacks on HTML prints them as text', async () => {
+    const text = (await textOf(sheetPdf(compiled(hostileBook)))).replace(/\s/g, '');
+    for (const attack of ATTACKS) expect(text).toContain(attack.replace(/\s/g, ''));
+    expect(coverPdf(hostileBook).pages).toBeGreaterThan(0);
+  });
+
+  test('a step longer than a page goes on overleaf and loses nothing', async () => {
+    const words = Array.from({length: 1800}, (_, at) => `w${at}x`);
+    const pages = await readPdf(sheetPdf(compiled(saying('', words.join(' ')))).bytes);
+    const text = pages.map((page) => page.text).join(' ');
+    expect(words.filter((word) => !text.includes(word))).toEqual([]);
+    for (const {pieces} of pages) expect(Math.min(...pieces.map(({y}) => y))).toBeGreaterThan(20);
+  });
+});
+
+/** One white pixel. */
+const PIXEL =
+  'data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAIAAACQd1PeAAAADElEQVR4nGP4//8/AAX+Av4N70a4AAAAAElFTkSuQmCC';
+
+describe('pictures', () => {
+  const pictured = (url: string): Sheet => {
+    const sheet = compiled(saying('x'));
+    const figure: SheetBlock = {type: 'figure', figure: {url, alt: 'the pump', caption: 'Pump, from below'}};
+    return {...sheet, sections: [{title: 'Look', level: 2, content: [figure]}]};
+  };
+
+  test('are embedded with their words and captions', async () => {
+    const {bytes} = sheetPdf(pictured(PIXEL), [PIXEL]);
+    expect((await readPdfDocument(bytes)).alternatives).toContain('the pump');
+    expect(await textOf(sheetPdf(pictured(PIXEL), [PIXEL]))).toContain('Pump, from below');
+  });
+
+  test.each(['broken.png', 'data:image/png;base64,iVBORw0KGgo=', 'data:image/jpeg;base64,/9j/4AAQ'])(
+    '%s, which is none, leaves a frame that says so',
+    async (url) => {
+      expect(await textOf(sheetPdf(pictured(url), [url]))).toContain('Picture: Pump, from below');
+    },
+  );
+});

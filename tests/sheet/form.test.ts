@@ -1,0 +1,179 @@
+/** The form of a sheet: every box once, by a key that says where it stands, with what a reading is judged by. */
+import {describe, expect, test} from 'vitest';
+import type {Box, Form} from '../../src/build/form.js';
+import {compileSheet} from '../../src/sheet/compile.js';
+import {formOf} from '../../src/sheet/form.js';
+import {sheetHtml} from '../../src/sheet/html.js';
+import {book} from '../help/example.js';
+import {hardBook, hostileBook} from './hard.js';
+import {trialBook} from './trial.js';
+
+const FINGERPRINT = '0123456789abcdef'.repeat(4);
+
+function formFor(made: Parameters<typeof compileSheet>[0], job?: string): Form {
+  const [procedure] = made.procedures;
+  if (procedure === undefined) throw new Error('no procedure');
+  return formOf(compileSheet(made, procedure, {fingerprint: FINGERPRINT, ...(job && {job})}));
+}
+
+const trial = formFor(trialBook);
+
+test.each([
+  ['the trial sheet', trialBook],
+  ['the hard sheet', hardBook],
+  ['the hostile sheet', hostileBook],
+])('every box of %s stands in its HTML once', (_, made) => {
+  const [procedure] = made.procedures;
+  if (procedure === undefined) throw new Error('no procedure');
+  const sheet = compileSheet(made, procedure, {fingerprint: FINGERPRINT});
+  const written = [...sheetHtml(sheet).matchAll(/ data-box="([^"]*)"/g)].map(([, key]) => key);
+  expect(written.sort()).toEqual(
+    formOf(sheet)
+      .boxes.map(({key}) => key)
+      .sort(),
+  );
+});
+
+function boxAt(form: Form, key: string): Box {
+  const box = form.boxes.find((one) => one.key === key);
+  if (box === undefined) throw new Error(`no box ${key}: ${form.boxes.map((one) => one.key).join(' ')}`);
+  return box;
+}
+
+describe.each([
+  ['the trial sheet', trial],
+  ['the hard sheet', formFor(hardBook)],
+  ['the hostile sheet', formFor(hostileBook)],
+])('%s', (_, form) => {
+  test('has no key twice', () => {
+    const keys = form.boxes.map(({key}) => key);
+    expect(keys.filter((key, at) => keys.indexOf(key) !== at)).toEqual([]);
+  });
+
+  test('looks back to boxes that there are', () => {
+    const keys = new Set(form.boxes.map(({key}) => key));
+    const named = form.boxes.flatMap((box) => [
+      ...(box.kind === 'hold' ? box.not : []),
+      ...box.onlyIf.flatMap(({boxes}) => boxes),
+    ]);
+    expect(named.filter((key) => !keys.has(key))).toEqual([]);
+  });
+});
+
+test('says what is followed', () => {
+  const {boxes, ...head} = formFor(trialBook, '1047');
+  expect(head).toEqual({
+    engine: 'example',
+    procedure: '03-camshaft',
+    title: 'Camshaft, crankshaft and head',
+    revision: 'C',
+    fingerprint: FINGERPRINT,
+    job: '1047',
+  });
+  expect(boxes.length).toBeGreaterThan(100);
+});
+
+test.each([
+  ['1:done', {kind: 'tick', step: '1', label: 'Read the engine number off the block and write it down.'}],
+  ['1:1', {kind: 'line', item: 'engine-number', label: 'Write down engine number'}],
+  ['2:1:second', {kind: 'tick', label: 'Clean camshaft bores, second'}],
+  ['9:1:2:rear', {kind: 'tick', label: 'Torque main cap bolts, Pass 2, rear'}],
+  ['16:1:4:inlet-3', {kind: 'tick', label: 'Torque head bolts, Then turn, inlet 3'}],
+  ['20:1:started', {kind: 'line', item: 'sump-joint'}],
+  ['before:tools:1', {kind: 'tick', step: ''}],
+  ['section:2:done', {kind: 'tick', label: 'Section done: Camshaft'}],
+  ['closing:checked', {kind: 'hold', not: ['closing:built']}],
+])('%s is asked for', (key, expected) => {
+  expect(boxAt(trial, key)).toMatchObject(expected);
+});
+
+test('readings have limits in the unit that they are written in, a round for the time after rework', () => {
+  expect(boxAt(trial, '10:1:front:again')).toEqual({
+    kind: 'reading',
+    key: '10:1:front:again',
+    step: '10',
+    onlyIf: [],
+    label: 'Measure main clearance, front, Again after rework',
+    item: 'main-clearance',
+    place: 'front',
+    unit: 'in',
+    least: 0.0015,
+    most: 0.0035,
+    round: 2,
+  });
+});
+
+test('a branch is called for by the readings of its item', () => {
+  const places = ['front', 'second', 'centre', 'fourth', 'rear'];
+  const boxes = [...places.map((place) => `10:1:${place}`), ...places.map((place) => `10:1:${place}:again`)];
+  expect(boxAt(trial, '10b:done').onlyIf).toEqual([{item: 'main-clearance', is: 'out', boxes}]);
+  expect(boxAt(trial, '10:done').onlyIf).toEqual([]);
+});
+
+test('a hold point is signed by nobody who worked on what it asks for', () => {
+  const hold = boxAt(trial, '13:hold:bottom-end-closed');
+  expect(hold).toMatchObject({kind: 'hold', item: 'bottom-end-closed', by: 'shop lead'});
+  const not = hold.kind === 'hold' ? hold.not : [];
+  const steps = new Set(not.map((key) => key.split(':')[0]));
+  // Bolts at 9, 11 and 12, the clearance at 8 and 10, the check at 13, where it is signed.
+  expect([...steps]).toEqual(['8', '9', '10', '11', '12', '13']);
+  expect(not.filter((key) => key.includes(':hold:'))).toEqual([]);
+});
+
+const GAUGES = `
+shop: {name: Example Works, units: inch}
+sources: {house: {title: notes, note: invented}}
+tools:
+  dial: {gauge: true, resolution: 0.001 in, source: house}
+  fine: {gauge: true, resolution: 0.0001 in, accuracy: ±0.0002 in, source: house}
+  metric: {gauge: true, accuracy: ±0.01 mm, source: house}
+  classed: {gauge: true, accuracy: class 2, source: house}
+`;
+
+// Half of the smallest division, or the stated accuracy where that is more; 0.01 mm are 0.00039 in.
+test.each([
+  ['using dial', 0.0005],
+  ['using fine', 0.0002],
+  ['using metric', 0.000393700787402],
+  ['using classed', undefined],
+  ['', 0.0005],
+])('the doubt of a reading %s', (clause, doubt) => {
+  const made = book({
+    shop: GAUGES,
+    engine: 'fits:\n  play: {limits: 0.004–0.007 in, using: [fine, dial]}\n',
+    procedures: {'one.md': `\n1. Read it. \`measure: play ${clause}\`\n`},
+  });
+  expect(boxAt(formFor(made), '1:1')).toMatchObject(doubt === undefined ? {least: 0.004} : {doubt});
+  expect('doubt' in boxAt(formFor(made), '1:1')).toBe(doubt !== undefined);
+});
+
+test('limits with one end, of one value, and unknown', () => {
+  const made = book({
+    engine:
+      'fits:\n  taper: {limits: max 0.001 in}\n  mid: {limits: 0.5 in}\n  lost: {limits: unknown}\n  wide: {limits: 40–50 µm}\n',
+    procedures: {
+      'one.md':
+        '\n1. Read. `measure: taper`\n2. Read. `measure: mid`\n3. Read. `measure: lost`\n4. Read. `measure: wide`\n',
+    },
+  });
+  const form = formFor(made);
+  const bounds = ['1:1', '2:1', '3:1', '4:1'].map((key) => {
+    const box = boxAt(form, key);
+    return box.kind === 'reading' ? [box.unit, box.least, box.most] : [];
+  });
+  expect(bounds).toEqual([
+    ['in', undefined, 0.001],
+    ['in', undefined, undefined],
+    ['', undefined, undefined],
+    ['in', 0.00157480314961, 0.00196850393701],
+  ]);
+});
+
+test('what the job says must stand on the engine', () => {
+  const made = book({
+    engine: 'marks:\n  engine-number: {stamped: block}\n',
+    procedures: {'one.md': '\n1. Read it. `record: engine-number`\n'},
+    job: 'marks: {engine-number: OM-4711}\n',
+  });
+  expect(boxAt(formFor(made), '1:1')).toMatchObject({kind: 'line', expected: 'OM-4711'});
+});

@@ -1,0 +1,316 @@
+/** A sheet on a tablet as a page: for everybody, on paper, quick when it is long, and deaf to what attacks it. */
+/// <reference lib="dom" />
+import axe, {type AxeResults} from 'axe-core';
+import type {Browser, Page} from 'playwright-core';
+import {afterAll, beforeAll, describe, expect, test} from 'vitest';
+import type {Book} from '../../src/build/book.js';
+import {RECORD, type SheetRecord} from '../../src/readings/record.js';
+import {withEntry} from '../../src/readings/seal.js';
+import {compileSheet} from '../../src/sheet/compile.js';
+import {sheetHtml} from '../../src/sheet/html.js';
+import {openBrowser} from '../help/browser.js';
+import {book} from '../help/example.js';
+import {readPdf} from '../help/pdf.js';
+import {ATTACKS, hardBook, hostileBook} from '../sheet/hard.js';
+import {trialBook} from '../sheet/trial.js';
+import {
+  begin,
+  boxOf,
+  exportedFrom,
+  FINGERPRINT,
+  importInto,
+  initials,
+  openSheet,
+  read,
+  tabletHtml,
+} from './profile.js';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+});
+
+/** Something of everything: ticks, readings in, near, out and refused, a branch open, a hold point signed. */
+async function filled(page: Page): Promise<void> {
+  await begin(page, '4:done', 'JM');
+  await boxOf(page, '2:1:front').click();
+  await read(page, '5:1', '.0065');
+  await read(page, '10:1:front', '0.0016');
+  await read(page, '10:1:second', '0.0036');
+  await read(page, '10:1:centre', '2,5');
+  await read(page, '1:1', 'OM 4711');
+  await boxOf(page, '16:1:1:inlet-3').click();
+  await boxOf(page, '13:hold:bottom-end-closed').click();
+  await initials(page, 'RT');
+}
+
+async function findings(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source);
+  const {violations, passes} = await page.evaluate<AxeResults>('axe.run()');
+  expect(passes.length).toBeGreaterThan(10);
+  return violations.map(({id, nodes}) => `${id}: ${nodes.map(({html}) => html).join(' ')}`);
+}
+
+describe('for everybody', () => {
+  test('an accessibility engine finds nothing, empty, filled in, and with a question open', async () => {
+    const {page} = await openSheet(browser, await tabletHtml(trialBook));
+    expect(await findings(page)).toEqual([]);
+    await filled(page);
+    expect(await findings(page)).toEqual([]);
+    await boxOf(page, '13:hold:bottom-end-closed:turns-freely').click();
+    await boxOf(page, 'closing:checked').click();
+    expect(await page.getByRole('dialog').count()).toBe(1);
+    expect(await findings(page)).toEqual([]);
+  });
+
+  // WCAG 2.2, 2.5.5 (AAA): 44 by 44 CSS pixels.
+  test.each([1024, 820, 640])(
+    'every target is 44 pixels large, and the page no wider than %i',
+    async (width) => {
+      const {page} = await openSheet(browser, await tabletHtml(trialBook));
+      await page.setViewportSize({width, height: 1000});
+      await filled(page);
+      const small = await page.locator('button:visible, input:visible').evaluateAll((all) =>
+        all.flatMap((element) => {
+          const {width: wide, height} = element.getBoundingClientRect();
+          return Math.min(wide, height) < 43.9 ? [`${element.outerHTML} ${wide} × ${height}`] : [];
+        }),
+      );
+      expect(small).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      // And none lies over another, or out of its cell.
+      const over = await page.locator('td:visible').evaluateAll((cells) =>
+        cells.flatMap((cell) => {
+          const {right} = cell.getBoundingClientRect();
+          return [...cell.querySelectorAll('button, input')].flatMap((element) =>
+            element.getBoundingClientRect().right > right + 1 ? [element.outerHTML] : [],
+          );
+        }),
+      );
+      expect(over).toEqual([]);
+    },
+  );
+
+  test('what has the focus is never under the bar', async () => {
+    const {page} = await openSheet(browser, await tabletHtml(trialBook));
+    await boxOf(page, '12:done').focus();
+    for (let at = 0; at < 30; at++) {
+      await page.keyboard.press('Shift+Tab');
+      const [bar, top] = await page.evaluate(() => [
+        document.querySelector('.t-bar')?.getBoundingClientRect().bottom ?? 0,
+        document.activeElement?.getBoundingClientRect().top ?? 0,
+      ]);
+      expect(top).toBeGreaterThanOrEqual(bar ?? 0);
+    }
+  });
+});
+
+function withoutScript(made: Book): string {
+  const [procedure] = made.procedures;
+  if (procedure === undefined) throw new Error('no procedure');
+  return sheetHtml(compileSheet(made, procedure, {fingerprint: FINGERPRINT}));
+}
+
+async function printed(page: Page): Promise<string[]> {
+  const pages = await readPdf(await page.pdf({preferCSSPageSize: true, printBackground: true}));
+  return pages.map(({text}) => text);
+}
+
+/** What stands on each page, letter by letter: boxes that are controls come in another order inside the PDF. */
+async function letters(page: Page): Promise<string[]> {
+  return (await printed(page)).map((text) => [...text.replace(/\s/g, '')].sort().join(''));
+}
+
+describe('on paper', () => {
+  test.each([
+    ['trial', trialBook],
+    ['hard', hardBook],
+  ])('the empty %s sheet is that which has no script', async (_, made) => {
+    const plain = await openSheet(browser, withoutScript(made));
+    const active = await openSheet(browser, await tabletHtml(made));
+    expect(await letters(active.page)).toEqual(await letters(plain.page));
+  });
+
+  test('and without JavaScript as well', async () => {
+    const html = await tabletHtml(trialBook);
+    const context = await browser.newContext({javaScriptEnabled: false});
+    const page = await context.newPage();
+    await page.setContent(html);
+    const plain = await openSheet(browser, withoutScript(trialBook));
+    const texts = await letters(page);
+    await context.close();
+    expect(texts).toEqual(await letters(plain.page));
+  });
+
+  test('what was filled in stands there, and no control does', async () => {
+    const {page} = await openSheet(browser, await tabletHtml(trialBook));
+    const empty = (await printed(page)).join(' ');
+    await filled(page);
+    const text = (await printed(page)).join(' ');
+    for (const word of [
+      'JM',
+      'RT',
+      '.0065',
+      '0.0036',
+      'OM 4711',
+      'within limits',
+      'OUT OF LIMITS',
+      'in the last tenth',
+    ]) {
+      expect(empty).not.toContain(word);
+      expect(text).toContain(word);
+    }
+    for (const word of [
+      'Export record',
+      'Next open',
+      'Working:',
+      'Sign ',
+      'these steps',
+      ' done of',
+      'of 169',
+    ]) {
+      expect(text).not.toContain(word);
+    }
+  });
+});
+
+/** A book of one procedure with this many steps, each with a reading at two places. */
+function longBook(count: number): Book {
+  const step = (at: number) => `${at + 1}. Read it. \`measure: play\`\n`;
+  return book({
+    engine: 'fits:\n  play: {at: [front, rear], limits: 0.004–0.007 in}\n',
+    procedures: {'one.md': `\n## All\n\n${Array.from({length: count}, (_, at) => step(at)).join('')}`},
+  });
+}
+
+test('a tick changes as little of a page of 500 steps as of one of 20', async () => {
+  const changes = async (count: number) => {
+    const {page} = await openSheet(browser, await tabletHtml(longBook(count)));
+    await begin(page, '3:done', 'JM');
+    await page.evaluate(() => {
+      const seen: MutationRecord[] = [];
+      new MutationObserver((records) => seen.push(...records)).observe(document, {
+        subtree: true,
+        childList: true,
+        attributes: true,
+        characterData: true,
+      });
+      Object.assign(window, {seen});
+    });
+    await boxOf(page, '7:done').click();
+    await read(page, '8:1:rear', '0.005');
+    return page.evaluate(() => ('seen' in window && Array.isArray(window.seen) ? window.seen.length : 0));
+  };
+  const few = await changes(20);
+  expect(few).toBeGreaterThan(5);
+  expect(await changes(500)).toBe(few);
+});
+
+/** What of a page could act, beside the data and the one script that belong there. */
+function active(page: Page): Promise<unknown> {
+  return page.evaluate(() => ({
+    hit: 'hit' in window,
+    scripts: document.scripts.length,
+    others: document.querySelectorAll('iframe, object, embed, form, base, link, meta[http-equiv=refresh]')
+      .length,
+    handlers: [...document.querySelectorAll('*')].filter((element) =>
+      element.getAttributeNames().some((name) => name.startsWith('on')),
+    ).length,
+    images: document.querySelectorAll('img').length,
+    styles: document.querySelectorAll('style').length,
+  }));
+}
+
+const HARMLESS = {hit: false, scripts: 2, others: 0, handlers: 0, images: 0, styles: 1};
+
+// The attacks are of the kinds that OWASP's cheat sheet on script injection lists.
+describe('hostile texts', () => {
+  test('in titles, ids, captions, names and cautions do nothing', async () => {
+    const {page, trouble} = await openSheet(
+      browser,
+      await tabletHtml(hostileBook, {job: ATTACKS[0], engineNumber: ATTACKS[1]}),
+    );
+    await begin(page, '1:done', ATTACKS[0].slice(0, 40));
+    const last = hostileBook.procedures[0]?.steps.at(-1)?.number;
+    await boxOf(page, `${last}:hold:hold`).click();
+    expect(await page.getByRole('dialog').getByRole('heading').textContent()).toContain(ATTACKS[0]);
+    await initials(page, ATTACKS[1].slice(0, 40));
+    await exportedFrom(page);
+    expect(await active(page)).toEqual(HARMLESS);
+    expect(trouble).toEqual([]);
+  });
+
+  test('as readings, numbers and initials do nothing', async () => {
+    const {page, trouble} = await openSheet(browser, await tabletHtml(trialBook));
+    await begin(page, '4:done', 'JM');
+    for (const attack of ATTACKS) {
+      await read(page, '5:1', attack);
+      await read(page, '1:1', attack);
+      await page.getByRole('textbox', {name: 'Engine number', exact: true}).fill(attack);
+      await page.getByRole('button', {name: 'Change'}).click();
+      await initials(page, attack.slice(0, 40));
+      await boxOf(page, '7:done').click();
+    }
+    await page.reload();
+    expect(await boxOf(page, '1:1').inputValue()).toBe(ATTACKS.at(-1));
+    expect(await active(page)).toEqual(HARMLESS);
+    expect(trouble).toEqual([]);
+  });
+
+  test('in a record that is taken in do nothing, and in one that is not', async () => {
+    const {page, trouble} = await openSheet(browser, await tabletHtml(trialBook));
+    const record = RECORD.parse(JSON.parse((await exportedFrom(page)).text));
+    const [empty] = record.sheets;
+    if (empty === undefined) throw new Error('no sheet');
+    const keys = ['1:1', '5:1', '4:done', '13:hold:bottom-end-closed', ...ATTACKS];
+    let hostile: SheetRecord = {...empty, title: ATTACKS[0], revision: ATTACKS[1]};
+    for (const value of ATTACKS) {
+      for (const box of keys) {
+        hostile = withEntry(hostile, {at: '2026-03-01T00:00:00Z', by: value.slice(0, 40), box, value});
+      }
+    }
+    const other = {...hostile, procedure: ATTACKS[2], entries: []};
+    await importInto(page, JSON.stringify({...record, engineNumber: ATTACKS[3], sheets: [hostile, other]}));
+    await page.getByText(`${hostile.entries.length} entries taken in`).waitFor();
+    expect(await boxOf(page, '1:1').inputValue()).toBe(ATTACKS.at(-1));
+    await page.reload();
+    for (const refused of [
+      {...record, engine: ATTACKS[0]},
+      {...record, engineNumber: ATTACKS[5]},
+      {...record, sheets: [{...hostile, fingerprint: 'f'.repeat(64)}]},
+      {...record, sheets: [{...hostile, procedure: ATTACKS[4]}]},
+    ]) {
+      await importInto(page, JSON.stringify(refused));
+      await page.getByRole('status').filter({hasText: 'was not taken in'}).waitFor();
+    }
+    expect(await active(page)).toEqual(HARMLESS);
+    expect(trouble).toEqual([]);
+  });
+
+  test('put into the page as a script are stopped by its policy', async () => {
+    const html = await tabletHtml(trialBook);
+    const put = html.replace(
+      '</main>',
+      '</main><script>window.hit=1</script><img src=x onerror="window.hit=1">',
+    );
+    expect(put).not.toBe(html);
+    const {page, trouble} = await openSheet(browser, put);
+    expect(await page.evaluate(() => 'hit' in window)).toBe(false);
+    expect(trouble.join(' ')).toContain('Content Security Policy');
+    // The sheet's own script still runs.
+    await begin(page, '4:done', 'JM');
+    expect(await boxOf(page, '4:done').getAttribute('aria-checked')).toBe('true');
+  });
+});
+
+test('the script is small, and nothing in it could end its element', async () => {
+  const html = await tabletHtml(trialBook);
+  const script = /<script>([\s\S]*?)<\/script>/.exec(html)?.[1] ?? '';
+  expect(script.length).toBeGreaterThan(10_000);
+  expect(script.length).toBeLessThan(40_000);
+  expect(html.split('</script>')).toHaveLength(3);
+  expect(script).not.toContain('<!--');
+});

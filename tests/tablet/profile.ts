@@ -1,0 +1,104 @@
+/** Opens sheets in a browser as a person does: from a file, each test with a profile of its own. */
+import {writeFile} from 'node:fs/promises';
+import {join} from 'node:path';
+import {pathToFileURL} from 'node:url';
+import type {Browser, BrowserContext, Page} from 'playwright-core';
+import {onTestFinished} from 'vitest';
+import {tabletScript} from '../../.config/tablet.mjs';
+import type {Book} from '../../src/build/book.js';
+import {compileSheet, type SheetOptions} from '../../src/sheet/compile.js';
+import {sheetHtml} from '../../src/sheet/html.js';
+import {temporaryFolder} from '../host/temporary.js';
+
+export const FINGERPRINT = '0123456789abcdef'.repeat(4);
+
+/** The first sheet of a book, with the script in it. */
+export async function tabletHtml(book: Book, options: Partial<SheetOptions> = {}): Promise<string> {
+  const [procedure] = book.procedures;
+  if (procedure === undefined) throw new Error('no procedure');
+  const {text: script} = await tabletScript();
+  return sheetHtml(compileSheet(book, procedure, {fingerprint: FINGERPRINT, ...options}), {script});
+}
+
+/** A page on a profile: its own, or one that another page has. */
+export interface Opened {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  readonly url: string;
+  /** What it asked for outside itself, what went wrong in it, and what its policy forbade. */
+  readonly trouble: string[];
+}
+
+export async function openSheet(
+  browser: Browser,
+  html: string,
+  init?: (context: BrowserContext) => Promise<unknown>,
+): Promise<Opened> {
+  const folder = await temporaryFolder();
+  const path = join(folder, 'sheet.html');
+  await writeFile(path, html);
+  const context = await browser.newContext({viewport: {width: 820, height: 1180}, acceptDownloads: true});
+  onTestFinished(() => context.close());
+  await init?.(context);
+  const page = await context.newPage();
+  const trouble: string[] = [];
+  page.on('request', (request) => {
+    if (/^(?:https?|ws):/.test(request.url())) trouble.push(request.url());
+  });
+  page.on('pageerror', ({message}) => trouble.push(message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') trouble.push(message.text());
+  });
+  page.on('dialog', async (dialog) => {
+    trouble.push(`dialog ${dialog.message()}`);
+    await dialog.dismiss();
+  });
+  const url = pathToFileURL(path).href;
+  await page.goto(url);
+  return {page, context, url, trouble};
+}
+
+export function boxOf(page: Page, key: string) {
+  return page.locator(`[data-box=${JSON.stringify(key)}]`);
+}
+
+/** Answers the question that stands open with initials. */
+export async function initials(page: Page, who: string): Promise<void> {
+  await page.getByRole('textbox', {name: 'Initials'}).fill(who);
+  await page.keyboard.press('Enter');
+}
+
+/** Ticks a first box, and says who does it. */
+export async function begin(page: Page, key: string, who: string): Promise<void> {
+  await boxOf(page, key).click();
+  await initials(page, who);
+}
+
+/** Writes a reading or number and goes on to the next box. */
+export async function read(page: Page, key: string, value: string): Promise<void> {
+  await boxOf(page, key).fill(value);
+  await page.keyboard.press('Tab');
+}
+
+/** The text that stands beside a reading. */
+export function verdictOf(page: Page, key: string) {
+  return boxOf(page, key).locator('xpath=following-sibling::*');
+}
+
+/** What the page gives out as a file. */
+export async function exportedFrom(page: Page): Promise<{readonly file: string; readonly text: string}> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', {name: 'Export record'}).click(),
+  ]);
+  const stream = await download.createReadStream();
+  let text = '';
+  for await (const chunk of stream) text += String(chunk);
+  return {file: download.suggestedFilename(), text};
+}
+
+export async function importInto(page: Page, text: string, name = 'any.record.json'): Promise<void> {
+  await page
+    .locator('input[type=file]')
+    .setInputFiles({name, mimeType: 'application/json', buffer: Buffer.from(text)});
+}
