@@ -17,7 +17,7 @@ export async function tryVsCode(pictures: string | undefined): Promise<void> {
   const server = await startCodeServer(installed(), data, resolve('out/witness-mark.vsix'), book);
   const browser = await openBrowser();
   try {
-    const page = await browser.newPage({viewport: {width: 1280, height: 800}});
+    const page = await browser.newPage({viewport: {width: 1180, height: 660}});
     await page.goto(server.url);
     await firstMinute(page, join(book, 'ottermouth-four', FILE), pictures);
   } catch (error) {
@@ -38,7 +38,9 @@ async function firstMinute(page: Page, path: string, pictures: string | undefine
   const text = await readFile(path, 'utf8');
   const lines = text.split('\n');
   const lock = lines.findIndex((line) => line.startsWith('29. '));
-  const torque = lines.findIndex((line) => line.startsWith('26. '));
+  const torque = lines.findIndex(
+    (line, index) => index > lock - 20 && line.includes('`torque: main-cap-bolts'),
+  );
   await page.locator('.monaco-workbench').waitFor(WAIT);
   await open(page, FILE);
   step('opened the procedure');
