@@ -25,10 +25,13 @@ export function pageWithScript(html: string, number: string): string {
   const nonce = crypto.randomUUID();
   const script = `<script nonce="${nonce}">${SCRIPT}mark(${JSON.stringify(number).replaceAll('<', '\\u003c')});</script>`;
   return html
-    .replace("default-src 'none';", `default-src 'none'; script-src 'nonce-${nonce}';`)
+    .replace(POLICY, (policy) => `${policy}script-src 'nonce-${nonce}'; `)
     .replace('</head>', `<style>${STYLE}</style></head>`)
     .replace('</body>', () => `${script}</body>`);
 }
+
+/** Where the page's own policy begins. */
+const POLICY = /http-equiv="Content-Security-Policy" content="/;
 
 /** A sheet is paper, whatever the colours of the editor. */
 const STYLE = 'html{background:#fff;color:#000}tbody.here{outline:3px solid #b45309;outline-offset:-3px}';
