@@ -46,6 +46,7 @@ async function firstMinute(page: Page, path: string, pictures: string | undefine
   step('opened the procedure');
   // The line above the text comes from the server, so it is there.
   await page.getByText('nothing left undone in the book').first().waitFor(WAIT);
+  await page.keyboard.press('Control+B');
   await goTo(page, lock + 1);
   for (let line = lock; line < lock + 2; line++) await page.keyboard.press('Control+Shift+K');
   await goTo(page, torque + 1);
