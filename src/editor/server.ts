@@ -78,7 +78,7 @@ function bindConfiguration(
     if (workspace?.configuration)
       session.settings = settingsOf(await connection.workspace.getConfiguration(SECTION));
   };
-  connection.onInitialized(async () => {
+  const register = async () => {
     if (workspace?.didChangeWatchedFiles?.dynamicRegistration) {
       const watchers = [{globPattern: '**/*.{md,yaml,yml}'}];
       await connection.client.register(DidChangeWatchedFilesNotification.type, {watchers});
@@ -87,9 +87,13 @@ function bindConfiguration(
       await connection.client.register(DidChangeConfigurationNotification.type, {section: SECTION});
     }
     await load();
-  });
-  connection.onDidChangeConfiguration(async ({settings}) => {
-    if (workspace?.configuration) await load();
+  };
+  /** A client that refuses what it said it could do is served all the same. */
+  const orTell = (work: Promise<void>) =>
+    work.catch((error: unknown) => connection.console.warn(`wmark: the client refused: ${String(error)}`));
+  connection.onInitialized(() => orTell(register()));
+  connection.onDidChangeConfiguration(({settings}) => {
+    if (workspace?.configuration) void orTell(load());
     else session.settings = settingsOf(sectionOf(settings));
   });
 }

@@ -201,7 +201,10 @@ export class Session {
         continue;
       }
       this.#sent.set(uri, text);
-      void this.#connection.sendDiagnostics({uri, diagnostics, ...(version !== undefined && {version})});
+      // Where the client is gone, so is the one who would read it.
+      void this.#connection
+        .sendDiagnostics({uri, diagnostics, ...(version !== undefined && {version})})
+        .catch(() => undefined);
     }
   }
 
@@ -216,7 +219,8 @@ export class Session {
 
   /** Says that it works where the reading of books takes longer than one waits without wondering. */
   async #progress<T>(work: Promise<T>): Promise<T> {
-    const late = setTimeout(() => void this.#tellOf(work), WONDERING);
+    // A client that shows no progress has nothing to say about it that anybody should hear.
+    const late = setTimeout(() => void this.#tellOf(work).catch(() => undefined), WONDERING);
     try {
       return await work;
     } finally {

@@ -5,6 +5,9 @@ import {describe, expect, it} from 'vitest';
 import {settingsOf} from '../../src/editor/settings.js';
 import {SCOPE} from '../../src/editor/vscode/grammar.js';
 import {pageWithScript, stepAtLine} from '../../src/editor/vscode/sheet-page.js';
+import {compileSheet} from '../../src/sheet/compile.js';
+import {sheetHtml} from '../../src/sheet/html.js';
+import {FILE, LAST_STEP, STEPS, viewOf} from './view.js';
 
 const FOLDER = 'src/editor/vscode';
 const manifest = JSON.parse(readFileSync(join(FOLDER, 'manifest.json'), 'utf8'));
@@ -45,15 +48,18 @@ describe('the manifest', () => {
 });
 
 describe('the page of the live sheet', () => {
-  const html = '<head><meta content="default-src \'none\'; img-src data:"></head><body>$& `x` $1</body>';
+  const view = viewOf(`${STEPS}${LAST_STEP}8. Take all of it: $& $1.\n`);
+  const procedure = view.procedure(FILE);
+  if (procedure === undefined) throw new Error('the book has lost its procedure');
+  const html = sheetHtml(compileSheet(view.loaded.book, procedure, {fingerprint: '0'.repeat(64)}));
 
   it('lets in its own script and nothing else', () => {
     const page = pageWithScript(html, '3b');
-    const nonce = /script-src 'nonce-([0-9a-f-]+)'/.exec(page)?.[1];
+    const nonce = /content="script-src 'nonce-([0-9a-f-]+)'; default-src/.exec(page)?.[1];
     expect(page).toContain(`<script nonce="${nonce}">`);
     expect(page.match(/<script/g)).toHaveLength(1);
     expect(page).toContain('mark("3b")');
-    expect(page).toContain('$& `x` $1');
+    expect(page).toMatch(/Take all of it: \$&[^ ]* \$1\./);
   });
 
   it('cannot be broken out of by the number of a step', () => {

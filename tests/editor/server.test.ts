@@ -242,6 +242,33 @@ describe('whatever comes', () => {
     await client.connection.sendNotification('textDocument/didClose', {textDocument: {uri}});
   });
 
+  it('serves a client that refuses what it said it could do', async () => {
+    const workspace = {
+      configuration: true,
+      didChangeConfiguration: {dynamicRegistration: true},
+      didChangeWatchedFiles: {dynamicRegistration: true},
+      codeLens: {refreshSupport: true},
+      inlayHint: {refreshSupport: true},
+    };
+    const {client} = await clientOf({capabilities: {workspace, window: {workDoneProgress: true}}});
+    await client.open(FILE, UNLOCKED);
+    expect(await client.until(FILE, (all) => all.length > 0)).toHaveLength(1);
+    await client.connection.sendNotification('workspace/didChangeConfiguration', {settings: 3});
+    await client.type(FILE, PUMP);
+    expect(await client.until(FILE, (all) => all.length === 0)).toEqual([]);
+  });
+
+  it('does as its settings say', async () => {
+    const {client} = await clientOf();
+    await client.open(FILE, PUMP);
+    const textDocument = {uri: client.uri(FILE)};
+    const settings = {witnessMark: {codeLens: false, inlayHints: 'perhaps'}};
+    await client.connection.sendNotification('workspace/didChangeConfiguration', {settings});
+    expect(await client.request('textDocument/codeLens', {textDocument})).toEqual([]);
+    const hints = await client.request('textDocument/inlayHint', {textDocument, range: RANGE});
+    expect(NOTHING).not.toContain(JSON.stringify(hints));
+  });
+
   it('keeps up with quick edits: what stands at the end is right', async () => {
     const {client} = await clientOf();
     await client.open(FILE, PUMP);

@@ -69,9 +69,10 @@ function npmFolder(): string {
   return dirname(dirname(realpathSync(stdout.trim())));
 }
 
-function run(command: string, words: readonly string[], cwd: string): void {
+function run(command: string, words: readonly string[], cwd: string, more: NodeJS.ProcessEnv = {}): void {
   const {status, stdout, stderr, error} = spawnSync(command, words, {
     cwd,
+    env: {...process.env, ...more},
     encoding: 'utf8',
     maxBuffer: 1 << 28,
   });
@@ -124,6 +125,7 @@ const QUIET = {
   'workbench.colorTheme': 'Default Light Modern',
   'editor.minimap.enabled': false,
   'editor.wordWrap': 'on',
+  'workbench.secondarySideBar.defaultVisibility': 'hidden',
   'window.commandCenter': false,
   'telemetry.telemetryLevel': 'off',
 };

@@ -17,7 +17,7 @@ export async function tryVsCode(pictures: string | undefined): Promise<void> {
   const server = await startCodeServer(installed(), data, resolve('out/witness-mark.vsix'), book);
   const browser = await openBrowser();
   try {
-    const page = await browser.newPage({viewport: {width: 1280, height: 800}});
+    const page = await browser.newPage({viewport: {width: 1180, height: 660}});
     await page.goto(server.url);
     await firstMinute(page, join(book, 'ottermouth-four', FILE), pictures);
   } catch (error) {
@@ -38,12 +38,15 @@ async function firstMinute(page: Page, path: string, pictures: string | undefine
   const text = await readFile(path, 'utf8');
   const lines = text.split('\n');
   const lock = lines.findIndex((line) => line.startsWith('29. '));
-  const torque = lines.findIndex((line) => line.startsWith('26. '));
+  const torque = lines.findIndex(
+    (line, index) => index > lock - 20 && line.includes('`torque: main-cap-bolts'),
+  );
   await page.locator('.monaco-workbench').waitFor(WAIT);
   await open(page, FILE);
   step('opened the procedure');
-  // The hints come from the server, so it is there.
-  await page.getByText('(108 N·m)').first().waitFor(WAIT);
+  // The line above the text comes from the server, so it is there.
+  await page.getByText('nothing left undone in the book').first().waitFor(WAIT);
+  await page.keyboard.press('Control+B');
   await goTo(page, lock + 1);
   for (let line = lock; line < lock + 2; line++) await page.keyboard.press('Control+Shift+K');
   await goTo(page, torque + 1);

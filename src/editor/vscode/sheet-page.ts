@@ -25,13 +25,17 @@ export function pageWithScript(html: string, number: string): string {
   const nonce = crypto.randomUUID();
   const script = `<script nonce="${nonce}">${SCRIPT}mark(${JSON.stringify(number).replaceAll('<', '\\u003c')});</script>`;
   return html
-    .replace("default-src 'none';", `default-src 'none'; script-src 'nonce-${nonce}';`)
+    .replace(POLICY, (policy) => `${policy}script-src 'nonce-${nonce}'; `)
     .replace('</head>', `<style>${STYLE}</style></head>`)
     .replace('</body>', () => `${script}</body>`);
 }
 
+/** Where the page's own policy begins. */
+const POLICY = /http-equiv="Content-Security-Policy" content="/;
+
 /** A sheet is paper, whatever the colours of the editor. */
-const STYLE = 'html{background:#fff;color:#000}tbody.here{outline:3px solid #b45309;outline-offset:-3px}';
+const STYLE =
+  'html{background:#fff;color:#000}tbody.here{outline:3px solid #b45309;outline-offset:-3px;scroll-margin-top:1rem}';
 
 const SCRIPT = `
 const editor = acquireVsCodeApi();
@@ -41,7 +45,7 @@ function mark(number) {
   for (const row of rows()) {
     const here = numberOf(row) === number;
     row.classList.toggle('here', here);
-    if (here) row.scrollIntoView({block: 'center'});
+    if (here) row.scrollIntoView({block: 'start'});
   }
 }
 window.addEventListener('message', ({data}) => mark(data));
