@@ -33,6 +33,11 @@ export function coverPrint(cover: Cover): Print {
         cell(words.job, cover.job, false),
         cell(words.fingerprint, cover.fingerprint, true),
       ],
+      thisJob: (cover.thisJob ?? []).map(({label, note, text, also}) => ({
+        label,
+        value: also === undefined ? text : `${text} (${also})`,
+        note: note ?? '',
+      })),
       procedures: cover.procedures.map(({file, ...line}) => ({
         ...line,
         url: `${encodeURIComponent(file)}.pdf`,
