@@ -10,8 +10,10 @@ import type {Procedure, Tag} from '../procedure/model.js';
 import {readProcedure} from '../procedure/read.js';
 import {applyEdits, type Edit} from '../text/edit.js';
 import {source} from '../text/source.js';
+import {demandsOf} from './demands.js';
 import type {Sides} from './judge.js';
 import {idNow} from './renames.js';
+import {judged} from './values.js';
 
 export interface FoundChanges {
   readonly brought: readonly Finding[];
@@ -38,14 +40,39 @@ export function fromSteps(
   const procedures = sides.now.book.procedures.map((procedure) => underOldNames(procedure, sides));
   const judged = check({...sides.before.book, procedures, problems: []});
   const there = new Set(judged.map(oldKey(sides)));
-  return serious.filter((finding) => there.has(newKey(sides)(finding)));
+  return serious.filter((finding) => there.has(newKey(sides)(finding)) || isWorseValue(finding, sides));
 }
 
 /** What is about reading the text, or about a waiver that is no longer needed, harms no engine by itself. */
 function isOfTheEngine({name, severity}: Finding): boolean {
   if (severity === 'information' || name === 'waiver-stale') return false;
   const group = FINDINGS.find((kind) => kind.name === name)?.group;
-  return group !== 'reading' || name === 'value-disagrees' || name === 'prose-disagrees';
+  return group !== 'reading' || UNCLEAR.has(name);
+}
+
+/** What the apprentice reads is another value than meant, or none. */
+const UNCLEAR = new Set([
+  'value-disagrees',
+  'prose-disagrees',
+  'unit-missing',
+  'unit-wrong-kind',
+  'tag-form',
+  'clause-not-taken',
+  'spec-contradiction',
+]);
+
+/** A value of the item is another than it was, and what is worked out from it no longer holds good. */
+function isWorseValue({name, item}: Finding, {before, now, renames}: Sides): boolean {
+  const group = FINDINGS.find((kind) => kind.name === name)?.group;
+  if (item === undefined || (group !== 'engineering' && name !== 'spec-contradiction')) return false;
+  const old = [...before.book.spec.items.values()].find(({id}) => idNow(renames, id) === item);
+  const fresh = now.book.spec.items.get(item);
+  if (old === undefined || fresh === undefined) return false;
+  const values = new Map(demandsOf(old).map(({aspect, value}) => [aspect, value]));
+  return demandsOf(fresh).some(({aspect, value}) => {
+    const was = values.get(aspect);
+    return was !== undefined && judged(was, value) === 'changed';
+  });
 }
 
 function sameSpecification({before, now}: Sides): boolean {
