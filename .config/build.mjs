@@ -5,20 +5,12 @@
  * and the licences of what went into the bundles.
  */
 import {spawnSync} from 'node:child_process';
-import {
-  copyFileSync,
-  existsSync,
-  mkdirSync,
-  readdirSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  writeFileSync,
-} from 'node:fs';
+import {copyFileSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync} from 'node:fs';
 import {createRequire} from 'node:module';
 import {dirname, join} from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {build} from 'esbuild';
+import {licences} from './licences.mjs';
 import {tabletScript} from './tablet.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
@@ -72,7 +64,7 @@ declarations();
 fonts();
 writeFileSync(
   join(fresh, 'THIRD-PARTY.txt'),
-  licences([library.metafile, command.metafile, tablet.metafile]),
+  licences(root, [library.metafile, command.metafile, tablet.metafile]),
 );
 putInPlace();
 
@@ -107,25 +99,4 @@ function fonts() {
     copyFileSync(join(from, 'ttf', `DejaVu${face}.ttf`), join(fresh, 'fonts', `DejaVu${face}.ttf`));
   }
   copyFileSync(join(from, 'LICENSE'), join(fresh, 'fonts', 'LICENSE'));
-}
-
-/** The licence texts of the packages whose code stands in the bundles. */
-function licences(metafiles) {
-  const names = new Set();
-  for (const metafile of metafiles) {
-    for (const input of Object.keys(metafile.inputs)) {
-      const found = /^node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(input);
-      if (found) names.add(found[1]);
-    }
-  }
-  const notices = [...names].sort().map((name) => notice(name));
-  return `The bundles in this folder hold code of these packages.\n\n${notices.join('\n')}`;
-}
-
-function notice(name) {
-  const folder = join(root, 'node_modules', name);
-  const {version, license} = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
-  const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
-  const text = file && existsSync(join(folder, file)) ? readFileSync(join(folder, file), 'utf8').trim() : '';
-  return `${'-'.repeat(72)}\n${name} ${version} (${license})\n\n${text}\n`;
 }

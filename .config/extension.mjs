@@ -9,6 +9,7 @@ import {dirname, join} from 'node:path';
 import {fileURLToPath, pathToFileURL} from 'node:url';
 import {build} from 'esbuild';
 import {icon} from './icon.mjs';
+import {licences} from './licences.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 const from = join(root, 'src', 'editor', 'vscode');
@@ -27,10 +28,11 @@ const common = {
   target: 'node20',
   minify: true,
   legalComments: 'none',
+  metafile: true,
   logLevel: 'warning',
   define: {WMARK_VERSION: JSON.stringify(version)},
 };
-await Promise.all([
+const bundles = await Promise.all([
   // The editor loads extensions by `require`.
   build({
     ...common,
@@ -64,6 +66,13 @@ for (const [name, text] of Object.entries(contents(readFileSync(join(from, 'READ
 }
 const manifest = JSON.parse(readFileSync(join(from, 'manifest.json'), 'utf8'));
 writeFileSync(join(staged, 'package.json'), `${JSON.stringify({...manifest, version}, null, 2)}\n`);
+writeFileSync(
+  join(staged, 'THIRD-PARTY.txt'),
+  licences(
+    root,
+    bundles.map(({metafile}) => metafile),
+  ),
+);
 writeFileSync(join(staged, 'icon.png'), icon(128));
 
 const vsce = createRequire(import.meta.url).resolve('@vscode/vsce/vsce');
