@@ -3,7 +3,7 @@
  * comes from there too. Its own install scripts download; what they would bring is built here from what the packages hold.
  */
 import {type ChildProcess, spawn, spawnSync} from 'node:child_process';
-import {existsSync, mkdirSync, realpathSync, writeFileSync} from 'node:fs';
+import {existsSync, mkdirSync, readdirSync, realpathSync, writeFileSync} from 'node:fs';
 import {createServer} from 'node:net';
 import {homedir} from 'node:os';
 import {dirname, join} from 'node:path';
@@ -44,6 +44,8 @@ function install(folder: string): void {
   const gyp = join(npmFolder(), 'node_modules', 'node-gyp', 'bin', 'node-gyp.js');
   for (const name of BUILT) {
     const module = join(vscode, 'node_modules', '@vscode', name);
+    // An install that was stopped goes on where it was.
+    if (isBuilt(module)) continue;
     // Quick to build is worth more here than quick to run.
     run(nodeOf(folder), [gyp, 'rebuild', `--nodedir=${nodeFolder(folder)}`], module, {
       CFLAGS: '-O0',
@@ -51,6 +53,11 @@ function install(folder: string): void {
     });
   }
   writeFileSync(join(folder, 'ready'), VERSION);
+}
+
+function isBuilt(module: string): boolean {
+  const folder = join(module, 'build', 'Release');
+  return existsSync(folder) && readdirSync(folder).some((name) => name.endsWith('.node'));
 }
 
 function nodeFolder(folder: string): string {
