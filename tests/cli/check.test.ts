@@ -41,7 +41,7 @@ describe('as text', () => {
   });
 
   test('warnings alone are no failure', async () => {
-    const shop = 'severity: {clean-first: warning, untouched: warning, left-undone: warning}\n';
+    const shop = 'severity: {clean-first: warning}\n';
     const book = smallBook({'book/plug.md': UNCLEAN});
     const folder = await temporaryFolder({...book, 'book/shop.yaml': `${book['book/shop.yaml']}${shop}`});
     const {code, out} = wmark(folder, 'check', 'book');
