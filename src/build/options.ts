@@ -13,6 +13,11 @@ export function holds(condition: Condition, options: ReadonlySet<string>): boole
   return condition.every((group) => group.some((id) => options.has(id)));
 }
 
+/** Whether every engine that meets the condition has one of the options. */
+export function impliesOneOf(condition: Condition, options: readonly string[]): boolean {
+  return condition.some((group) => group.every((id) => options.includes(id)));
+}
+
 /** What the step itself asks for, or a heading, by its tags. */
 export function tagCondition(tags: readonly Tag[]): Condition {
   return tagsOf({tags}, 'only').map(({targets}) => targets.map(({id}) => id));

@@ -37,6 +37,7 @@ import {markMismatch} from './mark-mismatch.js';
 import {measuredSlack} from './measured-slack.js';
 import {measuredTooLate} from './measured-too-late.js';
 import type {FindingKind} from './model.js';
+import {onlyMissing} from './only-missing.js';
 import {passesNotRising} from './passes-not-rising.js';
 import {pictureMissing} from './picture-missing.js';
 import {preloadOutOfRange} from './preload-out-of-range.js';
@@ -149,5 +150,6 @@ export const FINDINGS: readonly FindingKind[] = [
   markMismatch,
   undersizeMismatch,
   substituteUnaltered,
+  onlyMissing,
   reworkMissing,
 ];

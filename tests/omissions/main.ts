@@ -4,6 +4,7 @@
  */
 import type {Book} from '../../src/build/book.js';
 import {loadBook} from '../../src/host/load.js';
+import type {Job} from '../../src/spec/job.js';
 import {excuse} from './excuses.js';
 import {generatedClean} from './generated.js';
 import {faultsOf, type Tally, tallies} from './run.js';
@@ -16,17 +17,17 @@ const all = new Map<string, Tally>();
 for (const folder of BOOKS) {
   const loaded = await loadBook(folder);
   if (!loaded.ok) throw new Error(`${folder}: ${loaded.says}`);
-  add(folder, talliesOf(loaded.book));
+  add(folder, talliesOf(loaded.book, loaded.jobs));
 }
 for (const seed of SEEDS) add(`generated book ${seed}`, talliesOf(generatedClean(seed, 30)));
 print('all books', [...all.values()]);
 process.exitCode = [...all.values()].some(({misses}) => misses.length > 0) ? 1 : 0;
 
-function talliesOf(book: Book): Tally[] {
+function talliesOf(book: Book, jobs: readonly Job[] = []): Tally[] {
   const chosen = faultsOf(book).filter(
     ({kind}) => words.length === 0 || words.some((word) => kind.includes(word)),
   );
-  return tallies(book, excuse, chosen);
+  return tallies(book, excuse, chosen, jobs);
 }
 
 function add(title: string, some: readonly Tally[]): void {

@@ -2,6 +2,7 @@
 import type {Book} from '../../src/build/book.js';
 import {check} from '../../src/findings/check.js';
 import type {Finding} from '../../src/findings/model.js';
+import type {Job} from '../../src/spec/job.js';
 import {broken, describeFault, type Fault} from './fault.js';
 import {orderFaults} from './order-faults.js';
 import {procedureFaults} from './procedure-faults.js';
@@ -24,29 +25,47 @@ export function faultsOf(book: Book): Fault[] {
   return [...procedureFaults(book), ...orderFaults(book), ...toolFaults(book), ...specFaults(book)];
 }
 
-export function tallies(book: Book, excuse: Excuse, faults: readonly Fault[] = faultsOf(book)): Tally[] {
-  const known = new Set(check(book).findings.map(keyOf));
+/** With the jobs of a book, what the plain book keeps silent about may be found on one of them. */
+export function tallies(
+  book: Book,
+  excuse: Excuse,
+  faults: readonly Fault[] = faultsOf(book),
+  jobs: readonly Job[] = [],
+): Tally[] {
+  const books = [book, ...jobs.map((job) => ({...book, job}))];
+  const known = new Set(books.flatMap((one) => check(one).findings.map(keyOf)));
   const byKind = new Map<string, Tally>();
   for (const fault of faults) {
     const tally = byKind.get(fault.kind) ?? blank(fault.kind);
     byKind.set(fault.kind, tally);
-    count(tally, book, fault, known, excuse);
+    count(tally, books, fault, known, excuse);
   }
   return [...byKind.values()];
 }
 
-function count(tally: Tally, book: Book, fault: Fault, known: ReadonlySet<string>, excuse: Excuse): void {
+function count(
+  tally: Tally,
+  books: readonly Book[],
+  fault: Fault,
+  known: ReadonlySet<string>,
+  excuse: Excuse,
+): void {
   tally.made++;
-  const found = check(broken(book, fault)).findings.filter((finding) => !known.has(keyOf(finding)));
-  tally.findings += found.length;
-  if (found.some(({message}) => fault.names.some((name) => namesItem(message, name)))) {
-    tally.caught++;
-    return;
+  const said: Finding[] = [];
+  for (const book of books) {
+    const found = check(broken(book, fault)).findings.filter((finding) => !known.has(keyOf(finding)));
+    tally.findings += found.length;
+    if (found.some(({message}) => fault.names.some((name) => namesItem(message, name)))) {
+      tally.caught++;
+      return;
+    }
+    said.push(...found);
   }
-  const described = describeFault(book, fault);
-  const why = excuse(book, fault, described);
+  const [book] = books;
+  const described = book === undefined ? fault.kind : describeFault(book, fault);
+  const why = book && excuse(book, fault, described);
   if (why !== undefined) tally.excused++;
-  else tally.misses.push(`${described}${found.length > 0 ? `; found only: ${found[0]?.message}` : ''}`);
+  else tally.misses.push(`${described}${said.length > 0 ? `; found only: ${said[0]?.message}` : ''}`);
 }
 
 /** A finding that the clean book has too, wherever a fault has moved it. */
