@@ -11,6 +11,7 @@ import {idNow} from './renames.js';
 export const bookChanges: Judge = (sides) => [
   ...barChanges(sides),
   ...severityChanges(sides),
+  ...sourceChanges(sides),
   ...procedureChanges(sides),
   ...headChanges(sides),
 ];
@@ -76,6 +77,43 @@ function severityChanges({before, now}: Sides): Piece[] {
       ),
     ];
   });
+}
+
+/** A source by its title: under another id it is the same one. */
+function sourceChanges({before, now}: Sides): Piece[] {
+  const byTitle = ({book}: Sides['now']) =>
+    new Map([...book.spec.sources.values()].map((source) => [source.title, source]));
+  const [old, fresh] = [byTitle(before), byTitle(now)];
+  const gone = [...old.values()].filter(({title}) => !fresh.has(title));
+  const come = [...fresh.values()].filter(({title}) => !old.has(title));
+  // One that goes by another title under its old id is worded anew.
+  const reworded = gone.flatMap((one) => {
+    const other = come.find(({id}) => id === one.id);
+    return other === undefined ? [] : [{one, other}];
+  });
+  const same = new Set(reworded.map(({one}) => one.id));
+  return [
+    ...gone
+      .filter(({id}) => !same.has(id))
+      .map(({id, title, where}) =>
+        piece('weakened', `source ${id}`, 'source', 'no longer listed', [where, title], undefined),
+      ),
+    ...come
+      .filter(({id}) => !same.has(id))
+      .map(({id, title, where}) =>
+        piece('strengthened', `source ${id}`, 'source', 'listed', undefined, [where, title]),
+      ),
+    ...reworded.map(({one, other}) =>
+      piece(
+        'reworded',
+        `source ${one.id}`,
+        'source',
+        'its title is worded anew',
+        [one.where, one.title],
+        [other.where, other.title],
+      ),
+    ),
+  ];
 }
 
 function procedureChanges({before, now, steps}: Sides): Piece[] {

@@ -318,6 +318,19 @@ describe('a change of the specification', () => {
     expect(settled).toEqual([]);
   });
 
+  it('a source that is no longer listed, one by another title, and one by another id', () => {
+    const sourced = (list: string) =>
+      made(STEPS, ENGINE, SHOP.replace(/^sources: .*$/m, `sources: {house: {title: House notes}, ${list}}`));
+    const old = sourced('sheet: {title: Works sheet}');
+    const lines = (now: ReturnType<typeof made>) =>
+      said(compared(old, now)).filter((line) => line.includes(': source '));
+    expect(lines(sourced(''))).toEqual(['weakened: source sheet: no longer listed']);
+    expect(lines(sourced('sheet: {title: The works sheet}'))).toEqual([
+      'reworded: source sheet: its title is worded anew',
+    ]);
+    expect(lines(sourced('factory: {title: Works sheet}'))).toEqual([]);
+  });
+
   it('a severity lowered in the shop', () => {
     const now = made(STEPS, ENGINE, `${SHOP}severity: {left-unlocked: information}\n`);
     expect(said(compared(made(), now))).toEqual([
