@@ -14,7 +14,7 @@ const STATES: Readonly<Record<ReadingLine['state'], string>> = {
   out: 'out',
   unreadable: 'no number',
   missing: 'missing',
-  near: 'too near a limit for the gauge',
+  near: 'near a limit',
   in: 'in',
   unjudged: 'no limits',
   'not-called-for': 'not called for',

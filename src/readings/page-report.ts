@@ -42,4 +42,4 @@ function overviewRow(build: BuildReport, index: number): Cell[] {
 }
 
 const KEY =
-  'In the drawings a disc is within its limits, an open diamond too near one for the gauge, a cross outside; small marks are earlier readings. The grey band lies between the limits, its light part where a reading proves that they are kept. Readings are what was entered: a drawing is no better than the gauge.';
+  'In the drawings a disc is within its limits, an open diamond near one, a cross outside; small marks are earlier readings. The grey band lies between the limits. In its dark edges a reading is near a limit: by less than the gauge may be out or, where that is not known, in the last tenth of the tolerance. Readings are what was entered: a drawing is no better than the gauge.';

@@ -30,7 +30,7 @@ function groupPart(places: readonly Spread[]): Block[] {
   const title = `${first.name}${within === '' ? '' : `: ${within}`}`;
   const chart: Chart = {
     label: `Drawing of the readings of ${first.name} in every build, with a stroke at the mean of each place; the table says the same in figures`,
-    limits: {least: first.least, most: first.most},
+    limits: first,
     places: Math.max(
       0,
       ...[first.least, first.most].flatMap((end) => (end === undefined ? [] : [decimals(end)])),

@@ -19,7 +19,7 @@ export const SEALS_SAY: readonly string[] = [
 /** The headings of the report, each with what stands below it; every kind of remark has its place. */
 export const HEADINGS: readonly {readonly title: string; readonly names: readonly RemarkName[]}[] = [
   {title: 'Out of limits, or not readable', names: ['out', 'works-out-wrong', 'unreadable', 'mark-differs']},
-  {title: 'Too near a limit for the gauge', names: ['near']},
+  {title: 'Near a limit', names: ['near']},
   {title: 'Missing', names: ['missing', 'sheet-missing']},
   {title: 'Signatures', names: ['same-hand', 'signed-early']},
   {

@@ -77,11 +77,7 @@ describe('a small book', () => {
       ['--as', 'pdf'],
       'wmark: a PDF needs a file to go to; name it with --out, as in --out report.pdf\n',
     ],
-    [
-      'a folder in its place',
-      ['--as', 'pdf', '--out', 'book'],
-      'wmark: book: it is a folder, not a file',
-    ],
+    ['a folder in its place', ['--as', 'pdf', '--out', 'book'], 'wmark: book: it is a folder, not a file'],
   ])('%s', async (_, words, err) => {
     const folder = await folderWith((asked) => ({'7.record.json': written(asked, {seed: 1})}));
     const ran = wmark(folder, 'readings', '7.record.json', ...words);

@@ -79,7 +79,7 @@ describe('the document', () => {
       'Engine X-1',
       'Example engine, engine number X-1',
       'Out of limits, or not readable',
-      'Too near a limit for the gauge',
+      'Near a limit',
       'Missing',
       'Readings',
       'end play: 0.004–0.008 in',
