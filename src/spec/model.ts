@@ -310,9 +310,11 @@ export type Severity = 'error' | 'warning' | 'information' | 'off';
 /** BCP 47 tags of the languages that sheets are printed in. */
 export type Language = 'en' | 'de';
 
+export type Paper = 'A4' | 'Letter';
+
 export interface Shop {
   readonly name: string;
-  readonly paper: 'A4' | 'Letter';
+  readonly paper: Paper;
   /** Which system is printed first. */
   readonly units: 'inch' | 'metric';
   /** In which language the sheets are printed. */
