@@ -1,7 +1,8 @@
 /** From the paths that a user gives to the books that they stand for, each once. */
 import {basename, dirname, resolve} from 'node:path';
+import {DISK} from './disk.js';
 import {type Failure, systemFailure} from './failure.js';
-import {ENGINE_FILE, engineFilesAbove, engineFilesBelow, kindOfPath, SHOP_FILE, shopFileFor} from './find.js';
+import {ENGINE_FILE, engineFilesAbove, engineFilesBelow, SHOP_FILE, shopFileFor} from './find.js';
 import {engineFileOfJob} from './jobs.js';
 import {proceduresOf} from './listed.js';
 import {shownName, truePath} from './names.js';
@@ -49,7 +50,7 @@ async function booksAt(path: string, cwd: string, reader: Reader): Promise<Books
   const absolute = resolve(cwd, path);
   const file = shownName(absolute, cwd);
   try {
-    const kind = await kindOfPath(absolute);
+    const kind = await DISK.kind(absolute);
     const real = await truePath(absolute);
     if (kind === 'missing' || real === undefined) {
       return {
@@ -104,7 +105,7 @@ async function listingBooks(
   for (const engineFile of engineFiles) {
     const read = await specificationAt(engineFile, cwd, reader);
     if (!read.ok) continue;
-    const {paths} = await proceduresOf(read);
+    const {paths} = await proceduresOf(read, reader.disk);
     if (paths.some(({path}) => path === procedure)) books.push({engineFile, only: [procedure]});
   }
   return books;

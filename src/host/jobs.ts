@@ -1,14 +1,13 @@
 /** Reads the jobs of a book from disk: jobs/*.yaml beside its engine.yaml. */
 import {existsSync} from 'node:fs';
-import {readdir} from 'node:fs/promises';
 import {basename, dirname, extname, join} from 'node:path';
 import type {Job} from '../spec/job.js';
 import {jobsTogether} from '../spec/jobs.js';
 import type {Specification} from '../spec/model.js';
 import type {Problem} from '../text/problem.js';
-import {type Failure, systemFailure} from './failure.js';
+import {type Failure, systemFailureOf} from './failure.js';
 import {ENGINE_FILE} from './find.js';
-import {liesBelow, shownName, truePath} from './names.js';
+import {liesBelow, shownName} from './names.js';
 import {LIMITS} from './read.js';
 import type {Reader} from './reader.js';
 
@@ -37,11 +36,11 @@ export async function jobsBeside(
 ): Promise<ReadJobs> {
   const jobs: Job[] = [];
   const problems: Problem[] = [];
-  const files = await jobFiles(join(folder, JOBS_FOLDER), cwd);
+  const files = await jobFiles(join(folder, JOBS_FOLDER), cwd, reader.disk);
   if (!files.ok) return {jobs, problems: [problemOf(files)]};
   for (const file of files.paths) {
     const shown = shownName(file, cwd);
-    const path = await truePath(file);
+    const path = await reader.disk.truePath(file);
     if (path === undefined || !liesBelow(path, shopFolder)) {
       problems.push(outside(shown));
       continue;
@@ -60,15 +59,14 @@ function isJobName(name: string): boolean {
 async function jobFiles(
   folder: string,
   cwd: string,
+  disk: Reader['disk'],
 ): Promise<{readonly ok: true; readonly paths: readonly string[]} | Failure> {
-  try {
-    const names = (await readdir(folder)).filter(isJobName).sort();
-    return {ok: true, paths: names.map((name) => join(folder, name))};
-  } catch (error) {
-    const code = error instanceof Error && 'code' in error ? error.code : undefined;
-    if (code === 'ENOENT' || code === 'ENOTDIR') return {ok: true, paths: []};
-    return systemFailure(error, shownName(folder, cwd));
+  const names = await disk.names(folder);
+  if (!('code' in names)) {
+    return {ok: true, paths: names.filter(isJobName).map((name) => join(folder, name))};
   }
+  if (names.code === 'ENOENT' || names.code === 'ENOTDIR') return {ok: true, paths: []};
+  return systemFailureOf(names.code, shownName(folder, cwd));
 }
 
 /** No other file names a job, so the problem stands in the job's own, which nobody could read. */

@@ -56,7 +56,7 @@ export async function loadBooks(
   }
   const [path] = paths;
   const nothing = books.length === 0 && failed.length === 0 && path !== undefined;
-  return {books, failures: nothing ? [onlyBases(shownName(resolve(cwd, path), cwd))] : failed};
+  return {books, failures: nothing ? [onlyBases(path, cwd)] : failed};
 }
 
 /** The jobs that are looked at: all of the book's, unless nothing but some of them was asked for. */
@@ -65,9 +65,15 @@ export function jobsAsked({jobs, only}: Pick<LoadedBook, 'jobs' | 'only'>): read
   return only && named.length === only.size ? named : jobs;
 }
 
-function onlyBases(file: string): Failure {
+/** Every engine.yaml at the first path asked for is a base for others. */
+export function onlyBases(path: string, cwd: string): Failure {
   const hint = 'list the procedures of a book under `build:`';
-  return {ok: false, says: 'no engine.yaml here has a `build:`', hint, where: {file}};
+  return {
+    ok: false,
+    says: 'no engine.yaml here has a `build:`',
+    hint,
+    where: {file: shownName(resolve(cwd, path), cwd)},
+  };
 }
 
 /** The one book in a folder. */
@@ -86,7 +92,7 @@ export async function loadBook(folder: string, cwd: string = process.cwd()): Pro
 }
 
 /** One book that `findBooks` found; nothing where a search came upon a base for other books. */
-async function loadFound(
+export async function loadFound(
   found: FoundBook,
   cwd: string,
   reader: Reader,
@@ -95,6 +101,7 @@ async function loadFound(
   if (!read.ok) return read;
   if (found.searched && read.spec.build.length === 0) return undefined;
   const {engineFile} = found;
+  const {disk} = reader;
   const from = {
     ok: true,
     file: shownName(engineFile, cwd),
@@ -107,14 +114,14 @@ async function loadFound(
     if (!procedure.ok) return procedure;
     const procedures = [reader.procedure(procedure.source)];
     const only = new Set([procedure.source.file]);
-    const problems = await pictureProblems(procedures, from);
+    const problems = await pictureProblems(procedures, {...from, disk});
     return {...from, book: {spec: read.spec, procedures, problems}, jobs: [], alone: true, only};
   }
-  const named = await proceduresOf(read);
+  const named = await proceduresOf(read, disk);
   const {procedures, problems, unread} = await readProcedures(named.paths, cwd, reader);
   const lost = [...named.unread, ...unread];
   const beside = await jobsBeside(from.folder, read.spec, {...from, reader});
-  const pictures = await pictureProblems(procedures, from);
+  const pictures = await pictureProblems(procedures, {...from, disk});
   const all = [...named.problems, ...problems, ...pictures, ...beside.problems];
   const book = {spec: read.spec, procedures, problems: all, ...(lost.length > 0 && {unread: lost})};
   const only = found.only && new Set(found.only.map((path) => shownName(path, cwd)));
