@@ -4,7 +4,7 @@ import {readingsPart} from './page-readings.js';
 import {limitsText, minute} from './remark.js';
 import type {BuildReport, Remark, SheetLine, Signature} from './report.js';
 import {HEADINGS, placeOf, SEALS_SAY, sizeOf, titleOf} from './text.js';
-import {spanText} from './worked.js';
+import {spanText} from './worked-line.js';
 
 export function buildPart(build: BuildReport, id: string): Block[] {
   return part(

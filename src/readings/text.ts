@@ -2,7 +2,7 @@
 import {printable} from '../text/printable.js';
 import {decimals, limitsText, plain, withUnit} from './remark.js';
 import type {BuildReport, ReadingsReport, Remark, RemarkName, SheetLine, Spread} from './report.js';
-import {spanText} from './worked.js';
+import {spanText} from './worked-line.js';
 
 export function reportText({builds, spread}: ReadingsReport): string {
   const blocks = [...builds.flatMap(buildBlocks), ...spreadBlocks(spread), SEALS_SAY, [sums(builds)]];
