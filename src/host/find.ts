@@ -1,11 +1,12 @@
 /** Finds books on disk: a book is a folder with engine.yaml, and its shop is the nearest shop.yaml at or above it. */
 import type {Dirent} from 'node:fs';
 import {readdir} from 'node:fs/promises';
-import {dirname, join} from 'node:path';
+import {basename, dirname, extname, join} from 'node:path';
 import {DISK, type Disk} from './disk.js';
 
 export const ENGINE_FILE = 'engine.yaml';
 export const SHOP_FILE = 'shop.yaml';
+export const JOBS_FOLDER = 'jobs';
 
 type Looks = Pick<Disk, 'exists'>;
 
@@ -64,4 +65,16 @@ function upwards(folder: string, disk: Looks): string[] {
     chain.push(dirname(at));
   }
   return chain;
+}
+
+/** The engine.yaml that a file is a job of, by where it lies; nothing for any other file. */
+export function engineFileOfJob(path: string): string | undefined {
+  const folder = dirname(path);
+  if (basename(folder) !== JOBS_FOLDER || !isJobName(basename(path))) return undefined;
+  const engineFile = join(dirname(folder), ENGINE_FILE);
+  return DISK.exists(engineFile) ? engineFile : undefined;
+}
+
+export function isJobName(name: string): boolean {
+  return !name.startsWith('.') && ['.yaml', '.yml'].includes(extname(name));
 }

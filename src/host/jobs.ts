@@ -1,31 +1,20 @@
 /** Reads the jobs of a book from disk: jobs/*.yaml beside its engine.yaml. */
-import {existsSync} from 'node:fs';
-import {basename, dirname, extname, join} from 'node:path';
+import {join} from 'node:path';
 import type {Job} from '../spec/job.js';
 import {jobsTogether} from '../spec/jobs.js';
 import type {Specification} from '../spec/model.js';
 import type {Problem} from '../text/problem.js';
 import {type Failure, systemFailureOf} from './failure.js';
-import {ENGINE_FILE} from './find.js';
+import {isJobName, JOBS_FOLDER} from './find.js';
 import {liesBelow, shownName} from './names.js';
 import {LIMITS} from './read.js';
 import type {Reader} from './reader.js';
-
-const JOBS_FOLDER = 'jobs';
 
 export interface ReadJobs {
   /** In order of their file names. */
   readonly jobs: readonly Job[];
   /** Of files that can't be read. */
   readonly problems: readonly Problem[];
-}
-
-/** The engine.yaml that a file is a job of, by where it lies; nothing for any other file. */
-export function engineFileOfJob(path: string): string | undefined {
-  const folder = dirname(path);
-  if (basename(folder) !== JOBS_FOLDER || !isJobName(basename(path))) return undefined;
-  const engineFile = join(dirname(folder), ENGINE_FILE);
-  return existsSync(engineFile) ? engineFile : undefined;
 }
 
 /** The jobs beside the engine.yaml in a folder (a true path). */
@@ -50,10 +39,6 @@ export async function jobsBeside(
     else problems.push(problemOf(read));
   }
   return {jobs: jobsTogether(jobs), problems};
-}
-
-function isJobName(name: string): boolean {
-  return !name.startsWith('.') && ['.yaml', '.yml'].includes(extname(name));
 }
 
 async function jobFiles(

@@ -7,7 +7,7 @@ import type {Located} from '../spec/model.js';
 import type {Problem} from '../text/problem.js';
 import {type NamedFile, notWhole, unreadable} from './build-paths.js';
 import type {Failure} from './failure.js';
-import {type FoundBook, findBooks} from './find-books.js';
+import {type FoundBook, findBooks, onlyBases} from './find-books.js';
 import {jobsBeside} from './jobs.js';
 import {proceduresOf} from './listed.js';
 import {shownName} from './names.js';
@@ -63,17 +63,6 @@ export async function loadBooks(
 export function jobsAsked({jobs, only}: Pick<LoadedBook, 'jobs' | 'only'>): readonly Job[] {
   const named = only ? jobs.filter(({source}) => only.has(source.file)) : [];
   return only && named.length === only.size ? named : jobs;
-}
-
-/** Every engine.yaml at the first path asked for is a base for others. */
-export function onlyBases(path: string, cwd: string): Failure {
-  const hint = 'list the procedures of a book under `build:`';
-  return {
-    ok: false,
-    says: 'no engine.yaml here has a `build:`',
-    hint,
-    where: {file: shownName(resolve(cwd, path), cwd)},
-  };
 }
 
 /** The one book in a folder. */
