@@ -10,9 +10,8 @@ import {
   SHOP_FILE,
   shopFileFor,
 } from './find.js';
-import type {Way} from './listing-books.js';
 import {shownName, truePath} from './names.js';
-import type {Reader} from './reader.js';
+import type {Reader, Way} from './reader.js';
 
 export interface FoundBook {
   /** True path of its engine.yaml. */

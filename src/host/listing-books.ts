@@ -1,14 +1,8 @@
 /** Which books list a procedure: the one question of a search for which specifications must be read. */
 import type {FoundBook} from './find-books.js';
 import {proceduresOf} from './listed.js';
-import {FRESH, type Reader} from './reader.js';
+import {FRESH, type Way} from './reader.js';
 import {specificationAt} from './specification.js';
-
-/** How files are read, and the working folder to which their names are relative. */
-export interface Way {
-  readonly cwd: string;
-  readonly reader?: Reader | undefined;
-}
 
 /** Those of the books that list it, asked for it alone. */
 export async function listingBooks(
