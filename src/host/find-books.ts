@@ -93,11 +93,12 @@ async function booksWith(procedure: string, file: string, way: Way): Promise<Boo
   // Loaded only now: a search below folders reads no book.
   const {listingBooks} = await import('./listing-books.js');
   const above = engineFilesAbove(dirname(procedure));
+  const forIt = (engineFile: string): FoundBook => ({engineFile, only: [procedure]});
   const [listing] = await listingBooks(above, procedure, way);
-  if (listing) return {ok: true, books: [listing]};
+  if (listing !== undefined) return {ok: true, books: [forIt(listing)]};
   const shopFile = shopFileFor(dirname(procedure));
   const others = shopFile ? await engineFilesBelow(dirname(shopFile)) : [];
-  const books = await listingBooks(others, procedure, way);
+  const books = (await listingBooks(others, procedure, way)).map(forIt);
   if (books.length > 0) return {ok: true, books};
   const [nearest] = above;
   return nearest ? {ok: true, books: [{engineFile: nearest, alone: procedure}]} : noBook(file);
