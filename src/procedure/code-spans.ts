@@ -1,6 +1,5 @@
 /** Finds the code spans under a node that are tags, and says so where a tag stands in the wrong place. */
 import type {InlineCode, Nodes} from 'mdast';
-import type {Span} from '../text/source.js';
 import type {Tag} from './model.js';
 import {spanOf} from './prose.js';
 import {type Reading, report} from './reading.js';
@@ -63,16 +62,17 @@ export function misplaced(reading: Reading, {verb, span}: Tag, place: string): v
   report(reading, 'tag-outside-step', span, {says: `\`${verb}\` stands in ${place}`, hint});
 }
 
-function codeSpans(nodes: readonly Nodes[]): InlineCode[] {
-  return nodes.flatMap((node) => {
-    if (node.type === 'inlineCode') return [node];
-    return 'children' in node ? codeSpans(node.children) : [];
-  });
+function codeSpans(nodes: readonly Nodes[], into: InlineCode[] = []): InlineCode[] {
+  for (const node of nodes) {
+    if (node.type === 'inlineCode') into.push(node);
+    else if ('children' in node) codeSpans(node.children, into);
+  }
+  return into;
 }
 
 function between(node: InlineCode, {source}: Reading): {readonly raw: string; readonly offset: number} {
-  const span: Span = spanOf(node);
-  const whole = source.text.slice(span.start, span.end);
-  const ticks = /^`*/.exec(whole)?.[0].length ?? 0;
-  return {raw: whole.slice(ticks, whole.length - ticks), offset: span.start + ticks};
+  const {start, end} = spanOf(node);
+  let ticks = 0;
+  while (source.text[start + ticks] === '`') ticks++;
+  return {raw: source.text.slice(start + ticks, end - ticks), offset: start + ticks};
 }

@@ -23,17 +23,15 @@ export interface Lifted {
 /** Takes tags and pictures out of a paragraph's nodes and closes the gaps that they leave. */
 export function liftProse(nodes: readonly PhrasingContent[], lifting: Lifting): Lifted {
   const pictures: Picture[] = [];
-  const inline = trimmedEnds(withoutLifted(nodes, lifting, pictures).map(folded));
+  const inline = trimmedEnds(withoutLifted(nodes, lifting, pictures).map(foldedNode));
   return {inline, text: plainText(inline), pictures};
 }
 
 /** What the nodes say, white space folded. HTML says nothing here, and a picture its alternative text. */
 export function plainText(nodes: readonly Nodes[]): string {
-  return nodes
-    .map(rawText)
-    .join('')
-    .replace(/[ \t\r\n]+/g, ' ')
-    .trim();
+  let text = '';
+  for (const node of nodes) text += rawText(node);
+  return folded(text).trim();
 }
 
 /** Where a node of the source's own tree stands. */
@@ -45,7 +43,10 @@ function rawText(node: Nodes): string {
   if (node.type === 'text' || node.type === 'inlineCode' || node.type === 'code') return node.value;
   if (node.type === 'break') return ' ';
   if (node.type === 'image' || node.type === 'imageReference') return node.alt ?? '';
-  return 'children' in node ? node.children.map(rawText).join('') : '';
+  if (!('children' in node)) return '';
+  let text = '';
+  for (const child of node.children) text += rawText(child);
+  return text;
 }
 
 function withoutLifted(
@@ -108,20 +109,35 @@ function closed(left: Text, right: Text): Text {
   return {type: 'text', value, ...(position && {position})};
 }
 
-function folded(node: PhrasingContent): PhrasingContent {
-  if (node.type === 'text') return {...node, value: node.value.replace(/[ \t\r\n]+/g, ' ')};
-  return 'children' in node ? {...node, children: node.children.map(folded)} : node;
+function foldedNode(node: PhrasingContent): PhrasingContent {
+  if (node.type === 'text') {
+    const value = folded(node.value);
+    return value === node.value ? node : {...node, value};
+  }
+  return 'children' in node ? {...node, children: node.children.map(foldedNode)} : node;
+}
+
+/** Most texts are folded as they are written, and to see that takes a fraction of the time of folding. */
+function folded(text: string): string {
+  return /[\t\r\n]| {2}/.test(text) ? text.replace(/[ \t\r\n]+/g, ' ') : text;
 }
 
 /** Without white space and line breaks at either end. */
 function trimmedEnds(nodes: readonly PhrasingContent[]): PhrasingContent[] {
   const start = nodes.findIndex((node) => !isBlank(node));
   const end = nodes.findLastIndex((node) => !isBlank(node));
-  return nodes.slice(Math.max(start, 0), end + 1).flatMap((node, index, {length}): PhrasingContent[] => {
-    if (node.type !== 'text') return [node];
-    const left = index === 0 ? trimStart(node) : node;
-    return filled(index === length - 1 ? trimEnd(left) : left);
-  });
+  const kept: PhrasingContent[] = [];
+  for (let index = Math.max(start, 0); index <= end; index++) {
+    const node = nodes[index];
+    if (node === undefined) continue;
+    if (node.type !== 'text') {
+      kept.push(node);
+      continue;
+    }
+    const left = index === start ? trimStart(node) : node;
+    kept.push(...filled(index === end ? trimEnd(left) : left));
+  }
+  return kept;
 }
 
 function isBlank(node: PhrasingContent): boolean {
@@ -129,11 +145,15 @@ function isBlank(node: PhrasingContent): boolean {
 }
 
 function trimStart(node: Text): Text {
-  return {...node, value: node.value.trimStart()};
+  return withValue(node, node.value.trimStart());
 }
 
 function trimEnd(node: Text): Text {
-  return {...node, value: node.value.trimEnd()};
+  return withValue(node, node.value.trimEnd());
+}
+
+function withValue(node: Text, value: string): Text {
+  return value === node.value ? node : {type: 'text', value, ...(node.position && {position: node.position})};
 }
 
 function filled(node: Text): Text[] {

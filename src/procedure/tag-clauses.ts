@@ -33,7 +33,7 @@ export function splitClauses(tag: TagText, tokens: readonly Token[]): Read<Parts
     const written = clauseAt(tag, tokens.slice(start, starts[index + 1]));
     if (written !== undefined) clauses.push(written);
   });
-  const [broken] = tokens.filter(({unclosed}) => unclosed);
+  const broken = tokens.find(({unclosed}) => unclosed);
   if (broken) {
     faults.push(formFault(broken.span, 'this quote is never closed', {hint: 'close the text with a quote'}));
   }
@@ -44,7 +44,7 @@ function clauseStarts(tokens: readonly Token[]): number[] {
   const starts: number[] = [];
   let lastOpen = -1;
   let skipTo = -1;
-  const closes = closing(tokens);
+  const closes = tokens.some(({type}) => type === 'open') ? closing(tokens) : [];
   tokens.forEach((token, index) => {
     if (index < skipTo) return;
     if (token.type === 'open') skipTo = closes[index] ?? -1;

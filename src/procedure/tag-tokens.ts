@@ -21,6 +21,7 @@ export interface Token {
  * `>` marks of the containers around it, become as many spaces.
  */
 export function onOneLine(raw: string, offset: number): TagText {
+  if (!/[\r\n]/.test(raw)) return {text: raw, offset};
   const text = raw.replace(/(?:\r\n|\r|\n)[ \t>]*/g, (broken) => ' '.repeat(broken.length));
   return {text, offset};
 }
@@ -32,7 +33,8 @@ export function cut(tag: TagText, span: Span): string {
 
 /** The text of a span with its white space folded. */
 export function folded(tag: TagText, span: Span): string {
-  return cut(tag, span).trim().replace(/\s+/g, ' ');
+  const text = cut(tag, span).trim();
+  return /[^\S ]|\s{2}/.test(text) ? text.replace(/\s+/g, ' ') : text;
 }
 
 /** The span without the white space at its ends; empty at its end where there is nothing else. */
@@ -79,7 +81,7 @@ const QUOTES: ReadonlyMap<string, string> = new Map([
 function tokenAt(tag: TagText, index: number): Token | undefined {
   const {text, offset} = tag;
   const first = text[index] ?? '';
-  if (/\s/.test(first)) return undefined;
+  if (first === ' ' || /\s/.test(first)) return undefined;
   const mark = MARKS.get(first);
   if (mark !== undefined) return token(tag, mark, index, index + 1);
   // An inch mark follows its number directly, so a quote opens a text only at the start of a word.
@@ -96,9 +98,16 @@ function tokenAt(tag: TagText, index: number): Token | undefined {
 }
 
 function wordEnd(text: string, start: number): number {
-  const end = /[\s,[\]]/g;
-  end.lastIndex = start;
-  return end.exec(text)?.index ?? text.length;
+  let end = start;
+  while (end < text.length && !endsWord(text.charAt(end))) end++;
+  return end;
+}
+
+/** Letters and figures are told first, for nearly all are. */
+function endsWord(character: string): boolean {
+  if (character >= '-' && character <= 'Z') return false;
+  if (character >= 'a' && character <= 'z') return false;
+  return MARKS.has(character) || /\s/.test(character);
 }
 
 function token({text, offset}: TagText, type: Token['type'], start: number, end: number): Token {

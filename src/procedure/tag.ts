@@ -72,18 +72,21 @@ function readClauses(line: TagText, verb: Verb, verbSpan: Span, all: readonly Wr
     ...(toRead !== undefined && clause === to ? toRead : valueIn(open, clause, inherit)),
   }));
   const bare = toRead?.faults.some(({name}) => name === 'unit-missing') ?? false;
-  // Passes take the unit of the torque; where that is missing, it is missing once.
-  const twiceMissing = (word: ClauseWord, {name}: TagFault) =>
-    bare && word === 'in' && name === 'unit-missing';
-  faults.push(
-    ...read.flatMap(({clause, faults: own}) => own.filter((fault) => !twiceMissing(clause.word, fault))),
-  );
-  const wrong = shapeFaults(verb, Object.fromEntries(read.map(({clause, value}) => [clause.word, value])));
-  faults.push(...wrong.flatMap((fault) => shapeFault(open, fault)));
-  const refused = new Set(wrong.map(({word}) => word));
-  const value = read.flatMap(({clause: {word, span, valueSpan}, value: found}) =>
-    found === undefined || refused.has(word) ? [] : [{word, span, valueSpan, value: found}],
-  );
+  for (const {clause, faults: own} of read) {
+    for (const fault of own) {
+      // Passes take the unit of the torque; where that is missing, it is missing once.
+      if (bare && clause.word === 'in' && fault.name === 'unit-missing') continue;
+      faults.push(fault);
+    }
+  }
+  const wrong = shapeFaults(verb, new Map(read.map(({clause, value}) => [clause.word, value])));
+  for (const fault of wrong) faults.push(...shapeFault(open, fault));
+  const value: Clause[] = [];
+  for (const {clause, value: found} of read) {
+    const {word, span, valueSpan} = clause;
+    if (found === undefined || wrong.some((fault) => fault.word === word)) continue;
+    value.push({word, span, valueSpan, value: found});
+  }
   return {value, faults};
 }
 

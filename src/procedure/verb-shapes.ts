@@ -1,19 +1,12 @@
-/** The zod shape of every verb's clauses, built from the table of verbs: which it takes, which it needs, in what form. */
-import * as z from 'zod';
-import type {Amount} from '../quantity/model.js';
+/**
+ * Holds a tag's clauses against what its verb takes and needs. Plain checks and no zod shapes, because this runs for
+ * every tag, and no schema is made from it.
+ */
 import type {ClauseValue} from './model.js';
-import {
-  CLAUSE_WORDS,
-  type ClauseSpec,
-  type ClauseWord,
-  isClauseWord,
-  tagSpec,
-  VERBS,
-  type Verb,
-} from './verbs.js';
+import {type ClauseSpec, type ClauseWord, tagSpec, type Verb} from './verbs.js';
 
-/** The values of a tag's clauses by their words. */
-export type ClauseValues = {readonly [word in ClauseWord]?: ClauseValue};
+/** The value of a tag's clause by its word; undefined where it could not be read. */
+export type ClauseValues = ReadonlyMap<ClauseWord, ClauseValue | undefined>;
 
 export interface ShapeFault {
   readonly word: ClauseWord;
@@ -21,58 +14,34 @@ export interface ShapeFault {
   readonly fault: 'not-taken' | 'missing' | 'wrong-value';
 }
 
-/** Holds the values of a tag's clauses against the shape of its verb. */
+/** What is wrong with the clauses that stand in a tag, and which of those that it needs do not. */
 export function shapeFaults(verb: Verb, values: ClauseValues): ShapeFault[] {
-  const result = SHAPES.get(verb)?.safeParse(values);
-  return (result?.error?.issues ?? []).flatMap((issue): ShapeFault[] => {
-    if (issue.code === 'unrecognized_keys') {
-      return issue.keys.filter(isClauseWord).map((word) => ({word, fault: 'not-taken'}));
-    }
-    const [word] = issue.path;
-    if (typeof word !== 'string' || !isClauseWord(word)) return [];
-    return [{word, fault: values[word] === undefined ? 'missing' : 'wrong-value'}];
-  });
-}
-
-function shapeOf(verb: Verb): z.ZodObject {
   const {clauses, needs} = tagSpec(verb);
-  const fields: Record<string, z.ZodType> = {};
-  for (const word of CLAUSE_WORDS) {
+  const faults: ShapeFault[] = [];
+  for (const word of needs ?? NOTHING) {
+    if (values.get(word) === undefined) faults.push({word, fault: 'missing'});
+  }
+  for (const [word, value] of values) {
     const spec = clauses[word];
-    if (spec !== undefined)
-      fields[word] = needs?.includes(word) ? valueShape(spec) : valueShape(spec).optional();
+    if (spec === undefined) faults.push({word, fault: 'not-taken'});
+    else if (value !== undefined && !fits(spec, value)) faults.push({word, fault: 'wrong-value'});
   }
-  return z.strictObject(fields);
+  return faults;
 }
 
-const amount = z.custom<Amount>((value) => typeof value === 'object' && value !== null && 'form' in value);
-const text = z.object({type: z.literal('text'), text: z.string().min(1)});
+const NOTHING: readonly ClauseWord[] = [];
 
-function valueShape(spec: ClauseSpec): z.ZodType {
-  switch (spec.type) {
+function fits(spec: ClauseSpec, value: ClauseValue): boolean {
+  switch (value.type) {
     case 'ids':
-      return z.object({
-        type: z.literal('ids'),
-        ids: z.array(z.object({id: z.string(), rest: z.string()})).min(1),
-      });
+      return spec.type === 'ids' && value.ids.length > 0;
     case 'amount':
-      return z.union([
-        z.object({type: z.literal('amount'), amount}),
-        ...(spec.words ? [oneOf(spec.words)] : []),
-        ...(spec.orText ? [text] : []),
-      ]);
+      return spec.type === 'amount';
     case 'amounts':
-      return z.object({type: z.literal('amounts'), amounts: z.array(amount).min(1)});
+      return spec.type === 'amounts' && value.amounts.length > 0;
     case 'word':
-      return oneOf(spec.words);
+      return 'words' in spec && spec.words !== undefined && spec.words.includes(value.word);
     case 'text':
-      return text;
+      return value.text !== '' && (spec.type === 'text' || (spec.type === 'amount' && spec.orText === true));
   }
 }
-
-function oneOf(words: readonly string[]): z.ZodType {
-  return z.object({type: z.literal('word'), word: z.enum([...words])});
-}
-
-// Stands last: the shapes are made of everything above.
-const SHAPES: ReadonlyMap<Verb, z.ZodObject> = new Map(VERBS.map((verb) => [verb, shapeOf(verb)]));

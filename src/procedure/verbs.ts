@@ -100,8 +100,10 @@ export function saysOrder(verb: Verb): boolean {
 
 /** True for a word that opens a clause as it stands. */
 export function isClauseWord(word: string): word is ClauseWord {
-  return (CLAUSE_WORDS as readonly string[]).includes(word);
+  return CLAUSES.has(word);
 }
+
+const CLAUSES: ReadonlySet<string> = new Set(CLAUSE_WORDS);
 
 const tools = ids(['tool', 'consumable'], 'the tool it is done with');
 const reason: ClauseSpec = {type: 'text', says: 'the reason, to the end of the tag'};

@@ -40,16 +40,20 @@ const VULGAR: ReadonlyMap<string, readonly [number, number]> = new Map([
 
 /** The offset of the first character at or after `at` that is not white space. */
 export function skipSpace(text: string, at: number): number {
-  return endOf(/\s*/y, text, at) ?? at;
+  let start = at;
+  while (start < text.length && isSpace(text.charAt(start))) start++;
+  return start;
+}
+
+function isSpace(character: string): boolean {
+  return character === ' ' || ((character < ' ' || character > '~') && /\s/.test(character));
 }
 
 /** The unsigned number at `at`; a fault where digits stand there that are not a number; undefined where none do. */
 export function scanNumber(text: string, at: number): ScannedNumber | AmountFault | undefined {
-  const whole = /\d+(?:,\d+)*/y;
-  whole.lastIndex = at;
-  const digits = whole.exec(text)?.[0] ?? '';
+  const digits = matchAt(WHOLE, text, at) ?? '';
   const afterDigits = at + digits.length;
-  const decimals = matchAt(/\.\d+/y, text, afterDigits) ?? '';
+  const decimals = matchAt(DECIMALS, text, afterDigits) ?? '';
   if (digits === '' && decimals === '') return fractionOf(text, at, at, 0);
   const end = afterDigits + decimals.length;
   if (digits.includes(',') && !/^[1-9]\d{0,2}(?:,\d{3})+$/.test(digits)) return badComma(text, at, end);
@@ -64,9 +68,9 @@ export function scanNumber(text: string, at: number): ScannedNumber | AmountFaul
 
 /** `3/4`, or the `1/2` of `1-1/2` and `1 1/2`, or the whole number alone. */
 function withFraction(text: string, at: number, end: number, whole: number): ScannedNumber | AmountFault {
-  const under = matchAt(/\/\d+/y, text, end);
+  const under = matchAt(UNDER, text, end);
   if (under !== undefined) return quotient(text, at, end + under.length, [whole, Number(under.slice(1))], 0);
-  const gap = endOf(/-|\s+|/y, text, end) ?? end;
+  const gap = text[end] === '-' ? end + 1 : skipSpace(text, end);
   return fractionOf(text, at, gap, whole) ?? {value: whole, step: 1, span: {start: at, end}};
 }
 
@@ -80,7 +84,7 @@ function fractionOf(
   const vulgar = VULGAR.get(text[from] ?? '');
   if (vulgar !== undefined) return quotient(text, at, from + 1, vulgar, whole);
   if (whole === 0) return undefined;
-  const match = matchAt(/\d+\/\d+/y, text, from);
+  const match = matchAt(PROPER, text, from);
   if (match === undefined) return undefined;
   const [over = 0, under = 0] = match.split('/').map(Number);
   return over < under ? quotient(text, at, from + match.length, [over, under], whole) : undefined;
@@ -118,6 +122,10 @@ function fault(start: number, end: number, says: string): AmountFault {
   return {name: 'amount-form', span: {start, end}, says};
 }
 
+const WHOLE = /\d+(?:,\d+)*/y;
+const DECIMALS = /\.\d+/y;
+const UNDER = /\/\d+/y;
+const PROPER = /\d+\/\d+/y;
 const WORD = /[A-Za-zµμ°º℃℉"″”“'′’]+[²³]?(?:[23](?![\d.]))?/y;
 const JOINT = /\s*(?:\.\s*)?(?:[·⋅•∙*\-‐‑–/]\s*)?/y;
 /** The longest spelling, `pounds per square inch`, has four words. */
@@ -168,6 +176,7 @@ const MARKS: readonly (readonly [Mark, RegExp])[] = [
 /** The mark at `at` (after white space) and where it ends. */
 export function scanMark(text: string, at: number): {readonly mark: Mark; readonly end: number} | undefined {
   const start = skipSpace(text, at);
+  if (start === text.length) return undefined;
   for (const [mark, pattern] of MARKS) {
     const end = endOf(pattern, text, start);
     if (end !== undefined && end > start) return {mark, end};

@@ -277,6 +277,14 @@ const BY_KEY: ReadonlyMap<string, Unit> = new Map(
   }),
 );
 
+/** What most people write most often, found without making a key of it. */
+const AS_PRINTED: ReadonlyMap<string, Unit> = new Map(
+  [...BY_SYMBOL.keys()].flatMap((symbol): [string, Unit][] => {
+    const found = BY_KEY.get(unitKey(symbol));
+    return found === undefined ? [] : [[symbol, found]];
+  }),
+);
+
 /** The unit that prints as `symbol`. */
 export function unit(symbol: UnitSymbol): Unit {
   const found = BY_SYMBOL.get(symbol);
@@ -286,6 +294,8 @@ export function unit(symbol: UnitSymbol): Unit {
 
 /** The unit that a shop means by this spelling; a `kg-m` is kgf·m, a `qt` the US one. */
 export function findUnit(spelling: string): Unit | undefined {
+  const exact = AS_PRINTED.get(spelling);
+  if (exact !== undefined) return exact;
   // A millipascal must not fold into a megapascal, nine powers of ten away.
   if (spelling.trim() === 'mPa') return undefined;
   return BY_KEY.get(unitKey(spelling));
