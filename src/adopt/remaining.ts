@@ -1,7 +1,6 @@
 /** What the specification requires and a draft does not say: of the items that it deals with, and of all the others. */
 import {type Covered, coverage} from '../build/coverage.js';
 import {ledger} from '../build/ledger.js';
-import {actionsOf} from '../build/program.js';
 import {check} from '../findings/check.js';
 import type {FindingGroup} from '../findings/model.js';
 import {FINDINGS} from '../findings/registry.js';
@@ -64,9 +63,7 @@ const MISSING: ReadonlySet<string> = new Set(
 
 function unsaidIn(draft: Procedure, spec: Specification, others: readonly Procedure[]): string[] {
   const run = ledger({spec, procedures: [...others, draft], problems: []});
-  const dealtWith = new Set(
-    [...actionsOf(run.program.parts.flatMap(({nodes}) => nodes))].map(({item}) => item.id),
-  );
+  const dealtWith = new Set(run.program.parts.flatMap(({actions}) => actions.map(({item}) => item.id)));
   const due = new Map<string, Set<string>>();
   for (const {item, due: kinds} of coverage(run)) {
     if (dealtWith.has(item.id)) continue;

@@ -15,8 +15,7 @@ export interface Warning {
 export function warningsFor(draft: Procedure, spec: Specification): readonly Warning[] {
   const {parts} = program({spec, procedures: [draft], problems: []});
   const found = new Map<Caution, string[]>();
-  const nodes = parts.flatMap((part) => part.nodes);
-  for (const {hazards, step} of meetings(draft, nodes, spec)) {
+  for (const {hazards, step} of parts.flatMap((part) => meetings(part, spec))) {
     const caution = step.step.cautions.findLast((one) => one.hazards.length === 0);
     if (caution === undefined) continue;
     found.set(caution, [...(found.get(caution) ?? []), ...hazards.map(({value}) => value)]);

@@ -43,10 +43,8 @@ export function sectionConditions({sections}: Procedure): readonly Condition[] {
 
 /** Names in `only` that are no option of this engine. */
 export function unknownOptions(procedure: Procedure, spec: Specification): Problem[] {
-  const tags = [
-    ...procedure.sections.flatMap(({only}) => only),
-    ...procedure.steps.flatMap((step) => tagsOf(step, 'only')),
-  ];
+  const tags = procedure.sections.flatMap(({only}) => only);
+  for (const step of procedure.steps) for (const tag of step.tags) if (tag.verb === 'only') tags.push(tag);
   const inTags = tags.flatMap(({targets}) => targets).filter(({id}) => !spec.options.has(id));
   return [
     ...unknownInFront(procedure.front, spec).map((one) =>

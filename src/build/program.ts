@@ -53,6 +53,14 @@ export interface Branch {
   readonly tag: Tag;
 }
 
+/** A procedure of the program. */
+export interface Part {
+  readonly procedure: Procedure;
+  readonly nodes: readonly Node[];
+  /** Every action in the order in which it stands on paper. */
+  readonly actions: readonly Action[];
+}
+
 export interface Program {
   /**
    * Torques after which nothing tightens the same fastener further: each claims to be the end of it, whatever
@@ -60,15 +68,15 @@ export interface Program {
    */
   readonly lastTorques: ReadonlySet<Action>;
   /** One list a procedure. */
-  readonly parts: readonly {readonly procedure: Procedure; readonly nodes: readonly Node[]}[];
+  readonly parts: readonly Part[];
   readonly steps: readonly StepRef[];
   readonly problems: readonly Problem[];
 }
 
 export function program(book: Book): Program {
   const reader = new ProgramReader(book);
-  const parts = book.procedures.map((procedure) => ({procedure, nodes: reader.nodes(procedure)}));
-  const lastTorques = lastOf(parts.flatMap(({nodes}) => nodes));
+  const parts = book.procedures.map((procedure) => reader.part(procedure));
+  const lastTorques = lastOf(parts);
   const unknown = book.procedures.flatMap((procedure) => unknownOptions(procedure, book.spec));
   return {lastTorques, parts, steps: reader.steps, problems: [...reader.problems, ...unknown]};
 }
@@ -89,31 +97,35 @@ class ProgramReader {
     this.#spec = book.spec;
   }
 
-  nodes(procedure: Procedure): Node[] {
-    const ids = new Set(procedure.steps.flatMap((step) => step.id ?? []));
-    return topSteps(procedure).map((step) => this.#node(procedure, step, ids));
+  part(procedure: Procedure): Part {
+    const around = {procedure, ids: idsOf(procedure), actions: []};
+    const nodes = topSteps(procedure).map((step) => this.#node(step, around));
+    return {procedure, nodes, actions: around.actions};
   }
 
-  #node(procedure: Procedure, step: Step, ids: ReadonlySet<string>): Node {
-    const ref: StepRef = {procedure, step, order: this.steps.length};
+  #node(step: Step, around: Around): Node {
+    const ref: StepRef = {procedure: around.procedure, step, order: this.steps.length};
     this.steps.push(ref);
-    const actions = step.tags.flatMap((tag) => this.#actions(ref, tag));
+    const actions: Action[] = [];
+    for (const tag of step.tags) this.#act(ref, tag, actions);
+    around.actions.push(...actions);
     const when = this.#branch(ref);
-    const repeat = this.#repeat(ref, ids);
-    const below = step.steps.map((sub) => this.#node(procedure, sub, ids));
+    const repeat = this.#repeat(ref, around.ids);
+    const below = step.steps.length === 0 ? NONE : step.steps.map((sub) => this.#node(sub, around));
+    if (when === undefined && repeat === undefined) return {step: ref, actions, below};
     return {step: ref, actions, below, ...(when && {when}), ...(repeat && {repeat})};
   }
 
-  #actions(step: StepRef, tag: Tag): Action[] {
+  #act(step: StepRef, tag: Tag, actions: Action[]): void {
     this.#checkNamed(step, tag);
     const {targets} = tagSpec(tag.verb);
-    if (!Array.isArray(targets) || tag.verb === 'if') return [];
-    return tag.targets.flatMap((target) => {
+    if (!Array.isArray(targets) || tag.verb === 'if') return;
+    for (const target of tag.targets) {
       const item = this.#resolve(step, target, targets, tag.verb);
-      if (item === undefined) return [];
+      if (item === undefined) continue;
       const places = this.#places(step, target, item);
-      return places.length === 0 ? [] : [{verb: tag.verb, item, places, step, tag, target}];
-    });
+      if (places.length > 0) actions.push({verb: tag.verb, item, places, step, tag, target});
+    }
   }
 
   /** Ids in `with`, `using` and `by` must be items too, of a kind that can stand there. */
@@ -121,17 +133,18 @@ class ProgramReader {
     for (const {word, value} of tag.clauses) {
       const spec = tagSpec(tag.verb).clauses[word];
       if (value.type !== 'ids' || spec?.type !== 'ids') continue;
-      const kinds = spec.kinds.filter((kind) => kind !== 'lock-kind');
       for (const {id, span} of value.ids) {
         // A kind of lock may be named where a material is: it is a word of the trade, not an item.
         const isLock = isLockKind(id);
         if (isLock && spec.kinds.includes('lock-kind')) continue;
         const item = this.#spec.items.get(id);
+        if (item !== undefined && spec.kinds.includes(item.kind)) continue;
+        const kinds = spec.kinds.filter((kind) => kind !== 'lock-kind');
         const taker = `\`${word}\``;
         if (item === undefined && isLock)
           this.#wrongKind(step, span, {id, says: 'a kind of lock', taker}, kinds);
         else if (item === undefined) this.#unknown(step, id, span, kinds, word === 'using');
-        else if (!kinds.includes(item.kind)) this.#wrongKind(step, span, wrong(item, taker), kinds);
+        else this.#wrongKind(step, span, wrong(item, taker), kinds);
       }
     }
   }
@@ -226,12 +239,30 @@ class ProgramReader {
   }
 }
 
+/** What the steps of one procedure are read with. */
+interface Around {
+  readonly procedure: Procedure;
+  /** The names of its steps. */
+  readonly ids: ReadonlySet<string>;
+  readonly actions: Action[];
+}
+
+const NONE: readonly Node[] = [];
+
+function idsOf({steps}: Procedure): Set<string> {
+  const ids = new Set<string>();
+  for (const {id} of steps) if (id !== undefined) ids.add(id);
+  return ids;
+}
+
 /** Reads the build as it stands on paper: a torque is last where the fastener is next slackened, wired or left. */
-function lastOf(nodes: readonly Node[]): Set<Action> {
+function lastOf(parts: readonly Part[]): Set<Action> {
   const last = new Set<Action>();
   const open = new Map<string, Action>();
-  for (const action of actionsOf(nodes)) {
-    if (action.verb !== 'torque' && action.verb !== 'loosen') continue;
+  const torques = parts.flatMap(({actions}) =>
+    actions.filter(({verb}) => verb === 'torque' || verb === 'loosen'),
+  );
+  for (const action of torques) {
     for (const place of action.places) {
       const key = `${action.item.id} ${place}`;
       const before = open.get(key);
@@ -245,18 +276,12 @@ function lastOf(nodes: readonly Node[]): Set<Action> {
   return last;
 }
 
-/** Every action in the order in which it stands on paper. */
-export function* actionsOf(nodes: readonly Node[]): Generator<Action> {
-  for (const node of nodes) {
-    yield* node.actions;
-    yield* actionsOf(node.below);
+function topSteps({sections}: Procedure): readonly Step[] {
+  const steps: Step[] = [];
+  for (const {content} of sections) {
+    for (const block of content) if (block.type === 'step') steps.push(block.step);
   }
-}
-
-function topSteps(procedure: Procedure): readonly Step[] {
-  return procedure.sections.flatMap(({content}) =>
-    content.flatMap((block) => (block.type === 'step' ? [block.step] : [])),
-  );
+  return steps;
 }
 
 /** Something in a place where its kind cannot stand. */

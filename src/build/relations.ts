@@ -2,12 +2,14 @@
 
 import {itemsOfKind, placesOf} from '../spec/items.js';
 import type {
+  Check,
   Fastener,
   Fit,
   HoldPoint,
   Item,
   Joint,
   Located,
+  Mark,
   Part,
   Specification,
   Surface,
@@ -32,19 +34,37 @@ export interface Relations {
   readonly askedBy: ReadonlyMap<string, readonly HoldPoint[]>;
   /** By joint: the systems that put it under load. */
   readonly loadedBy: ReadonlyMap<string, readonly System[]>;
-  /** Looked through at every step that uses one; a book may have tens of thousands of items. */
+  /** By kind, in the order of the files: a book may have tens of thousands of items, and many look through them. */
+  readonly parts: readonly Part[];
+  readonly surfaces: readonly Surface[];
   readonly joints: readonly Joint[];
+  readonly fasteners: readonly Fastener[];
+  readonly fits: readonly Fit[];
+  readonly marks: readonly Mark[];
+  readonly checks: readonly Check[];
+  readonly holdPoints: readonly HoldPoint[];
+  readonly systems: readonly System[];
   readonly tools: readonly Tool[];
 }
 
 export function relations(spec: Specification, lastTorques: ReadonlySet<Action> = new Set()): Relations {
-  const parts = itemsOfKind(spec, 'part');
-  const surfaces = itemsOfKind(spec, 'surface');
-  const fasteners = itemsOfKind(spec, 'fastener');
+  const kinds = {
+    parts: itemsOfKind(spec, 'part'),
+    surfaces: itemsOfKind(spec, 'surface'),
+    joints: itemsOfKind(spec, 'joint'),
+    fasteners: itemsOfKind(spec, 'fastener'),
+    fits: itemsOfKind(spec, 'fit'),
+    marks: itemsOfKind(spec, 'mark'),
+    checks: itemsOfKind(spec, 'check'),
+    holdPoints: itemsOfKind(spec, 'hold-point'),
+    systems: itemsOfKind(spec, 'system'),
+    tools: itemsOfKind(spec, 'tool'),
+  };
+  const {parts, surfaces, fasteners, fits, holdPoints, systems} = kinds;
   const surfacesOn = gather(surfaces, ({on}) => (on === undefined ? [] : [on.value]));
   const owner = new Map(surfaces.flatMap(({id, on}) => (on === undefined ? [] : [[id, on.value] as const])));
-  const fits = itemsOfKind(spec, 'fit');
   return {
+    ...kinds,
     spec,
     lastTorques,
     holders: gather(fasteners, ({holds}) => values(holds)),
@@ -54,10 +74,8 @@ export function relations(spec: Specification, lastTorques: ReadonlySet<Action> 
     ),
     stripsUnder: gather(fits, ({by, when}) => (by === 'strip' ? values(when?.tight ?? []) : [])),
     closers: gather(parts, ({closes}) => values(closes)),
-    askedBy: gather(itemsOfKind(spec, 'hold-point'), ({asks}) => values(asks)),
-    loadedBy: gather(itemsOfKind(spec, 'system'), ({joints}) => values(joints)),
-    joints: itemsOfKind(spec, 'joint'),
-    tools: itemsOfKind(spec, 'tool'),
+    askedBy: gather(holdPoints, ({asks}) => values(asks)),
+    loadedBy: gather(systems, ({joints}) => values(joints)),
   };
 }
 

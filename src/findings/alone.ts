@@ -3,7 +3,6 @@
  * procedure may do before or after it only the whole book can answer. Nor is a book of which a file can't be read.
  */
 import type {Ledger} from '../build/ledger.js';
-import {actionsOf} from '../build/program.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Raised} from './settle.js';
 
@@ -12,7 +11,7 @@ import type {Raised} from './settle.js';
  * that does something to an item is taken to finish it; a book with a gap in it (`gap`) only what it has begun.
  */
 export function onlyTheBookCanTell({program, relations}: Ledger, gap: boolean): (raised: Raised) => boolean {
-  const actions = [...actionsOf(program.parts.flatMap(({nodes}) => nodes))];
+  const actions = program.parts.flatMap((part) => part.actions);
   const touched = new Set(actions.map(({item}) => item.id));
   const done = new Set(actions.map(({verb, item}) => `${verb} ${item.id}`));
   const supplies = (item: string, verbs: readonly Verb[]) =>

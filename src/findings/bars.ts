@@ -4,6 +4,7 @@ import type {Bar, Item, Specification} from '../spec/model.js';
 
 /** The bar that keeps this material, tool or kind of lock off this item, if there is one. */
 export function barOn(spec: Specification, id: string, item: Item): Bar | undefined {
+  if (spec.bars.length === 0) return undefined;
   const kind = lockKindOf(spec, id);
   const bears = bearing(item);
   return spec.bars.find(

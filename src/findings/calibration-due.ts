@@ -1,5 +1,5 @@
 /** A gauge or wrench is used past the day by which it had to be calibrated again. */
-import {type Action, actionsOf, whereIn} from '../build/program.js';
+import {type Action, whereIn} from '../build/program.js';
 import {clauseOf} from '../procedure/values.js';
 import type {Located, Tool} from '../spec/model.js';
 import type {Span} from '../text/source.js';
@@ -41,10 +41,10 @@ fits:
     rightShop: SHOP.replace('2026-02-01', '2027-02-01'),
   },
   book(context) {
-    for (const {nodes} of context.program.parts) {
+    for (const {actions} of context.program.parts) {
       // Once a tool and procedure: the first step that takes it up.
       const seen = new Set<string>();
-      for (const action of actionsOf(nodes)) judge(action, seen, context);
+      for (const action of actions) judge(action, seen, context);
     }
   },
 };

@@ -1,7 +1,7 @@
 /** A caution stands below the first step that it is needed for. */
 import {type StepRef, whereIn} from '../build/program.js';
 import type {Fix} from '../text/edit.js';
-import {hazardsSaid, meetings, standsBefore, type Warned} from './hazards.js';
+import {hazardsSaid, standsBefore, type Warned} from './hazards.js';
 import type {FindingKind} from './model.js';
 import {tagWhere} from './phrase.js';
 
@@ -34,9 +34,9 @@ alterations:
 2. Press the shells in. \`install: main-shells\`
 `,
   },
-  book({program, book, report}) {
-    for (const {procedure, nodes} of program.parts) {
-      for (const {hazards, item, action, step} of meetings(procedure, nodes, book.spec)) {
+  book({program, worked, report}) {
+    for (const part of program.parts) {
+      for (const {hazards, item, action, step} of worked.meetings(part)) {
         const late = hazards.filter(
           ({cautions}) => cautions.length > 0 && !cautions.some((one) => standsBefore(one, step)),
         );

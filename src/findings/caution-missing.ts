@@ -1,6 +1,6 @@
 /** A step uses what may hurt somebody, and no caution of the procedure warns of it. */
 import {whereIn} from '../build/program.js';
-import {hazardsSaid, meetings} from './hazards.js';
+import {hazardsSaid} from './hazards.js';
 import type {FindingKind} from './model.js';
 import {tagWhere} from './phrase.js';
 
@@ -30,9 +30,9 @@ alterations:
 2. Press the shells in. \`install: main-shells\`
 `,
   },
-  book({program, book, report}) {
-    for (const {procedure, nodes} of program.parts) {
-      for (const {hazards, item, action, step} of meetings(procedure, nodes, book.spec)) {
+  book({program, worked, report}) {
+    for (const part of program.parts) {
+      for (const {hazards, item, action, step} of worked.meetings(part)) {
         const open = hazards.filter(({cautions}) => cautions.length === 0);
         if (open.length === 0) continue;
         report({

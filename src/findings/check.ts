@@ -7,7 +7,6 @@ import {State} from '../build/facts.js';
 import {forJob} from '../build/for-job.js';
 import type {Found} from '../build/found.js';
 import {type Ledger, ledger} from '../build/ledger.js';
-import type {Node} from '../build/program.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Problem} from '../text/problem.js';
 import {onlyTheBookCanTell} from './alone.js';
@@ -16,6 +15,7 @@ import {FINDINGS} from './registry.js';
 import {finish, type Raised} from './settle.js';
 import {severityNames} from './severity-names.js';
 import {type Summary, summarise} from './summary.js';
+import {workings} from './workings.js';
 
 export interface CheckOptions {
   /** Today's ISO 8601 date, for calibration; without it nothing is judged by the date. */
@@ -74,12 +74,15 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
   const raised: Raised[] = [];
   const kindOf = new Map<Found, FindingKind>();
   const waiting: {found: Found; places: readonly string[]}[] = [];
-  const done = new Set(run.program.parts.flatMap(({nodes}) => [...deeds(nodes)]));
+  const done = deeds(run);
   let settling = false;
   let state = new State();
 
+  const worked = workings(book.spec);
   const contextOf = (kind: FindingKind): Context => ({
     book,
+    spec: book.spec,
+    worked,
     program: run.program,
     relations: run.relations,
     get state() {
@@ -92,7 +95,7 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
       kindOf.set(found, kind);
       waiting.push({found, places});
     },
-    does: (verb, item, place) => done.has(`${verb} ${item} ${place}`),
+    does: (verb, item, place) => done.get(item)?.has(`${verb} ${place}`) ?? false,
     ...(today !== undefined && {today}),
   });
 
@@ -104,6 +107,7 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
   // Few kinds look at every step.
   const ofSteps = [...contexts].flatMap(([{step}, context]) => (step ? [{step, context}] : []));
 
+  each((kind, context) => kind.specification?.(context));
   each((kind, context) => kind.book?.(context));
   run.walk({
     settling(on) {
@@ -130,6 +134,7 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
       for (const [check, context] of watchers.get(action.verb) ?? []) check(action, context);
     },
     after(action, now) {
+      if (waiting.length === 0) return;
       const lasting = action.verb === 'torque' ? 'tight' : 'installed';
       for (const {found, places} of waiting.splice(0)) {
         for (const place of places) now.fault(lasting, action.item.id, place, found);
@@ -147,13 +152,17 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
   return raised;
 }
 
-function* deeds(nodes: readonly Node[]): Generator<string> {
-  for (const node of nodes) {
-    for (const {verb, item, places} of node.actions) {
-      for (const place of places) yield `${verb} ${item.id} ${place}`;
+/** By item, what is done to it where, as `lock front`. */
+function deeds({program}: Ledger): ReadonlyMap<string, ReadonlySet<string>> {
+  const done = new Map<string, Set<string>>();
+  for (const {actions} of program.parts) {
+    for (const {verb, item, places} of actions) {
+      const own = done.get(item.id) ?? new Set();
+      done.set(item.id, own);
+      for (const place of places) own.add(`${verb} ${place}`);
     }
-    yield* deeds(node.below);
   }
+  return done;
 }
 
 function watchersByVerb(kinds: readonly FindingKind[], contexts: ReadonlyMap<FindingKind, Context>) {

@@ -5,7 +5,7 @@
 import type {Verb} from '../procedure/verbs.js';
 import type {Span} from '../text/source.js';
 import {entryOf, fitting} from './lexicon.js';
-import {type Sentence, sentences, type Word} from './sentences.js';
+import {type Sentence, sentences} from './sentences.js';
 import {DETERMINERS, declares, isPart} from './shop-grammar.js';
 
 export interface Command {
@@ -20,7 +20,9 @@ export interface Command {
 
 /** The commands of a text, in order. Markup must have been blanked out. */
 export function commandsIn(text: string): Command[] {
-  return sentences(text).flatMap((sentence) => new Reader(sentence).commands());
+  const all: Command[] = [];
+  for (const sentence of sentences(text)) all.push(...new Reader(sentence).commands());
+  return all;
 }
 
 const CONDITIONS = new Set(['if', 'where', 'should', 'unless', 'whenever']);
@@ -38,6 +40,7 @@ const REMINDERS = [
   ['take', 'care', 'to'],
   ['make', 'sure', 'to'],
 ];
+const REMINDING = new Set(REMINDERS.map(([first]) => first));
 /** A sentence that opens so has its command, if any, behind a comma. */
 const OPENINGS = new Set(
   `before after with without when once while using to as now until at in on from for by having during since
@@ -84,22 +87,24 @@ class Reader {
   }
 
   /** Places at which a command may stand, as indexes of words. */
-  *#slots(start: number): Generator<number> {
+  #slots(start: number): number[] {
+    const slots: number[] = [];
     const first = this.#word(start) ?? '';
     const opening = OPENINGS.has(first);
     const imperative = !opening && this.#opensImperative(start);
-    if (imperative) yield start;
+    if (imperative) slots.push(start);
     let free = imperative;
     for (let index = start + 1; index < this.#words.length; index++) {
       const word = this.#word(index);
       if (word === ',') {
         const next = this.#word(index + 1);
         free ||= opening || next === 'so' || next === 'then';
-        if (free) yield this.#skipLeads(index + 1);
+        if (free) slots.push(this.#skipLeads(index + 1));
       } else if (free && (word === 'and' || word === 'then') && this.#word(index - 1) !== ',') {
-        yield this.#skipLeads(index);
+        slots.push(this.#skipLeads(index));
       }
     }
+    return slots;
   }
 
   #opensImperative(start: number): boolean {
@@ -176,6 +181,7 @@ class Reader {
 
   /** `if it is hard`, `as needed` at the end makes the last command conditional. */
   #isConditional(): boolean {
+    if (!this.#words.some(({text}) => isOfCondition(text))) return false;
     const said = this.#words.map((_, index) => this.#word(index)).join(' ');
     return / (?:if|unless) |\b(?:as|where|when|if) (?:needed|necessary|required)\b/.test(said);
   }
@@ -184,16 +190,19 @@ class Reader {
     let index = from;
     for (;;) {
       const word = this.#word(index) ?? '';
-      const reminder = REMINDERS.find((words) => words.every((one, at) => this.#word(index + at) === one));
+      const reminder = REMINDING.has(word) ? this.#reminder(index) : undefined;
       if (reminder !== undefined) index += reminder.length;
       else if (LEADS.has(word) || (index > from && word === ',') || isAdverb(word)) index += 1;
       else return index;
     }
   }
 
+  #reminder(index: number): readonly string[] | undefined {
+    return REMINDERS.find((words) => words.every((one, at) => this.#word(index + at) === one));
+  }
+
   #word(index: number): string | undefined {
-    const word: Word | undefined = this.#words[index];
-    return word?.text;
+    return this.#words[index]?.text;
   }
 
   #spoken(from: number, to: number): string {
@@ -206,7 +215,12 @@ class Reader {
   }
 }
 
+/** A word without which no sentence makes its last command conditional. */
+function isOfCondition(word: string): boolean {
+  return word === 'if' || word === 'unless' || /^(?:needed|necessary|required)/.test(word);
+}
+
 /** `carefully`, but not `apply`. */
 function isAdverb(word: string): boolean {
-  return /^[a-z]{2,}ly$/.test(word) && entryOf(word) === undefined;
+  return word.endsWith('ly') && /^[a-z]{2,}ly$/.test(word) && entryOf(word) === undefined;
 }

@@ -1,7 +1,6 @@
 /** A cotter pin that does not go through the hole or slot of its fastener, or is thinner than its thread asks for. */
 import type {Quantity} from '../quantity/model.js';
 import {si} from '../quantity/si.js';
-import {itemsOfKind} from '../spec/items.js';
 import type {Fastener, Specification} from '../spec/model.js';
 import {type CotterChoice, cotterPinFor, cotterSuits} from '../trade/cotter-pin.js';
 import {isLockedWith, type SizedLock, specifiedLock, usedLocks} from './lock-sizes.js';
@@ -46,8 +45,8 @@ fasteners:
 3. Pin every nut. \`lock: rod-nuts with pin-3-32\`
 `,
   },
-  book({book: {spec}, report}) {
-    for (const fastener of itemsOfKind(spec, 'fastener')) {
+  specification({spec, relations, report}) {
+    for (const fastener of relations.fasteners) {
       if (!isLockedWith(fastener, 'cotter-pin', spec)) continue;
       const {id, hole} = fastener;
       const choice = choiceFor(fastener);

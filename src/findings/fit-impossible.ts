@@ -2,7 +2,7 @@
 import {limitsOf} from '../quantity/convert.js';
 import type {Amount, Quantity} from '../quantity/model.js';
 import {si} from '../quantity/si.js';
-import {itemsOfKind, placesOf} from '../spec/items.js';
+import {placesOf} from '../spec/items.js';
 import type {Item, Specification, Specified, Fit as SpecifiedFit} from '../spec/model.js';
 import {type Fit, fitNamed, fitOfLimits} from '../trade/fit.js';
 import type {FindingKind} from './model.js';
@@ -38,8 +38,8 @@ export const fitImpossible: FindingKind = {
     wrong: STEPS,
     right: STEPS,
   },
-  book({book: {spec}, report}) {
-    for (const fit of itemsOfKind(spec, 'fit')) {
+  specification({spec, relations, report}) {
+    for (const fit of relations.fits) {
       if (typeof fit.limits?.value !== 'object') continue;
       const limits = fit.limits.value;
       const bad = placesOf(fit).flatMap((place) => {

@@ -5,7 +5,6 @@ import {amountsAgree, dimensionOf, limitsOf} from '../quantity/convert.js';
 import {formatQuantity} from '../quantity/format.js';
 import type {Amount, Quantity} from '../quantity/model.js';
 import {accuracyOf} from '../spec/accuracy.js';
-import {itemsOfKind} from '../spec/items.js';
 import type {Check, Fit, Specification, Specified, Tool} from '../spec/model.js';
 import type {Where} from '../text/source.js';
 import {gaugeCapability} from '../trade/gauge-capability.js';
@@ -50,8 +49,8 @@ export const gaugeTooCoarse: FindingKind = {
     wrong: STEPS,
     right: STEPS,
   },
-  book({book: {spec}, report}) {
-    for (const item of [...itemsOfKind(spec, 'fit'), ...itemsOfKind(spec, 'check')]) {
+  specification({spec, relations, report}) {
+    for (const item of [...relations.fits, ...relations.checks]) {
       const limits = amountIn(item.limits);
       if (limits === undefined) continue;
       for (const {value, where} of item.using) judge({item, limits, gauge: value, where, spec}, report);

@@ -1,6 +1,3 @@
-/** A grade that no table has, though it is written like one that they do have: a slip would switch the judging off. */
-import {itemsOfKind} from '../spec/items.js';
-import {gradeOf} from '../trade/grade.js';
 import type {FindingKind} from './model.js';
 import {threadOf} from './worked-figures.js';
 
@@ -37,13 +34,13 @@ export const gradeUnknown: FindingKind = {
     wrong: STEPS,
     right: STEPS,
   },
-  book({book: {spec}, report}) {
-    for (const fastener of itemsOfKind(spec, 'fastener')) {
+  specification({relations, worked, report}) {
+    for (const fastener of relations.fasteners) {
       const {id, grade} = fastener;
       // A grade holds for some sizes only, so without its size nothing can be said of it.
-      const thread = threadOf(fastener);
+      const thread = threadOf(fastener, worked);
       if (thread === undefined || grade === undefined || grade.because !== undefined) continue;
-      const reading = grade.value === 'unknown' ? undefined : gradeOf(grade.value, thread);
+      const reading = grade.value === 'unknown' ? undefined : worked.grade(grade.value, thread);
       if (reading === undefined || reading.ok || reading.foreign === true) continue;
       report({where: grade.where, message: `${id}: ${reading.says}; ${reading.hint}`, item: id});
     }

@@ -4,7 +4,7 @@
  * it in the whole procedure. What hands are put to (a part, a check) is hurt by in its own way: a caution speaks for it
  * in its own section and those below.
  */
-import {type Action, actionsOf, type Node, type StepRef} from '../build/program.js';
+import type {Action, Part, StepRef} from '../build/program.js';
 import type {Caution, Procedure} from '../procedure/model.js';
 import {clauseOf, idsOf} from '../procedure/values.js';
 import type {Item, Located, Specification} from '../spec/model.js';
@@ -35,32 +35,45 @@ export interface Warned {
 }
 
 /** Everything that brings a hazard which no caution before it can have been about, in order. */
-export function meetings(procedure: Procedure, nodes: readonly Node[], spec: Specification): Meeting[] {
+export function meetings({procedure, actions}: Part, spec: Specification): Meeting[] {
   const outline = outlineOf(procedure);
   const warned = warnings(procedure, outline);
-  const known = new Set<string>();
+  const known = new Known();
   const found: Meeting[] = [];
-  for (const action of actionsOf(nodes)) {
+  for (const action of actions) {
     for (const item of bringers(action, spec)) {
       const brought = hazardsOf(item);
       if (brought.length === 0) continue;
       const around = sectionsAround(outline, action.step.step.headSpan.start);
-      const hazards = brought.flatMap((hazard) => {
-        const {value} = hazard;
-        const ofItem = `${value} of ${item.id}`;
-        const here = around.map((section) => `${value} in ${section}`);
-        const met = item.kind === 'consumable' ? [value] : [ofItem, here[0] ?? ''];
-        const isNew = !met.some((one) => known.has(one));
-        for (const one of [value, ofItem, here[0] ?? '']) known.add(one);
-        if (!isNew) return [];
-        const all = warned.get(value) ?? [];
-        const cautions = item.kind === 'consumable' ? all : here.flatMap((key) => warned.get(key) ?? []);
-        return [{...hazard, cautions: [...new Set(cautions)].sort(byText), ...(all[0] && {first: all[0]})}];
-      });
+      const hazards = brought
+        .filter(({value}) => known.isNew(value, item, around[0] ?? 0))
+        .map((hazard): Hazard => {
+          const all = warned.get(hazard.value) ?? [];
+          const here = () => around.flatMap((section) => warned.get(`${hazard.value} in ${section}`) ?? []);
+          const cautions = new Set(item.kind === 'consumable' ? all : here());
+          return {...hazard, cautions: [...cautions].sort(byText), ...(all[0] && {first: all[0]})};
+        });
       if (hazards.length > 0) found.push({hazards, item, action, step: action.step});
     }
   }
   return found;
+}
+
+/** Lives while a procedure is gone through: what was met before, by hazard the items that brought it and the sections. */
+class Known {
+  readonly #met = new Map<string, Set<Item | number>>();
+
+  /** Also remembers it. */
+  isNew(hazard: string, item: Item, section: number): boolean {
+    const before = this.#met.get(hazard);
+    if (before === undefined) {
+      this.#met.set(hazard, new Set([item, section]));
+      return true;
+    }
+    const isNew = item.kind !== 'consumable' && !before.has(item) && !before.has(section);
+    before.add(item).add(section);
+    return isNew;
+  }
 }
 
 /** `the hazard vapour`, `the hazards burn and vapour`. */
@@ -94,16 +107,14 @@ function warnings(procedure: Procedure, outline: Outline): ReadonlyMap<string, r
 function cautionsOf({steps, sections}: Procedure): ReadonlyMap<Caution, number> {
   const all = new Map<Caution, number>();
   for (const {cautions, more, headSpan} of steps) {
-    for (const caution of [...cautions, ...more.flatMap(cautionIn)]) all.set(caution, headSpan.start);
+    for (const caution of cautions) all.set(caution, headSpan.start);
+    for (const block of more) if (block.type === 'caution') all.set(block.caution, headSpan.start);
   }
   for (const {content} of sections) {
-    for (const caution of content.flatMap(cautionIn)) all.set(caution, caution.span.start);
+    for (const block of content)
+      if (block.type === 'caution') all.set(block.caution, block.caution.span.start);
   }
   return all;
-}
-
-function cautionIn(block: Procedure['sections'][number]['content'][number]): Caution[] {
-  return block.type === 'caution' ? [block.caution] : [];
 }
 
 function byText(a: Warned, b: Warned): number {
@@ -147,10 +158,17 @@ const HANDLING = new Set(['install', 'remove', 'turn', 'alter']);
 
 function bringers(action: Action, spec: Specification): Item[] {
   const {item, tag, verb} = action;
-  const own = item.kind === 'part' && !HANDLING.has(verb) ? [] : [item];
-  const named = [...idsOf(tag, 'with'), ...idsOf(tag, 'using'), ...idsOf(tag, 'by')];
-  return [...own, ...[...named, ...implied(action)].flatMap((id) => spec.items.get(id) ?? [])];
+  const all: Item[] = item.kind === 'part' && !HANDLING.has(verb) ? [] : [item];
+  const add = (id: string) => {
+    const named = spec.items.get(id);
+    if (named !== undefined) all.push(named);
+  };
+  if (tag.clauses.length > 0) for (const word of NAMING) for (const id of idsOf(tag, word)) add(id);
+  for (const id of implied(action)) add(id);
+  return all;
 }
+
+const NAMING = ['with', 'using', 'by'] as const;
 
 /** Where the tag names no material, the only one specified is meant. */
 function implied({item, tag, verb}: Action): readonly string[] {

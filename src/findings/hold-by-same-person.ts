@@ -1,5 +1,5 @@
 /** The second signature of a hold point is given by somebody who cannot give it: the one whose work or words it is to check. */
-import {type Action, actionsOf, whereIn} from '../build/program.js';
+import {type Action, whereIn} from '../build/program.js';
 import {clauseOf, wordsOf} from '../procedure/values.js';
 import type {HoldPoint} from '../spec/model.js';
 import type {Context, FindingKind} from './model.js';
@@ -35,8 +35,8 @@ hold-points:
   },
   book(context) {
     const done = new Map<string, Action>();
-    for (const {nodes} of context.program.parts) {
-      for (const action of actionsOf(nodes)) {
+    for (const {actions} of context.program.parts) {
+      for (const action of actions) {
         if (action.verb === 'check' && clauseOf(action.tag, 'by')) done.set(action.item.id, action);
         if (action.verb === 'witness' && action.item.kind === 'hold-point')
           judge(action, action.item, done, context);

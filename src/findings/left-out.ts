@@ -1,5 +1,3 @@
-/** A part of the specification that is not in the engine at the end of the build. */
-import {itemsOfKind} from '../spec/items.js';
 import {reportUndone} from './left-undone.js';
 import type {FindingKind} from './model.js';
 
@@ -24,7 +22,7 @@ parts:
 `,
   },
   end(context) {
-    for (const part of itemsOfKind(context.book.spec, 'part')) {
+    for (const part of context.relations.parts) {
       if (part.given) continue;
       reportUndone(
         part,

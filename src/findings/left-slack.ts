@@ -1,6 +1,6 @@
 /** A fastener that ends the build below its specified torque: never tightened, or slackened and never made good. */
 import {stepName} from '../build/tell.js';
-import {itemsOfKind, placesOf} from '../spec/items.js';
+import {placesOf} from '../spec/items.js';
 import type {Fastener} from '../spec/model.js';
 import {lastPlace} from './last-place.js';
 import type {Context, FindingKind} from './model.js';
@@ -32,7 +32,7 @@ fasteners:
 `,
   },
   end(context) {
-    for (const fastener of itemsOfKind(context.book.spec, 'fastener')) judge(fastener, context);
+    for (const fastener of context.relations.fasteners) judge(fastener, context);
   },
 };
 

@@ -1,5 +1,3 @@
-/** A functional check of the specification that no step makes. */
-import {itemsOfKind} from '../spec/items.js';
 import {reportUndone} from './left-undone.js';
 import type {FindingKind} from './model.js';
 
@@ -23,7 +21,7 @@ checks:
 `,
   },
   end(context) {
-    for (const check of itemsOfKind(context.book.spec, 'check')) {
+    for (const check of context.relations.checks) {
       reportUndone(
         check,
         {

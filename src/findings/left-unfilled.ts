@@ -1,5 +1,3 @@
-/** A system that the build never fills. */
-import {itemsOfKind} from '../spec/items.js';
 import {reportUndone} from './left-undone.js';
 import type {FindingKind} from './model.js';
 
@@ -23,7 +21,7 @@ systems:
 `,
   },
   end(context) {
-    for (const system of itemsOfKind(context.book.spec, 'system')) {
+    for (const system of context.relations.systems) {
       reportUndone(
         system,
         {

@@ -1,5 +1,5 @@
 /** A fastener that ends the build without the lock that the specification asks for. */
-import {itemsOfKind, placesOf} from '../spec/items.js';
+import {placesOf} from '../spec/items.js';
 import {isLockKind, LOCK_KINDS} from '../spec/locks.js';
 import type {Fastener} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
@@ -34,7 +34,7 @@ fasteners:
 `,
   },
   end(context) {
-    for (const fastener of itemsOfKind(context.book.spec, 'fastener')) {
+    for (const fastener of context.relations.fasteners) {
       const open = placesOf(fastener).filter((place) => !lockedAsAsked(fastener, place, context.state));
       const [end, bare] = fastener.count === 1 ? ['ends', 'is'] : ['end', 'are'];
       reportOpen(

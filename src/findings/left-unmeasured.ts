@@ -1,5 +1,3 @@
-/** A fit that was never measured, or was changed after it was. */
-import {itemsOfKind} from '../spec/items.js';
 import {reportUndone} from './left-undone.js';
 import type {FindingKind} from './model.js';
 
@@ -27,7 +25,7 @@ fits:
 `,
   },
   end(context) {
-    for (const fit of itemsOfKind(context.book.spec, 'fit')) {
+    for (const fit of context.relations.fits) {
       reportUndone(
         fit,
         {

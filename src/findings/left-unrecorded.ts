@@ -1,5 +1,3 @@
-/** A stamped number that nobody writes down. */
-import {itemsOfKind} from '../spec/items.js';
 import {reportUndone} from './left-undone.js';
 import type {FindingKind} from './model.js';
 
@@ -25,7 +23,7 @@ marks:
 `,
   },
   end(context) {
-    for (const mark of itemsOfKind(context.book.spec, 'mark')) {
+    for (const mark of context.relations.marks) {
       reportUndone(
         mark,
         {

@@ -1,6 +1,6 @@
 /** A joint that ends the build without its seal, or whose sealant was never left to cure. */
 
-import {itemsOfKind, placesOf} from '../spec/items.js';
+import {placesOf} from '../spec/items.js';
 import type {Joint} from '../spec/model.js';
 import {curing} from './curing.js';
 import {reportOpen, reportUndone} from './left-undone.js';
@@ -31,7 +31,7 @@ joints:
 `,
   },
   end(context) {
-    for (const joint of itemsOfKind(context.book.spec, 'joint')) {
+    for (const joint of context.relations.joints) {
       if (typeof joint.seal?.value !== 'object') continue;
       reportUndone(
         joint,

@@ -1,5 +1,3 @@
-/** A hold point that nobody signed, or signed before something that it asks for was undone. */
-import {itemsOfKind} from '../spec/items.js';
 import {reportUndone} from './left-undone.js';
 import type {FindingKind} from './model.js';
 
@@ -27,7 +25,7 @@ hold-points:
 `,
   },
   end(context) {
-    for (const point of itemsOfKind(context.book.spec, 'hold-point')) {
+    for (const point of context.relations.holdPoints) {
       reportUndone(
         point,
         {

@@ -1,7 +1,7 @@
 /** A surface that goes together lubed is closed up without its lubricant, or with another one. */
 import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
-import {itemsOfKind, placesOf} from '../spec/items.js';
+import {placesOf} from '../spec/items.js';
 import type {Surface} from '../spec/model.js';
 import {lastPlace} from './last-place.js';
 import type {Context, FindingKind} from './model.js';
@@ -63,8 +63,8 @@ function closed(action: Action, context: Context): void {
 }
 
 /** A surface that no part closes must carry its lubricant at the end. */
-function neverClosed({book, relations, state, report}: Context): void {
-  for (const surface of itemsOfKind(book.spec, 'surface')) {
+function neverClosed({relations, state, report}: Context): void {
+  for (const surface of relations.surfaces) {
     if (surface.assembly?.value !== 'lubed' || relations.closers.has(surface.id)) continue;
     const bad = placesOf(surface).filter((place) => !lubedAsAsked(state, surface, place));
     if (bad.length === 0) continue;

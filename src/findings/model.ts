@@ -6,9 +6,10 @@ import type {Found, Remark} from '../build/found.js';
 import type {Action, Branch, Node, Program, StepRef} from '../build/program.js';
 import type {Relations} from '../build/relations.js';
 import type {Verb} from '../procedure/verbs.js';
-import type {Severity} from '../spec/model.js';
+import type {Severity, Specification} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import type {Where} from '../text/source.js';
+import type {Workings} from './workings.js';
 
 /** One mistake or omission, with the place to look at and the story of how it came about. */
 export interface Finding {
@@ -29,13 +30,20 @@ export interface Finding {
 
 export type Report = (found: Found) => void;
 
+/** What a check of the specification alone may look at. */
+export interface SpecificationContext {
+  readonly spec: Specification;
+  readonly relations: Omit<Relations, 'lastTorques'>;
+  readonly worked: Workings;
+  readonly report: Report;
+}
+
 /** What a check may look at. `state` is the engine just before the action, or at the end of the build. */
-export interface Context {
+export interface Context extends SpecificationContext {
   readonly book: Book;
   readonly program: Program;
   readonly relations: Relations;
   readonly state: State;
-  readonly report: Report;
   /**
    * For a check before an install or a torque: reported only if the part is still in (the fastener still tight)
    * at the end of the build, at one of these places of the action's item, from this very action. What a trial
@@ -99,6 +107,8 @@ export interface FindingKind {
    * fixes may be made without asking.
    */
   readonly fixIsSpelling?: true;
+  /** Once a specification: what hangs on nothing else is found once for all the checks of it. */
+  readonly specification?: (context: SpecificationContext) => void;
   /** Once a book. */
   readonly book?: (context: Context) => void;
   /** Once a step, in build order. */

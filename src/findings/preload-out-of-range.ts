@@ -3,13 +3,21 @@ import {type Action, whereIn} from '../build/program.js';
 import {amountOf, amountsOf, clauseOf} from '../procedure/values.js';
 import {amountsAgree} from '../quantity/convert.js';
 import type {Amount} from '../quantity/model.js';
-import {itemsOfKind} from '../spec/items.js';
 import type {Fastener, Specification} from '../spec/model.js';
 import {type Preload, preloadOf} from '../trade/preload.js';
 import type {WorkedOut} from '../trade/worked.js';
 import type {Context, FindingKind} from './model.js';
 import {specified} from './phrase.js';
-import {aimedAt, type OnThreads, OUTRANKED, onThreads, strengthOf, threadOf, told} from './worked-figures.js';
+import {
+  aimedAt,
+  type OnThreads,
+  OUTRANKED,
+  onThreads,
+  type Reading,
+  strengthOf,
+  threadOf,
+  told,
+} from './worked-figures.js';
 
 /** Per cent of the proof load between which the likely preload must lie. */
 const BAND = {low: 50, high: 90} as const;
@@ -48,11 +56,11 @@ export const preloadOutOfRange: FindingKind = {
     wrong: STEPS,
     right: STEPS,
   },
-  book({book: {spec}, report}) {
-    for (const fastener of itemsOfKind(spec, 'fastener')) {
+  specification({spec, relations, worked, report}) {
+    for (const fastener of relations.fasteners) {
       const {torque, id} = fastener;
       if (typeof torque?.value !== 'object') continue;
-      const message = outOfRange(fastener, torque.value, spec);
+      const message = outOfRange(fastener, torque.value, spec, worked);
       if (message !== undefined) report({where: torque.where, message, item: id});
     }
   },
@@ -60,7 +68,7 @@ export const preloadOutOfRange: FindingKind = {
 };
 
 /** A torque that only the step states, or states otherwise than the specification. */
-function ofStep(action: Action, {book: {spec}, program, report}: Context): void {
+function ofStep(action: Action, {spec, program, worked, report}: Context): void {
   const {item, tag, step} = action;
   const clause = clauseOf(tag, 'to') ?? clauseOf(tag, 'in');
   const stated = amountOf(tag, 'to') ?? amountsOf(tag, 'in').at(-1);
@@ -68,16 +76,21 @@ function ofStep(action: Action, {book: {spec}, program, report}: Context): void 
   if (clauseOf(tag, 'turn') !== undefined || !program.lastTorques.has(action)) return;
   const asked = item.torque?.value;
   if (typeof asked === 'object' && amountsAgree(stated, asked)) return;
-  const message = outOfRange(item, stated, spec);
+  const message = outOfRange(item, stated, spec, worked);
   if (message === undefined) return;
   report({where: whereIn(step, clause.valueSpan), message, item: item.id, related: [specified(item)]});
 }
 
 /** What to say of the torque; undefined where it is in range, or too little is known of the fastener. */
-function outOfRange(fastener: Fastener, torque: Amount, spec: Specification): string | undefined {
+function outOfRange(
+  fastener: Fastener,
+  torque: Amount,
+  spec: Specification,
+  read: Reading,
+): string | undefined {
   const aimed = aimedAt(torque);
-  const thread = threadOf(fastener);
-  const grade = thread && strengthOf(fastener, thread);
+  const thread = threadOf(fastener, read);
+  const grade = thread && strengthOf(fastener, thread, read);
   if (aimed === undefined || thread === undefined || grade === undefined) return undefined;
   if (fastener.angle !== undefined || fastener.torque?.because !== undefined) return undefined;
   for (const on of onThreads(fastener, spec)) {

@@ -8,9 +8,8 @@ import type {Fix} from '../text/edit.js';
 import {withoutEnd} from '../text/runs.js';
 import type {Context, FindingKind} from './model.js';
 import {type Disagreement, disagreements} from './prose-agreement.js';
-import {type Mention, numbersIn} from './prose-numbers.js';
-import {valuesOf} from './stated-values.js';
-import {inFile, type Prose, proseOf} from './step-prose.js';
+import type {Mention} from './prose-numbers.js';
+import {inFile, type Prose} from './step-prose.js';
 
 export const proseDisagrees: FindingKind = {
   name: 'prose-disagrees',
@@ -39,17 +38,17 @@ fasteners:
   step: judge,
 };
 
-function judge(step: StepRef, {book, report}: Context): void {
-  const values = valuesOf(step.step, book.spec);
+function judge(step: StepRef, {spec, worked, report}: Context): void {
+  const values = worked.values(step);
   if (values.length === 0) return;
-  const prose = proseOf(step);
-  for (const found of disagreements(numbersIn(prose.text), values)) {
+  const prose = worked.prose(step);
+  for (const found of disagreements(worked.numbers(prose.text), values)) {
     const {mention, value} = found;
     const where = whereIn(step, inFile(prose, mention.span));
     const fix = fixOf(found, where.file, prose);
     report({
       where,
-      message: messageOf(found, book.spec),
+      message: messageOf(found, spec),
       item: value.item.id,
       related: [
         {where: whereIn(step, value.tag.span), says: 'the tag'},

@@ -1,6 +1,5 @@
 /** A reading may come out of its limits, and the procedures do not say what then. */
-import {actionsOf, type Node, whereIn} from '../build/program.js';
-import {itemsOfKind} from '../spec/items.js';
+import {type Node, whereIn} from '../build/program.js';
 import {LOOP_ENGINE, LOOP_RIGHT} from './loop-example.js';
 import type {Context, FindingKind} from './model.js';
 import {specified, tagWhere} from './phrase.js';
@@ -21,8 +20,9 @@ export const reworkMissing: FindingKind = {
     right: LOOP_RIGHT,
   },
   book(context) {
-    const {book, program, report} = context;
-    const branches = [...branchesOf(program.parts.flatMap(({nodes}) => nodes))];
+    const {program, report} = context;
+    const branches: Node[] = [];
+    for (const {nodes} of program.parts) gatherBranches(nodes, branches);
     for (const {step, when, below} of branches) {
       if (when === undefined || below.length > 0) continue;
       report({
@@ -33,7 +33,7 @@ export const reworkMissing: FindingKind = {
       });
     }
     const answered = new Set(branches.map(({when}) => when?.item.id));
-    for (const item of [...itemsOfKind(book.spec, 'fit'), ...itemsOfKind(book.spec, 'check')]) {
+    for (const item of [...context.relations.fits, ...context.relations.checks]) {
       if (!item.rework || answered.has(item.id)) continue;
       const read = firstReading(item.id, context);
       report({
@@ -47,16 +47,17 @@ export const reworkMissing: FindingKind = {
   },
 };
 
-function* branchesOf(nodes: readonly Node[]): Generator<Node> {
+function gatherBranches(nodes: readonly Node[], branches: Node[]): void {
   for (const node of nodes) {
-    if (node.when !== undefined) yield node;
-    yield* branchesOf(node.below);
+    if (node.when !== undefined) branches.push(node);
+    gatherBranches(node.below, branches);
   }
 }
 
 function firstReading(id: string, {program}: Context) {
-  for (const action of actionsOf(program.parts.flatMap(({nodes}) => nodes))) {
-    if (action.item.id === id && (action.verb === 'measure' || action.verb === 'check')) return action;
+  for (const {actions} of program.parts) {
+    const found = actions.find(({item, verb}) => item.id === id && (verb === 'measure' || verb === 'check'));
+    if (found !== undefined) return found;
   }
   return undefined;
 }

@@ -1,4 +1,5 @@
 /** Cuts shop prose into sentences and words, each word with its place, so that what is found can be pointed at. */
+import {wordsOf} from './words.js';
 
 /** A word, a number or a mark, in lower case. */
 export interface Word {
@@ -27,66 +28,29 @@ export function sentences(text: string): Sentence[] {
     if (current.length > 0) all.push(current.slice(0, MOST_WORDS));
     current = [];
   };
-  for (const word of wordsOf(withoutCompounds(text))) {
+  for (const word of wordsOf(text)) {
     if (word.text === '(') depth += 1;
     else if (word.text === ')') depth = Math.max(0, depth - 1);
     else if (depth > 0) continue;
-    else if (ends(text, word, current.at(-1))) close();
+    else if (isMark(word) && ends(text, word, current.at(-1))) close();
     else current.push(word);
   }
   close();
   return all;
 }
 
-const WORD = /[a-zµ°]+(?:[-'’][a-z]+)*|\d[\d.,/]*(?<![.,])|\n[ \t\r]*\n|[^\sa-z\d]/giu;
-
-function* wordsOf(text: string): Generator<Word> {
-  for (const found of text.matchAll(WORD)) {
-    // Quotation marks, emoji and the like say nothing of where a sentence ends or a command begins.
-    if (!/^[a-zµ°\d\s,.;:!?…()–—&]/iu.test(found[0])) continue;
-    yield {
-      text: found[0] === '&' ? 'and' : found[0].toLowerCase(),
-      start: found.index,
-      end: found.index + found[0].length,
-    };
-  }
+/** Most words are words, of which none ends a sentence. */
+function isMark({text}: Word): boolean {
+  const code = text.charCodeAt(0);
+  return code < 48 || code > 122 || code === 58 || code === 59 || code === 63;
 }
 
+const ENDS = new Set([';', ':', '!', '?', '…']);
+
 function ends(text: string, word: Word, before: Word | undefined): boolean {
-  if (/^[;:!?…]$/.test(word.text) || word.text.startsWith('\n')) return true;
-  if (/^[–—]$/.test(word.text)) return /\s/.test(text[word.start - 1] ?? ' ');
+  if (ENDS.has(word.text) || word.text.startsWith('\n')) return true;
+  if (word.text === '–' || word.text === '—') return /\s/.test(text[word.start - 1] ?? ' ');
   if (word.text !== '.' || !/\s|^$/.test(text[word.end] ?? '')) return false;
   const capital = /^\s+["“'‘*_]*[A-Z]/.test(text.slice(word.end, word.end + 12));
   return capital ? before?.text !== 'no' && before?.text !== 'fig' : !ABBREVIATIONS.has(before?.text ?? '');
-}
-
-/** Nouns of two words of which the first looks like a command. */
-const COMPOUNDS = new RegExp(
-  `\\b(?:${[
-    'oil (?:pumps?|seals?|holes?|ways?|pans?|filters?|galler(?:y|ies)|pressure|levels?|rings?|feeds?|coolers?|cans?|drains?|lines?|pipes?|passages?|tubes?|baths?)',
-    'lock ?(?:washers?|plates?|nuts?|rings?|tabs?)',
-    'check (?:valves?|sheets?|lists?|marks?)',
-    'seal (?:rings?|seats?|lips?|faces?|housings?|grooves?)',
-    'torque (?:wrench(?:es)?|settings?|figures?|plates?|values?|tables?|specs?)',
-    'press fits?',
-    'fill (?:levels?|necks?|plugs?|caps?)',
-    'wire brush(?:es)?',
-    'gauge blocks?',
-    'record sheets?',
-    'stamp marks?',
-    'cure times?',
-    'turn signals?',
-    'feeler gauges?',
-    'drive (?:shafts?|gears?|belts?|wrench(?:es)?)',
-    'drop (?:forgings?|links?)',
-    'thrust washers?',
-  ].join('|')})\\b`,
-  'gi',
-);
-
-function withoutCompounds(text: string): string {
-  return text.replace(COMPOUNDS, (found) => {
-    const first = /^[a-z]+/i.exec(found)?.[0] ?? '';
-    return `${'x'.repeat(first.length)}${found.slice(first.length)}`;
-  });
 }

@@ -1,6 +1,7 @@
 /** The values that a step's tags stand for: stated in the tag, or else specified for its item. */
 import type {Step, Tag} from '../procedure/model.js';
 import {amountOf, amountsOf, clauseOf} from '../procedure/values.js';
+import type {Verb} from '../procedure/verbs.js';
 import {amountsAgree} from '../quantity/convert.js';
 import type {Amount} from '../quantity/model.js';
 import type {Fastener, Item, Located, Specification} from '../spec/model.js';
@@ -21,13 +22,19 @@ export interface StatedValue {
 }
 
 export function valuesOf(step: Step, spec: Specification): StatedValue[] {
-  return step.tags.flatMap((tag) =>
-    tag.targets.flatMap(({id}) => {
+  const values: StatedValue[] = [];
+  for (const tag of step.tags) {
+    if (!VALUED.has(tag.verb)) continue;
+    for (const {id} of tag.targets) {
       const item = spec.items.get(id);
-      return item === undefined ? [] : ofTag(tag, item, spec);
-    }),
-  );
+      if (item !== undefined) values.push(...ofTag(tag, item, spec));
+    }
+  }
+  return values;
 }
+
+/** Verbs that a value can stand with, most have none. */
+const VALUED: ReadonlySet<Verb> = new Set(['torque', 'measure', 'check', 'cure', 'fill']);
 
 function ofTag(tag: Tag, item: Item, spec: Specification): StatedValue[] {
   switch (tag.verb) {

@@ -14,18 +14,19 @@ export interface Prose {
 
 export function proseOf({procedure, step}: StepRef): Prose {
   const {start, end} = step.span;
-  const text = procedure.source.text.slice(start, end);
-  const away = [
-    {start, end: step.headSpan.start},
-    ...step.steps.map(({span}) => span),
-    ...step.pictures.map(({span}) => span),
-    ...step.more.flatMap(blockAway),
-  ];
-  const kept = away.reduce(
-    (left, span) => blank(left, {start: span.start - start, end: span.end - start}),
-    text,
-  );
-  return {text: MARKUP.reduce((left, pattern) => left.replace(pattern, blanked), kept), start};
+  let text = procedure.source.text.slice(start, end);
+  const away = ({start: from, end: to}: Span) => {
+    text = blank(text, from - start, to - start);
+  };
+  away({start, end: step.headSpan.start});
+  for (const {span} of step.steps) away(span);
+  for (const {span} of step.pictures) away(span);
+  for (const block of step.more) {
+    const span = blockAway(block);
+    if (span !== undefined) away(span);
+  }
+  for (const [mark, pattern] of MARKUP) if (mark.test(text)) text = text.replace(pattern, blanked);
+  return {text, start};
 }
 
 /** The span of something found in the prose, in the file. */
@@ -51,26 +52,34 @@ function withoutMarker(paragraph: string): string {
   return last > 0 && isMarker ? paragraph.slice(0, last) : paragraph;
 }
 
-function blockAway(block: Block): Span[] {
+function blockAway(block: Block): Span | undefined {
   switch (block.type) {
     case 'prose':
-      return [];
+      return undefined;
     case 'caution':
-      return [block.caution.span];
+      return block.caution.span;
     case 'step':
-      return [block.step.span];
+      return block.step.span;
     case 'picture':
-      return [block.picture.span];
+      return block.picture.span;
     case 'other':
     case 'left-out':
-      return [block.span];
+      return block.span;
   }
 }
 
-/** Code spans, comments and HTML, where a link leads to, and the marks of emphasis and of links. */
-const MARKUP: readonly RegExp[] = [/`[^`]*`/g, /<[^<>]*>/g, /\]\([^()\s]*\)/g, /[*_[\]]|^[ \t]*>/gm];
+/**
+ * Code spans, comments and HTML, where a link leads to, and the marks of emphasis and of links, each behind a mark
+ * without which there is none.
+ */
+const MARKUP: readonly (readonly [mark: RegExp, pattern: RegExp])[] = [
+  [/`/, /`[^`]*`/g],
+  [/</, /<[^<>]*>/g],
+  [/\]\(/, /\]\([^()\s]*\)/g],
+  [/[*_[\]>]/, /[*_[\]]|^[ \t]*>/gm],
+];
 
-function blank(text: string, {start, end}: Span): string {
+function blank(text: string, start: number, end: number): string {
   const from = Math.max(0, start);
   if (end <= from) return text;
   return text.slice(0, from) + blanked(text.slice(from, end)) + text.slice(end);

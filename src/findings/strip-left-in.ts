@@ -1,5 +1,5 @@
 /** A gauging strip that was never wiped away. */
-import {itemsOfKind, placesOf} from '../spec/items.js';
+import {placesOf} from '../spec/items.js';
 import {lastPlace} from './last-place.js';
 import type {FindingKind} from './model.js';
 import {about, itemAt, specified, storyOf} from './phrase.js';
@@ -17,8 +17,8 @@ export const stripLeftIn: FindingKind = {
     wrong: numbered(STRIP_STEPS.slice(0, 5)),
     right: numbered(STRIP_STEPS),
   },
-  end({book, state, relations, report}) {
-    for (const fit of itemsOfKind(book.spec, 'fit')) {
+  end({state, relations, report}) {
+    for (const fit of relations.fits) {
       const left = placesOf(fit).filter((place) => state.holds('strip', fit.id, place));
       if (left.length === 0) continue;
       const {where, step} = lastPlace(fit, left, ['strip'], state, relations);

@@ -18,14 +18,15 @@ export interface Summary {
 
 export function summarise(book: Book, run: Ledger, findings: readonly Finding[]): Summary {
   const items = [...book.spec.items.values()].filter(mustBeDealtWith);
-  const touched = new Set(dealtWith(run.program.parts.flatMap(({nodes}) => nodes)));
+  const touched = new Set<Item>();
+  for (const {actions} of run.program.parts) for (const {item} of actions) touched.add(item);
   const steps = book.procedures.flatMap((procedure) => procedure.steps);
   return {
     procedures: book.procedures.length,
     steps: steps.length,
     tags: steps.reduce((sum, {tags}) => sum + tags.length, 0),
     items: items.length,
-    covered: items.filter(({id}) => touched.has(id)).length,
+    covered: items.filter((item) => touched.has(item)).length,
     errors: findings.filter(({severity}) => severity === 'error').length,
     warnings: findings.filter(({severity}) => severity === 'warning').length,
   };
@@ -34,13 +35,4 @@ export function summarise(book: Book, run: Ledger, findings: readonly Finding[])
 function mustBeDealtWith(item: Item): boolean {
   if (item.kind === 'part') return !item.given;
   return item.kind !== 'tool' && item.kind !== 'consumable' && item.kind !== 'alteration';
-}
-
-type Nodes = Ledger['program']['parts'][number]['nodes'];
-
-function* dealtWith(nodes: Nodes): Generator<string> {
-  for (const node of nodes) {
-    for (const {item} of node.actions) yield item.id;
-    yield* dealtWith(node.below);
-  }
 }

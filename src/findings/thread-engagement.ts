@@ -2,12 +2,11 @@
 import {lowOf} from '../quantity/convert.js';
 import type {Quantity} from '../quantity/model.js';
 import {si} from '../quantity/si.js';
-import {itemsOfKind} from '../spec/items.js';
 import type {Fastener, Specification} from '../spec/model.js';
 import {minimumEngagement} from '../trade/engagement.js';
 import {readTappedMetal} from '../trade/tapped-metals.js';
 import type {FindingKind} from './model.js';
-import {OUTRANKED, strengthOf, threadOf, told} from './worked-figures.js';
+import {OUTRANKED, type Reading, strengthOf, threadOf, told} from './worked-figures.js';
 
 const CAPS = `
 parts:
@@ -44,22 +43,23 @@ export const threadEngagement: FindingKind = {
     wrong: STEPS,
     right: STEPS,
   },
-  book({book: {spec}, report}) {
-    for (const fastener of itemsOfKind(spec, 'fastener')) {
-      const message = tooShort(fastener, spec);
+  specification({spec, relations, worked, report}) {
+    for (const fastener of relations.fasteners) {
+      const message = tooShort(fastener, spec, worked);
       if (message === undefined || fastener.engagement === undefined) continue;
       report({where: fastener.engagement.where, message, item: fastener.id});
     }
   },
 };
 
-function tooShort(fastener: Fastener, spec: Specification): string | undefined {
+function tooShort(fastener: Fastener, spec: Specification, read: Reading): string | undefined {
   const {id, engagement, into} = fastener;
-  const length = engagement && lowOf(engagement.value);
-  const thread = threadOf(fastener);
-  const grade = thread && strengthOf(fastener, thread);
+  if (engagement === undefined) return undefined;
+  const length = lowOf(engagement.value);
+  const thread = threadOf(fastener, read);
+  const grade = thread && strengthOf(fastener, thread, read);
   const metal = into && readTappedMetal(into.value);
-  if (!length || !thread || !grade?.tensile || !metal?.ok || engagement?.because) return undefined;
+  if (!length || !thread || !grade?.tensile || !metal?.ok || engagement.because) return undefined;
   const worked = minimumEngagement({thread, bolt: grade.tensile, hole: metal.metal.strength});
   if (!worked.ok) return undefined;
   const least = asPrinted(worked.result.least);

@@ -1,6 +1,4 @@
-/** A thread that no table has, though it is written like one that they do have: most likely a slip. */
-import {itemsOfKind} from '../spec/items.js';
-import {isForeignThread, readThread} from '../trade/thread.js';
+import {isForeignThread} from '../trade/thread.js';
 import type {FindingKind} from './model.js';
 
 const CAPS = `
@@ -29,11 +27,11 @@ export const threadUnknown: FindingKind = {
     wrong: STEPS,
     right: STEPS,
   },
-  book({book: {spec}, report}) {
-    for (const {id, thread} of itemsOfKind(spec, 'fastener')) {
+  specification({relations, worked, report}) {
+    for (const {id, thread} of relations.fasteners) {
       if (thread === undefined || thread.because !== undefined) continue;
       if (thread.value === 'unknown' || isForeignThread(thread.value)) continue;
-      const reading = readThread(thread.value);
+      const reading = worked.thread(thread.value);
       if (reading.ok) continue;
       report({where: thread.where, message: `${id}: ${reading.says}; ${reading.hint}`, item: id});
     }

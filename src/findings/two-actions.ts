@@ -45,10 +45,13 @@ const GO_ALONG: ReadonlySet<Verb> = new Set([
 ]);
 
 function judge(node: Node, context: Context): void {
-  const groups = apart(
-    node.actions.filter(({verb}) => !GO_ALONG.has(verb)),
-    context.book.spec,
-  );
+  const work = node.actions.filter(({verb}) => !GO_ALONG.has(verb));
+  const [one] = work;
+  if (work.some(({tag}) => tag !== one?.tag)) report(node, apart(work, context.book.spec), context);
+  for (const below of node.below) judge(below, context);
+}
+
+function report(node: Node, groups: readonly Action[][], context: Context): void {
   const [first, second] = groups;
   if (first !== undefined && second !== undefined) {
     const [action] = second;
@@ -62,7 +65,6 @@ function judge(node: Node, context: Context): void {
       });
     }
   }
-  for (const below of node.below) judge(below, context);
 }
 
 /** Actions in groups of which no two have an item in common. The targets of one tag are one action. */

@@ -3,9 +3,9 @@ import {type Node, type StepRef, whereIn} from '../build/program.js';
 import {tagSpec, type Verb} from '../procedure/verbs.js';
 import type {Item, Specification} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
-import {type Command, commandsIn} from './commands.js';
+import type {Command} from './commands.js';
 import type {Context, FindingKind} from './model.js';
-import {inFile, type Prose, paragraphEnd, proseOf} from './step-prose.js';
+import {inFile, type Prose, paragraphEnd} from './step-prose.js';
 
 export const untaggedAction: FindingKind = {
   name: 'untagged-action',
@@ -41,18 +41,21 @@ surfaces:
 /** `above` are the verbs of the steps that this one is below. */
 function judge(node: Node, above: readonly Verb[], context: Context): void {
   const own = node.step.step.tags.map(({verb}) => verb);
-  const said = new Set([...above, ...own, ...node.below.flatMap(verbsOf)]);
+  const down = above.length === 0 ? own : [...above, ...own];
+  const said = node.below.length === 0 ? down : [...down, ...node.below.flatMap(verbsOf)];
   report(node.step, said, context);
-  for (const below of node.below) judge(below, [...above, ...own], context);
+  for (const below of node.below) judge(below, down, context);
 }
 
 function verbsOf({step, below}: Node): Verb[] {
   return [...step.step.tags.map(({verb}) => verb), ...below.flatMap(verbsOf)];
 }
 
-function report(step: StepRef, said: ReadonlySet<Verb>, context: Context): void {
-  const prose = proseOf(step);
-  const open = commandsIn(prose.text).filter(({fits}) => !fits.some((verb) => said.has(verb)));
+function report(step: StepRef, said: readonly Verb[], context: Context): void {
+  const prose = context.worked.prose(step);
+  const open = context.worked
+    .commands(prose.text)
+    .filter(({fits}) => !fits.some((verb) => said.includes(verb)));
   if (open.length === 0 || hasBrokenTag(step)) return;
   const verbs = new Set<Verb>();
   for (const command of open) {

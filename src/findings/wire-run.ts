@@ -2,7 +2,6 @@
 import {quantity} from '../quantity/convert.js';
 import type {Quantity} from '../quantity/model.js';
 import {si} from '../quantity/si.js';
-import {itemsOfKind} from '../spec/items.js';
 import type {Fastener, Specification} from '../spec/model.js';
 import {LONGEST_SPAN, LONGEST_WIRE, WIDE_RUN, WIDE_SPACING} from '../trade/wire-rules.js';
 import {wireLength} from '../trade/wire-run.js';
@@ -45,8 +44,8 @@ export const wireRun: FindingKind = {
     wrong: STEPS,
     right: STEPS,
   },
-  book({book: {spec}, report}) {
-    for (const fastener of itemsOfKind(spec, 'fastener')) {
+  specification({spec, relations, report}) {
+    for (const fastener of relations.fasteners) {
       if (!isLockedWith(fastener, 'safety-wire', spec)) continue;
       const {id, lock, runs} = fastener;
       const alone = runs.length === 0 ? tooFar(fastener, spec) : undefined;

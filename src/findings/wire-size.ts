@@ -1,6 +1,5 @@
 /** Safety wire that does not go through the hole of its fastener, or is too thin for it. */
 import type {Amount, Quantity} from '../quantity/model.js';
-import {itemsOfKind} from '../spec/items.js';
 import type {Fastener, Specification} from '../spec/model.js';
 import {wireFor, wireSuits} from '../trade/safety-wire.js';
 import {isLockedWith, type SizedLock, specifiedLock, usedLocks} from './lock-sizes.js';
@@ -45,8 +44,8 @@ fasteners:
 3. Wire the bolts. \`lock: pump-bolts with wire-032\`
 `,
   },
-  book({book: {spec}, report}) {
-    for (const fastener of itemsOfKind(spec, 'fastener')) {
+  specification({spec, relations, report}) {
+    for (const fastener of relations.fasteners) {
       const hole = holeOf(fastener);
       if (hole === undefined || fastener.hole === undefined) continue;
       if (!isLockedWith(fastener, 'safety-wire', spec)) continue;

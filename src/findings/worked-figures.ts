@@ -3,21 +3,29 @@ import {convert} from '../quantity/convert.js';
 import {formatBoth} from '../quantity/format.js';
 import type {Amount, Quantity} from '../quantity/model.js';
 import type {Fastener, Specification} from '../spec/model.js';
-import {type Grade, gradeOf} from '../trade/grade.js';
+import {type Grade, type GradeReading, gradeOf} from '../trade/grade.js';
 import type {ThreadCondition} from '../trade/nut-factors.js';
-import {readThread, type Thread} from '../trade/thread.js';
+import {readThread, type Thread, type ThreadReading} from '../trade/thread.js';
 
 /** Said with every figure that a maker's would outrank. */
 export const OUTRANKED = "the maker's figure outranks this estimate";
 
+/** How threads and grades are read: as they come, or remembered through a check. */
+export interface Reading {
+  readonly thread: (text: string) => ThreadReading;
+  readonly grade: (text: string, thread: Thread) => GradeReading;
+}
+
+const ANEW: Reading = {thread: readThread, grade: gradeOf};
+
 /** Undefined where the specification states none, or one that the tables do not have. */
-export function threadOf({thread}: Fastener): Thread | undefined {
-  const reading = thread && readThread(thread.value);
+export function threadOf({thread}: Fastener, read: Reading = ANEW): Thread | undefined {
+  const reading = thread && read.thread(thread.value);
   return reading?.ok ? reading.thread : undefined;
 }
 
-export function strengthOf({grade}: Fastener, thread: Thread): Grade | undefined {
-  const reading = grade && gradeOf(grade.value, thread);
+export function strengthOf({grade}: Fastener, thread: Thread, read: Reading = ANEW): Grade | undefined {
+  const reading = grade && read.grade(grade.value, thread);
   return reading?.ok ? reading.grade : undefined;
 }
 

@@ -4,7 +4,6 @@ import type {Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import {amountsAgree, dimensionOf, highOf, limitsOf, lowOf, unitOf} from '../quantity/convert.js';
 import type {Amount} from '../quantity/model.js';
-import {itemsOfKind} from '../spec/items.js';
 import type {Fastener, Located, Specification, Tool} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import type {Span} from '../text/source.js';
@@ -12,7 +11,7 @@ import {workingRange} from '../trade/wrench.js';
 import {barOn} from './bars.js';
 import type {Context, FindingKind} from './model.js';
 import {listed, specified} from './phrase.js';
-import {type StatedValue, valuesOf} from './stated-values.js';
+import type {StatedValue} from './stated-values.js';
 import {told} from './worked-figures.js';
 
 const SHOP = `
@@ -50,10 +49,10 @@ fasteners:
 2. Torque both bolts. \`torque: pickup-bolts to 18 lbf·ft using torque-wrench-small\`
 `,
   },
-  book({book: {spec}, relations, report}) {
+  specification({spec, relations, report}) {
     const wrenches = wrenchesOf(relations.tools);
     if (wrenches.length === 0) return;
-    for (const fastener of itemsOfKind(spec, 'fastener')) {
+    for (const fastener of relations.fasteners) {
       for (const {value, where} of torquesOf(fastener)) {
         if (wrenches.some((wrench) => reaches(wrench, value))) continue;
         const message = `${fastener.id}: ${told(value, spec)} is outside the working range of every torque wrench of the shop; ${nearestTo(value, wrenches, spec)}`;
@@ -62,7 +61,7 @@ fasteners:
     }
   },
   step(step, context) {
-    for (const value of valuesOf(step.step, context.book.spec)) {
+    for (const value of context.worked.values(step)) {
       if (dimensionOf(value.amount) === 'torque') ofStep(step, value, context);
     }
   },

@@ -1,0 +1,156 @@
+/** The words, numbers and marks of shop prose, cut by hand: every step of every book goes through here. */
+import type {Word} from './sentences.js';
+
+/**
+ * In order. A word may have hyphens and apostrophes inside, a number points, commas and strokes; a blank line is one
+ * too. What is no mark of shop prose (quotation marks, emoji) says nothing of where a sentence ends, and is left out.
+ */
+export function wordsOf(raw: string): Word[] {
+  const text = inSmallLetters(raw);
+  const found: Word[] = [];
+  let compound = 0;
+  for (let start = 0; start < text.length; ) {
+    const end = endOf(text, start);
+    if (end === start) {
+      start++;
+      continue;
+    }
+    let said = text.slice(start, end);
+    if (said === '&') said = 'and';
+    else if (mayOpenCompound(said))
+      [said, compound] = withoutCompound(text, {text: said, start, end}, compound);
+    found.push({text: said, start, end});
+    start = end;
+  }
+  return found;
+}
+
+/** Of the same length: a letter of another script that would grow stays as it is. */
+function inSmallLetters(text: string): string {
+  const small = text.toLowerCase();
+  if (small.length === text.length) return small;
+  return text.replace(/[A-Z\u212a\u039c]/g, (letter) => letter.toLowerCase());
+}
+
+/** Where the word, number or mark that starts here ends; the start itself where none does. */
+function endOf(text: string, start: number): number {
+  const code = text.charCodeAt(start);
+  if (code === SPACE) return start;
+  if (isLetter(code)) return wordEnd(text, start);
+  if (isDigit(code)) return numberEnd(text, start);
+  if (code === NEWLINE) return blankLineEnd(text, start);
+  return isMark(code) ? start + 1 : start;
+}
+
+const [NEWLINE, SPACE, APOSTROPHE, COMMA, HYPHEN, POINT, STROKE] = [10, 32, 39, 44, 45, 46, 47];
+
+const MARKS = new Set([...',.;:!?…()–—&'].map((mark) => mark.charCodeAt(0)));
+
+function isMark(code: number): boolean {
+  return MARKS.has(code);
+}
+
+function wordEnd(text: string, start: number): number {
+  let end = start + 1;
+  while (isLetter(text.charCodeAt(end))) end++;
+  while (isJoiner(text.charCodeAt(end)) && isPlainLetter(text.charCodeAt(end + 1))) {
+    end += 2;
+    while (isPlainLetter(text.charCodeAt(end))) end++;
+  }
+  return end;
+}
+
+/** A hyphen, or an apostrophe of either kind. */
+function isJoiner(code: number): boolean {
+  return code === HYPHEN || code === APOSTROPHE || code === 0x2019;
+}
+
+/** The points and commas at its end belong to the sentence. */
+function numberEnd(text: string, start: number): number {
+  let last = start;
+  for (let at = start + 1; ; at++) {
+    const code = text.charCodeAt(at);
+    if (isDigit(code) || code === STROKE) last = at;
+    else if (code !== POINT && code !== COMMA) return last + 1;
+  }
+}
+
+function blankLineEnd(text: string, start: number): number {
+  let end = start + 1;
+  while (isBlank(text.charCodeAt(end))) end++;
+  return text.charCodeAt(end) === NEWLINE ? end + 1 : start;
+}
+
+function isBlank(code: number): boolean {
+  return code === SPACE || code === 9 || code === 13;
+}
+
+function isDigit(code: number): boolean {
+  return code >= 48 && code <= 57;
+}
+
+/** Also the long s, which is a small s too. */
+function isPlainLetter(code: number): boolean {
+  return (code >= 97 && code <= 122) || code === 0x17f;
+}
+
+/** Also the signs for micro, of which there are two, and for degrees. */
+function isLetter(code: number): boolean {
+  return isPlainLetter(code) || (code >= 0xb0 && (code === 0xb5 || code === 0xb0 || code === 0x3bc));
+}
+
+function mayOpenCompound(word: string): boolean {
+  return FIRST.has(word) || word.startsWith('lock') || /[^a-z]/.test(word);
+}
+
+/** The first words of the nouns below. */
+const FIRST = new Set(
+  `oil lock check seal torque press fill wire gauge record stamp cure turn feeler drive drop thrust`.split(
+    ' ',
+  ),
+);
+
+/** Nouns of two words of which the first looks like a command. */
+const COMPOUND = new RegExp(
+  `\\b(?:${[
+    'oil (?:pumps?|seals?|holes?|ways?|pans?|filters?|galler(?:y|ies)|pressure|levels?|rings?|feeds?|coolers?|cans?|drains?|lines?|pipes?|passages?|tubes?|baths?)',
+    'lock ?(?:washers?|plates?|nuts?|rings?|tabs?)',
+    'check (?:valves?|sheets?|lists?|marks?)',
+    'seal (?:rings?|seats?|lips?|faces?|housings?|grooves?)',
+    'torque (?:wrench(?:es)?|settings?|figures?|plates?|values?|tables?|specs?)',
+    'press fits?',
+    'fill (?:levels?|necks?|plugs?|caps?)',
+    'wire brush(?:es)?',
+    'gauge blocks?',
+    'record sheets?',
+    'stamp marks?',
+    'cure times?',
+    'turn signals?',
+    'feeler gauges?',
+    'drive (?:shafts?|gears?|belts?|wrench(?:es)?)',
+    'drop (?:forgings?|links?)',
+    'thrust washers?',
+  ].join('|')})\\b`,
+  'iy',
+);
+
+/** The word with the first part of such a noun crossed out, and where the last such noun ends. */
+function withoutCompound(text: string, word: Word, before: number): readonly [said: string, until: number] {
+  let said = word.text;
+  let until = before;
+  for (let at = word.start; at < word.end; at++) {
+    const into = at - word.start;
+    const part = said.slice(into).match(/^[a-z]+/)?.[0] ?? '';
+    if (at >= until && (FIRST.has(part) || part.startsWith('lock'))) {
+      COMPOUND.lastIndex = at;
+      const found = COMPOUND.exec(text)?.[0];
+      if (found !== undefined) {
+        until = at + found.length;
+        said = said.slice(0, into) + 'x'.repeat(part.length) + said.slice(into + part.length);
+      }
+    }
+    // Most words have no second part.
+    at += part.length;
+  }
+  return [said, until];
+}
