@@ -7,6 +7,7 @@ import type {Block, Caution, Picture, Step, Tag} from './model.js';
 import {otherBlock} from './other.js';
 import {type Lifted, liftProse, spanOf} from './prose.js';
 import {type Reading, report} from './reading.js';
+import {reportSpoiltTags} from './spoilt-tags.js';
 
 /** Where a list stands. */
 export interface Place {
@@ -75,6 +76,7 @@ function stepTags(item: ListItem, reading: Reading): Found {
       !(child.type === 'list' && child.ordered) && !(child.type === 'blockquote' && opensCaution(child)),
   );
   const found = tagsUnder(own, reading);
+  reportSpoiltTags(own, reading);
   for (const tag of found.tags) if (tag.verb === 'hazard') misplaced(reading, tag, 'a step');
   return {...found, tags: found.tags.filter(({verb}) => verb !== 'hazard')};
 }

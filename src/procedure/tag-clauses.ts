@@ -22,8 +22,8 @@ export interface Parts {
 }
 
 /**
- * Finds the clause words outside brackets and quotes. `in` after a number and not before one is the inch; the word
- * after `is` is its value, whatever it is; `because` takes the rest of the tag.
+ * Finds the clause words outside brackets and quotes. `in` after a number and not before one is the inch; `to` between
+ * the two numbers of a `within` is a range; the word after `is` is its value, whatever it is; `because` takes the rest.
  */
 export function splitClauses(tag: TagText, tokens: readonly Token[]): Read<Parts> {
   const starts = clauseStarts(tokens);
@@ -49,7 +49,9 @@ function clauseStarts(tokens: readonly Token[]): number[] {
     if (index < skipTo) return;
     if (token.type === 'open') skipTo = closes[index] ?? -1;
     if (token.type !== 'word' || !isClauseWord(token.text) || isInch(tokens, index)) return;
-    if (lastOpen === index - 1 && tokens[lastOpen]?.text === 'is') return;
+    const open = tokens[lastOpen]?.text;
+    if (lastOpen === index - 1 && open === 'is') return;
+    if (open === 'within' && isRange(tokens, index)) return;
     starts.push(index);
     lastOpen = index;
     if (token.text === 'because') skipTo = tokens.length;
@@ -73,10 +75,15 @@ function isInch(tokens: readonly Token[], index: number): boolean {
   return isNumber(tokens[index - 1]) && !isNumber(tokens[index + 1]);
 }
 
+function isRange(tokens: readonly Token[], index: number): boolean {
+  return tokens[index]?.text === 'to' && isNumber(tokens[index - 1]) && isNumber(tokens[index + 1]);
+}
+
 /** `85`, `.041`, `±0.0005`, `0.0015–0.0025`, `1-1/2`, `1½`; an id such as `bolts-2` is none. */
 function isNumber(token: Token | undefined): boolean {
   return (
-    token?.type === 'word' && /^[±+\-−–≤≥<>=]*\.?(?:\d|[½⅓⅔¼¾⅛⅜⅝⅞])[\d.,/…±+\-−–½⅓⅔¼¾⅛⅜⅝⅞]*$/.test(token.text)
+    token?.type === 'word' &&
+    /^[±+\-−–—≤≥<>=]*\.?(?:\d|[½⅓⅔¼¾⅛⅜⅝⅞])[\d.,/…±+\-−–—‐‑‒½⅓⅔¼¾⅛⅜⅝⅞]*$/.test(token.text)
   );
 }
 

@@ -33,7 +33,7 @@ export function openingOf(tag: TagText): Opening {
   const start = tag.offset + lead.length;
   const verbSpan = {start, end: start + word.length};
   const rest = tag.text.slice(all.length);
-  if (colon === '') return withoutColon(tag, verbSpan, rest);
+  if (colon === '') return withoutColon(tag, verbSpan, tag.offset + all.length);
   if (/^(?:\/\/|\\)/.test(rest)) return {type: 'code'};
   const bodyStart = tag.offset + all.length;
   const verb = word.toLowerCase();
@@ -49,16 +49,20 @@ function misspelt(span: Span, verb: Verb): TagFault {
 }
 
 /** A verb, a name with a hyphen or a clause: too much like a tag to be anything else. */
-function withoutColon(tag: TagText, verbSpan: Span, rest: string): Opening {
-  const verb = cut(tag, verbSpan);
-  if (!isVerb(verb) || !/^[a-z0-9]/.test(rest)) return {type: 'code'};
-  const words = rest.split(/[\s,[\]]+/);
+function withoutColon(tag: TagText, verbSpan: Span, from: number): Opening {
+  const verb = cut(tag, verbSpan).toLowerCase();
+  const rest = tag.text.slice(from - tag.offset);
+  const mark = /^[;.=]/.exec(rest)?.[0] ?? '';
+  const body = rest.slice(mark.length).trimStart();
+  if (!isVerb(verb) || !/^[a-z0-9]/.test(body)) return {type: 'code'};
+  const words = body.split(/[\s,[\]]+/);
   const hyphened = /^[a-z0-9]+-/.test(words[0] ?? '');
   if (!hyphened && !words.slice(1).some((word) => CLAUSES.has(word))) return {type: 'code'};
+  const opening = {start: verbSpan.start, end: mark === '' ? verbSpan.end : from + mark.length};
   const fault = formFault(verbSpan, `the colon after \`${verb}\` is missing`, {
-    fix: replacing({start: verbSpan.end, end: verbSpan.end}, ':', 'Put the colon in'),
+    fix: replacing(opening, `${verb}:`, `Write \`${verb}:\``),
   });
-  return {type: 'tag', verb, verbSpan, bodyStart: verbSpan.end, fault};
+  return {type: 'tag', verb, verbSpan, bodyStart: opening.end, fault};
 }
 
 const CLAUSES: ReadonlySet<string> = new Set(CLAUSE_WORDS);

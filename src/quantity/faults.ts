@@ -14,6 +14,13 @@ const ARTICLE: Readonly<Record<Dimension, string>> = {
   force: 'a force',
   mass: 'a mass',
   volume: 'a volume',
+  'speed of rotation': 'a speed of rotation',
+  frequency: 'a frequency',
+  voltage: 'a voltage',
+  current: 'a current',
+  resistance: 'a resistance',
+  capacitance: 'a capacitance',
+  share: 'a share',
 };
 
 /** The units that a shop would reach for first, for hints. */
@@ -27,6 +34,13 @@ const USUAL: Readonly<Record<Dimension, string>> = {
   force: 'lbf or N',
   mass: 'lb or kg',
   volume: 'US qt or L',
+  'speed of rotation': 'rpm',
+  frequency: 'Hz',
+  voltage: 'V',
+  current: 'A',
+  resistance: 'Ω',
+  capacitance: 'µF',
+  share: '%',
 };
 
 /** What a unit of another kind was most likely meant for, by the dimension that is due. */

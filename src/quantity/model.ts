@@ -10,9 +10,16 @@ export type Dimension =
   | 'pressure'
   | 'force'
   | 'mass'
-  | 'volume';
+  | 'volume'
+  | 'speed of rotation'
+  | 'frequency'
+  | 'voltage'
+  | 'current'
+  | 'resistance'
+  | 'capacitance'
+  | 'share';
 
-/** `value × factor + offset` is the value in the dimension's coherent SI unit (N·m, m, rad, s, K, Pa, N, kg, m³). */
+/** `value × factor + offset` is the value in the dimension's coherent SI unit (N·m, m, rad, s, K, Pa, N, kg, m³, rad/s, Hz, V, A, Ω, F, 1). */
 export interface Unit {
   /** As the tool prints it: `lbf·ft`, `N·m`, `in`, `mm`, `°`. */
   readonly symbol: string;

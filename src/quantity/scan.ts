@@ -126,7 +126,7 @@ const WHOLE = /\d+(?:,\d+)*/y;
 const DECIMALS = /\.\d+/y;
 const UNDER = /\/\d+/y;
 const PROPER = /\d+\/\d+/y;
-const WORD = /[A-Za-zµμ°º℃℉"″”“'′’]+[²³]?(?:[23](?![\d.]))?/y;
+const WORD = /%|[A-Za-zµμΩΩ°º℃℉"″”“'′’]+[²³]?(?:[23](?![\d.]))?/y;
 const JOINT = /\s*(?:\.\s*)?(?:[·⋅•∙*\-‐‑–/]\s*)?/y;
 /** The longest spelling, `pounds per square inch`, has four words. */
 const MOST_WORDS = 4;

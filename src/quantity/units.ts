@@ -258,6 +258,36 @@ const ROWS = {
     system: 'metric',
     spellings: 'ccs cm³ cm3 cu·cm cubic·centimetre cubic·centimetres cubic·centimeter cubic·centimeters',
   },
+
+  rpm: {
+    dimension: 'speed of rotation',
+    factor: (360 * DEGREE) / 60,
+    system: 'both',
+    spellings: 'r/min rev/min revs/min rev·min r·p·m revolutions/minute revolution/minute turns/min',
+  },
+  Hz: {dimension: 'frequency', factor: 1, system: 'both', spellings: 'hertz cycles/second c/s'},
+
+  V: {dimension: 'voltage', factor: 1, system: 'both', spellings: 'volt volts'},
+  mV: {dimension: 'voltage', factor: 1e-3, system: 'both', spellings: 'millivolt millivolts'},
+  kV: {dimension: 'voltage', factor: 1e3, system: 'both', spellings: 'kilovolt kilovolts'},
+  A: {dimension: 'current', factor: 1, system: 'both', spellings: 'amp amps ampere amperes'},
+  mA: {dimension: 'current', factor: 1e-3, system: 'both', spellings: 'milliamp milliamps milliampere'},
+  Ω: {dimension: 'resistance', factor: 1, system: 'both', spellings: 'ohm ohms'},
+  kΩ: {
+    dimension: 'resistance',
+    factor: 1e3,
+    system: 'both',
+    spellings: 'kilohm kilohms kilo·ohm kilo·ohms kohm',
+  },
+  MΩ: {
+    dimension: 'resistance',
+    factor: 1e6,
+    system: 'both',
+    spellings: 'megohm megohms mega·ohm mega·ohms',
+  },
+  µF: {dimension: 'capacitance', factor: 1e-6, system: 'both', spellings: 'uf mfd microfarad microfarads'},
+
+  '%': {dimension: 'share', factor: 0.01, system: 'both', spellings: 'percent per·cent'},
 } as const satisfies Record<string, Row>;
 
 export type UnitSymbol = keyof typeof ROWS;
@@ -296,10 +326,12 @@ export function unit(symbol: UnitSymbol): Unit {
 export function findUnit(spelling: string): Unit | undefined {
   const exact = AS_PRINTED.get(spelling);
   if (exact !== undefined) return exact;
-  // A millipascal must not fold into a megapascal, nine powers of ten away.
-  if (spelling.trim() === 'mPa') return undefined;
+  // A millipascal must not fold into a megapascal, nor a milliohm into a megohm, nine powers of ten away.
+  if (NOT_MEGA.has(spelling.trim())) return undefined;
   return BY_KEY.get(unitKey(spelling));
 }
+
+const NOT_MEGA: ReadonlySet<string> = new Set(['mPa', 'mΩ']);
 
 /** Every unit, in the order of the table. */
 export function allUnits(): readonly Unit[] {
@@ -323,6 +355,7 @@ export function unitKey(spelling: string): string {
     .replace(/℃/g, '°C')
     .replace(/℉/g, '°F')
     .replace(/º/g, '°')
+    .replace(/Ω/g, 'Ω')
     .replace(/''|[″”“]/g, '"')
     .replace(/[′’‘]/g, "'");
   const words = plain.split(/[\s·⋅•∙*.\-‐‑–−]/).filter((word) => word !== '');

@@ -234,6 +234,24 @@ describe('cautions', () => {
   });
 });
 
+describe('tags that are spoilt', () => {
+  it.each<[string, string, string[]]>([
+    ['never closed', 'Set it. `install: main-shims', ['tag-form: install: main-shims']],
+    ['never opened', 'Set it. install: main-shims`', ['tag-form: install: main-shims']],
+    ['opened by the one before', '`install: shims Set it. lube: shims`', ['tag-form: Set it. lube: shims']],
+    ['in quotes', "Set it. 'install: main-shims'", ['tag-form: install: main-shims']],
+    ['in curly quotes', 'Set it. “torque: bolts to 5 N·m”', ['tag-form: torque: bolts']],
+    ['a semicolon', 'Set it. `install; main-shims`', ['tag-form: install']],
+    ['a capital and no colon', 'Set it. `Install main-shims`', ['tag-form: Install']],
+    ['prose with a colon', 'Check: is it dry? Turn: "once"', []],
+    ['quoted words', 'Ask: "record of what?" and note: it turns', []],
+  ])('%s', (_, body, expected) => {
+    expect(
+      said(read(`1. ${body}\n`)).filter((one) => expected.length === 0 || one.startsWith('tag-form')),
+    ).toEqual(expected);
+  });
+});
+
 describe('tags out of place', () => {
   it.each<[string, string, string[]]>([
     ['a heading', '## S `clean: a`\n\n1. a\n', ['tag-outside-step: clean: a']],

@@ -122,6 +122,13 @@ describe('a right tag', () => {
     ['clean:block', 'clean block'],
     ['  clean :  block'.replace(' :', ':'), 'clean block'],
     ['measure: fit[front, 2] within max 0.0025 in', 'measure fit[front|2] within <max 0.0025 in>'],
+    ['measure: fit within 0.0020 to 0.0040 in', 'measure fit within <0.0020 to 0.0040 in>'],
+    [
+      'measure: fit within −0.0010 to 0.0005 in using a',
+      'measure fit within <−0.0010 to 0.0005 in> using <a>',
+    ],
+    ['measure: fit within 0.0020—0.0040 in', 'measure fit within <0.0020—0.0040 in>'],
+    ['check: speed within 440–460 rpm', 'check speed within <440–460 rpm>'],
     ['measure: fit[1,2],other [rear]', 'measure fit[1|2] other[rear]'],
     ['measure: fit within 1½ in using a', 'measure fit within <1½ in> using <a>'],
     ['measure: bolts-2 within 2.4995 ±0.0005 in', 'measure bolts-2 within <2.4995 ±0.0005 in>'],

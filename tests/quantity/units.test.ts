@@ -3,6 +3,7 @@ import Qty from 'js-quantities';
 import {unit as mathUnit} from 'mathjs';
 import {describe, expect, test} from 'vitest';
 import {convert, quantity} from '../../src/quantity/convert.js';
+import {si} from '../../src/quantity/si.js';
 import {allSpellings, allUnits, findUnit, type UnitSymbol, unit, unitKey} from '../../src/quantity/units.js';
 
 /** NIST SP 811 (2008), appendix B.8, as transcribed in the CRAN package NISTunits 1.0.1: seven figures. */
@@ -78,6 +79,10 @@ describe('published factors', () => {
   });
 });
 
+test('1 rpm is 0.104 719 8 rad/s (NIST SP 811, B.8)', () => {
+  expect(Number(si(quantity(1, 'rpm')).toPrecision(7))).toBe(0.104_719_8);
+});
+
 /** Names of our units in mathjs 15 and js-quantities 1.8; where a library lacks a unit it is left out. */
 const MATHJS: Partial<Record<UnitSymbol, string>> = {
   lbf·ft: 'lbf ft',
@@ -126,6 +131,16 @@ const MATHJS: Partial<Record<UnitSymbol, string>> = {
   L: 'L',
   mL: 'mL',
   cc: 'cm^3',
+  Hz: 'Hz',
+  V: 'V',
+  mV: 'mV',
+  kV: 'kV',
+  A: 'A',
+  mA: 'mA',
+  Ω: 'ohm',
+  kΩ: 'kohm',
+  MΩ: 'Mohm',
+  µF: 'uF',
 };
 
 const JS_QUANTITIES: Partial<Record<UnitSymbol, string>> = {
