@@ -37,27 +37,27 @@ export function check(whole: Book, options: CheckOptions = {}): CheckReport {
   const book = forJob(whole);
   const run = ledger(book);
   const kinds = [...FINDINGS, ...(options.also ?? [])];
-  const raised = [
-    ...fromReading(book, run, kinds),
-    ...severityNames(book, kinds),
-    ...fromChecks(book, run, kinds, options),
-  ];
+  // By a specification that is half read nothing can be judged.
+  const raised = book.spec.broken
+    ? fromReading(readersOf(book), kinds)
+    : [
+        ...fromReading([...readersOf(book), ...run.program.problems, ...(book.job?.problems ?? [])], kinds),
+        ...severityNames(book, kinds),
+        ...fromChecks(book, run, kinds, options),
+      ];
   const gap = (whole.unread?.length ?? 0) > 0;
   const leftOut = options.alone || gap ? onlyTheBookCanTell(run, gap) : () => false;
   const findings = finish(book, run, kinds, raised, leftOut);
   return {findings, summary: summarise(book, run, findings)};
 }
 
-/** What the readers could not understand. */
-function fromReading(book: Book, run: Ledger, kinds: readonly FindingKind[]): Raised[] {
+/** What the readers of the files could not understand. */
+function readersOf({problems, spec, procedures}: Book): readonly Problem[] {
+  return [...problems, ...spec.problems, ...procedures.flatMap((procedure) => procedure.problems)];
+}
+
+function fromReading(problems: readonly Problem[], kinds: readonly FindingKind[]): Raised[] {
   const byName = new Map(kinds.map((kind) => [kind.name, kind]));
-  const problems = [
-    ...book.problems,
-    ...book.spec.problems,
-    ...book.procedures.flatMap((procedure) => procedure.problems),
-    ...run.program.problems,
-    ...(book.job?.problems ?? []),
-  ];
   return problems.flatMap((problem) => {
     const kind = byName.get(problem.name);
     return kind === undefined ? [] : [{kind, found: foundOf(problem)}];

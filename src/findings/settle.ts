@@ -26,7 +26,8 @@ export function finish(
   leftOut: (one: Raised) => boolean,
 ): Finding[] {
   const sources = sourcesOf(book);
-  const waivers = waiversOf(run);
+  // What was not judged, a waiver had no chance to silence.
+  const waivers = book.spec.broken ? [] : waiversOf(run);
   // A waiver counts as used also where what it silences would be left out.
   const kept = once(raised).filter((one) => !waived(one, waivers, run) && !leftOut(one));
   const stale = staleWaivers(waivers, kinds, book.job !== undefined);

@@ -13,7 +13,7 @@ export interface BookFile {
   /** The source that the file gives to values that name none. */
   readonly fileSource?: string;
   readonly problems: readonly Problem[];
-  /** It is not YAML, so that nothing follows from what it lacks. */
+  /** It is not YAML, or a whole section of it has a misspelt name, so that nothing follows from what it lacks. */
   readonly broken: boolean;
 }
 
@@ -26,8 +26,16 @@ export function bookFile(from: Source, shape: z.ZodType): BookFile {
   }
   const fileSource = textOf(entryOf(tree, 'source')?.value);
   const misfits = formProblems(from, tree, shape);
+  const lost = misfits.filter((misfit) => losesSection(misfit, tree, shape));
+  if (lost.length > 0) return {from, tree, problems: lost, broken: true};
   const sourced = fileSource === undefined ? {} : {fileSource};
   return {from, tree, ...sourced, problems: [...problems, ...misfits], broken: false};
+}
+
+/** A key at the top that is likely a slip for one of the file's sections. */
+function losesSection({where, hint = ''}: Problem, tree: MapNode, shape: z.ZodType): boolean {
+  const key = tree.entries.find(({keyWhere}) => keyWhere.span.start === where.span.start)?.key;
+  return key !== undefined && hint.startsWith('did you mean') && !(key in shapeKeys(shape));
 }
 
 function noMap(from: Source, shape: z.ZodType): Problem {

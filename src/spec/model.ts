@@ -349,4 +349,6 @@ export interface Specification {
   /** The YAML texts that were read, by file name. */
   readonly files: ReadonlyMap<string, Source>;
   readonly problems: readonly Problem[];
+  /** A file of it could not be read whole: what it seems to lack may well be written, so nothing is judged by it. */
+  readonly broken?: true;
 }

@@ -52,7 +52,8 @@ export function readSpecification({shop, engine, bases}: BookTexts): Specificati
   findings.problems.push(...sourceProblems(findings.sources, sources));
   findings.problems.push(...optionProblems(findings.options, read.options));
   findings.problems.push(...contradictions(read));
-  return {...read, problems: shownProblems(files, findings.problems)};
+  const problems = shownProblems(files, findings.problems);
+  return {...read, problems, ...(files.some(({broken}) => broken) && {broken: true})};
 }
 
 /** What an engine.yaml extends, as written. */
@@ -116,6 +117,14 @@ function noteFileSources(files: readonly BookFile[], findings: Findings): void {
   }
 }
 
+/** The first fault of a text that is not YAML: the others are mostly its echo, and show themselves when it is mended. */
+function causes({problems}: BookFile): readonly Problem[] {
+  return problems.slice(0, 1).map((problem) => {
+    const says = 'until this is mended, the book is not judged: what stands below it cannot be read for sure';
+    return {...problem, related: [...(problem.related ?? []), {where: problem.where, says}]};
+  });
+}
+
 /**
  * The problems in the order of the files and of their texts, each once: what practice states is read again for
  * every item. Where a file is not YAML, what follows from its half-read tree would only drown the cause.
@@ -123,9 +132,7 @@ function noteFileSources(files: readonly BookFile[], findings: Findings): void {
 function shownProblems(files: readonly BookFile[], found: readonly Problem[]): readonly Problem[] {
   const broken = files.filter((file) => file.broken);
   const all =
-    broken.length > 0
-      ? broken.flatMap((file) => file.problems)
-      : [...files.flatMap((file) => file.problems), ...found];
+    broken.length > 0 ? broken.flatMap(causes) : [...files.flatMap((file) => file.problems), ...found];
   const rank = new Map(files.map(({from}, index) => [from.file, index]));
   const once = new Map(
     all.map((one) => [`${one.where.file}\n${one.where.span.start}\n${one.name}\n${one.says}`, one]),

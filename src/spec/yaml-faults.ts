@@ -5,7 +5,7 @@ import type {Source} from '../text/source.js';
 
 export function faultOf(from: Source, error: YAMLError): Problem {
   const [start, end] = spanOf(error, from.text.length);
-  const advice = ADVICE[error.code];
+  const advice = isOpenBracket(error) ? OPEN_BRACKET : ADVICE[error.code];
   return {
     name: 'spec-form',
     where: {file: from.file, span: {start, end}},
@@ -29,6 +29,16 @@ function lowered(message: string): string {
 
 const QUOTES = 'put the value in quotes';
 
+const OPEN_BRACKET = {
+  says: 'a bracket is open here that was never closed',
+  hint: 'close it with ] or } above',
+};
+
+/** The library calls it a fault of the indentation: the line that it meets is not indented as what is in brackets. */
+function isOpenBracket({code, message}: YAMLError): boolean {
+  return code === 'BAD_INDENT' && /^Flow (?:map|sequence)/.test(message);
+}
+
 const ADVICE: Partial<Record<ErrorCode, {says: string; hint: string}>> = {
   TAB_AS_INDENT: {says: 'a tab stands where the indentation is', hint: 'indent with spaces'},
   BAD_INDENT: {says: 'the indentation fits no line above', hint: 'line it up with its neighbours'},
@@ -41,6 +51,9 @@ const ADVICE: Partial<Record<ErrorCode, {says: string; hint: string}>> = {
     says: 'an indented list or map stands inside brackets',
     hint: 'use brackets all the way in',
   },
-  MULTILINE_IMPLICIT_KEY: {says: 'a key goes on over the end of its line', hint: 'end the line above'},
+  MULTILINE_IMPLICIT_KEY: {
+    says: 'this line has no key with a colon and a space',
+    hint: 'put a space after the colon, or see that the line above is complete',
+  },
   TAG_RESOLVE_FAILED: {says: 'a word that begins with ! is a tag of YAML', hint: QUOTES},
 };
