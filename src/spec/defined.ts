@@ -6,7 +6,8 @@ export type Defined<T> = {readonly [K in keyof T as undefined extends T[K] ? nev
 
 /** The same object, every key whose value is undefined left out. */
 export function defined<T extends object>(from: T): Defined<T> {
-  const kept = Object.entries(from).filter(([, value]) => value !== undefined);
-  // What `fromEntries` gives back has lost its keys for the compiler.
-  return Object.fromEntries(kept) as Defined<T>;
+  const kept: Record<string, unknown> = {};
+  for (const key in from) if (from[key] !== undefined) kept[key] = from[key];
+  // The compiler cannot follow which keys were left out.
+  return kept as Defined<T>;
 }

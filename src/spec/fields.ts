@@ -179,8 +179,11 @@ function faultWhere(node: ScalarNode, fault: AmountFault): Where {
 
 /** The scalars of a list, or the scalar itself. */
 export function scalarsOf(node: Node): ScalarNode[] {
-  const nodes = node.type === 'list' ? node.items : [node];
-  return nodes.filter((one): one is ScalarNode => isScalar(one) && one.type !== 'empty');
+  const scalars: ScalarNode[] = [];
+  for (const one of node.type === 'list' ? node.items : [node]) {
+    if (isScalar(one) && one.type !== 'empty') scalars.push(one);
+  }
+  return scalars;
 }
 
 export function refer(

@@ -52,9 +52,11 @@ function fieldsOf(kind: string): object {
 
 /** The item with what practice adds to it. A field that the item states otherwise must say why. */
 export function withPractice(raw: RawItem, practice: Practice, problems: Problem[]): RawItem {
+  const stated = practiceFor(raw, practice);
+  if (stated === undefined) return raw;
   const fields = new Map<string, Field>(raw.fields);
   const departed = new Set<string>();
-  for (const [key, field] of practiceFor(raw, practice)) {
+  for (const [key, field] of stated) {
     const own = raw.fields.get(key);
     if (own === undefined) fields.set(key, field);
     else if (!saysSame(own.value, field.value)) {
@@ -66,12 +68,15 @@ export function withPractice(raw: RawItem, practice: Practice, problems: Problem
   return {...raw, fields};
 }
 
-/** The fields that practice states for the item, whether or not the item does: those of its type go before. */
-function practiceFor(raw: RawItem, practice: Practice): ReadonlyMap<string, Field> {
+/**
+ * The fields that practice states for the item, whether or not the item does: those of its type go before. Undefined
+ * where it states none.
+ */
+function practiceFor(raw: RawItem, practice: Practice): ReadonlyMap<string, Field> | undefined {
   const type = textOf(raw.fields.get('type')?.value);
-  const ofAll = practice.get(slotOf(raw.kind, undefined)) ?? [];
-  const ofType = type === undefined ? [] : (practice.get(slotOf(raw.kind, type)) ?? []);
-  return new Map([...ofAll, ...ofType]);
+  const ofAll = practice.get(slotOf(raw.kind, undefined));
+  const ofType = type === undefined ? undefined : practice.get(slotOf(raw.kind, type));
+  return ofAll && ofType ? new Map([...ofAll, ...ofType]) : (ofType ?? ofAll);
 }
 
 /** Fields of practice that mean nothing once the item states another field in its own way. */

@@ -1,7 +1,7 @@
 /** An item as written, joined with what it extends and with practice, before its fields are read. */
 import type {Where} from '../text/source.js';
 import type {ItemKind} from './model.js';
-import {type Entry, isScalar, type Node} from './tree.js';
+import {type Entry, isScalar, type Node, valueAt} from './tree.js';
 
 export interface RawItem {
   readonly kind: ItemKind;
@@ -25,10 +25,12 @@ export function rawItem(kind: ItemKind, entry: Entry, fileSource: string | undef
   const {key: id, keyWhere: where, value} = entry;
   const named = isScalar(value) && value.type !== 'empty';
   const entries = value.type === 'map' ? value.entries : named ? [{key: 'name', keyWhere: where, value}] : [];
-  const fields = entries.map(
-    (one) => [one.key, {...one, ...(fileSource !== undefined && {fileSource})}] as const,
-  );
-  return {kind, id, where, fields: new Map(fields), readable: value.type === 'map' || named};
+  const fields = new Map<string, Field>();
+  for (const one of entries) {
+    const {key, keyWhere, value: said} = one;
+    fields.set(key, fileSource === undefined ? one : {key, keyWhere, value: said, fileSource});
+  }
+  return {kind, id, where, fields, readable: value.type === 'map' || named};
 }
 
 /** The value of a field that may be wrapped in where it comes from. */
@@ -42,7 +44,7 @@ export interface Stated {
 /** Takes the wrapping off; undefined where it holds no value. */
 export function statedOf(value: Node): Stated | undefined {
   if (value.type !== 'map') return {value};
-  const part = (key: string) => value.entries.find((entry) => entry.key === key)?.value;
+  const part = (key: string) => valueAt(value, key);
   const inner = part('value');
   if (inner === undefined) return undefined;
   const [source, note, because] = [part('source'), part('note'), part('because')];

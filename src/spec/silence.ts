@@ -25,17 +25,20 @@ const NONE_NEEDS_REASON: readonly string[] = ['torque', 'lock', 'seal'];
 /** What the item, practice added, leaves unsaid. `unknown` is found where values are read. */
 export function silences(raw: RawItem): Problem[] {
   if (!raw.readable) return [];
-  const missing = Object.entries(MUST_SAY[raw.kind] ?? {}).filter(([key]) => !raw.fields.has(key));
-  const unspoken = missing.map(([key, write]): Problem => {
-    const says =
-      key === 'when' ? `${raw.id} does not say when it is measured` : `${raw.id} does not say its ${key}`;
-    return {name: 'spec-silent', where: raw.where, says, hint: `write ${write}`, item: raw.id};
-  });
-  return [
-    ...unspoken,
-    ...checkOfNothing(raw),
-    ...[...raw.fields.values()].flatMap((field) => unreasoned(raw, field)),
-  ];
+  const problems = checkOfNothing(raw);
+  const must = MUST_SAY[raw.kind] ?? {};
+  for (const key in must) if (!raw.fields.has(key)) problems.push(unspoken(raw, key, must[key] ?? ''));
+  for (const key of NONE_NEEDS_REASON) {
+    const field = raw.fields.get(key);
+    if (field) problems.push(...unreasoned(raw, field));
+  }
+  return problems;
+}
+
+function unspoken(raw: RawItem, key: string, write: string): Problem {
+  const says =
+    key === 'when' ? `${raw.id} does not say when it is measured` : `${raw.id} does not say its ${key}`;
+  return {name: 'spec-silent', where: raw.where, says, hint: `write ${write}`, item: raw.id};
 }
 
 /** A check gives a number or a state; one that expects neither cannot fail. */
@@ -46,7 +49,6 @@ function checkOfNothing({kind, id, where, fields}: RawItem): Problem[] {
 }
 
 function unreasoned(raw: RawItem, field: Field): Problem[] {
-  if (!NONE_NEEDS_REASON.includes(field.key)) return [];
   const stated = statedOf(field.value);
   if (stated === undefined || textOf(stated.value) !== 'none' || textOf(stated.because)) return [];
   return [

@@ -38,7 +38,8 @@ export function isScalar(node: Node): node is ScalarNode {
 /** The entry of a key; undefined too where the node is no map. */
 export function entryOf(node: Node | undefined, key: string): Entry | undefined {
   if (node?.type !== 'map') return undefined;
-  return node.entries.find((entry) => entry.key === key);
+  for (const entry of node.entries) if (entry.key === key) return entry;
+  return undefined;
 }
 
 export function valueAt(node: Node | undefined, key: string): Node | undefined {

@@ -16,6 +16,7 @@ import {
 } from 'yaml';
 import type {Problem} from '../text/problem.js';
 import type {Source, Where} from '../text/source.js';
+import {FLOW_DEPTH, readFlows} from './flow.js';
 import type {Entry, MapNode, Node, ScalarNode} from './tree.js';
 import {faultOf} from './yaml-faults.js';
 
@@ -41,7 +42,28 @@ const FAULTS_SHOWN = 20;
 /** Reads one YAML document. The first of two equal keys is kept, and an alias reads as an empty value. */
 export function readYaml(from: Source, caps: YamlCaps = BOOK_CAPS): YamlReading {
   if (from.text.length > caps.size) return unreadable(oversize(from, caps.size));
-  const tokens = tokensWithin(from, caps.depth);
+  return readMasked(from, caps) ?? readWhole(from, caps, {masked: from.text, values: new Map()});
+}
+
+/**
+ * With the plain values in brackets read beforehand. That they stand where a value does shows afterwards: each was then
+ * read as one word. Undefined where one was not, or anything is wrong with the text.
+ */
+function readMasked(from: Source, caps: YamlCaps): YamlReading | undefined {
+  const flows = readFlows(from.file, from.text);
+  if (flows.values.size === 0) return undefined;
+  const values = new Map(flows.values);
+  const reading = readWhole(from, {...caps, depth: caps.depth - FLOW_DEPTH}, {...flows, values});
+  return values.size === 0 && reading.problems.length === 0 ? reading : undefined;
+}
+
+/** Takes each of the values that are known out of `values` when it comes to it. */
+function readWhole(
+  from: Source,
+  caps: YamlCaps,
+  {masked, values}: {readonly masked: string; readonly values: Map<number, Node>},
+): YamlReading {
+  const tokens = tokensWithin(masked, caps.depth);
   if (tokens.tooDeepAt !== undefined) return unreadable(tooDeep(from, tokens.tooDeepAt, caps.depth));
   // The library's own check for equal keys takes time with the square of their number; `mapOf` makes it instead.
   const composer = new Composer({schema: 'core', version: '1.2', uniqueKeys: false, prettyErrors: false});
@@ -53,7 +75,7 @@ export function readYaml(from: Source, caps: YamlCaps = BOOK_CAPS): YamlReading 
   for (const other of more.slice(0, 1)) problems.push(secondDocument(from, other.range[0]));
   const broken = problems.length > 0;
   const contents = document?.contents;
-  const tree = contents ? nodeOf({file: from.file, text: from.text, problems}, contents) : undefined;
+  const tree = contents ? nodeOf({file: from.file, text: from.text, values, problems}, contents) : undefined;
   return {...(tree && {tree}), problems: problems.slice(0, FAULTS_SHOWN), broken};
 }
 
@@ -61,6 +83,8 @@ export function readYaml(from: Source, caps: YamlCaps = BOOK_CAPS): YamlReading 
 interface Reader {
   readonly file: string;
   readonly text: string;
+  /** Values that were read already, by their offsets. */
+  readonly values: Map<number, Node>;
   readonly problems: Problem[];
 }
 
@@ -91,16 +115,16 @@ function secondDocument(from: Source, offset: number): Problem {
 }
 
 /** The parser keeps its own stack, which is the depth; only composing its tokens would recurse. */
-function tokensWithin(from: Source, depth: number): {tokens: CST.Token[]; tooDeepAt?: number} {
+function tokensWithin(text: string, depth: number): {tokens: CST.Token[]; tooDeepAt?: number} {
   const parser = new Parser();
   const tokens: CST.Token[] = [];
-  for (const lexeme of new Lexer().lex(from.text)) {
-    tokens.push(...parser.next(lexeme));
+  for (const lexeme of new Lexer().lex(text)) {
+    for (const token of parser.next(lexeme)) tokens.push(token);
     // The document and a scalar stand on the stack too, so that a stack this short needs no counting.
     if (parser.stack.length > depth && levelsOn(parser.stack) > depth)
       return {tokens: [], tooDeepAt: parser.offset};
   }
-  tokens.push(...parser.end());
+  for (const token of parser.end()) tokens.push(token);
   return {tokens};
 }
 
@@ -111,6 +135,11 @@ function levelsOn(stack: readonly CST.Token[]): number {
 }
 
 function nodeOf(reader: Reader, node: ParsedNode): Node {
+  const known = reader.values.get(node.range[0]);
+  if (known?.where.span.end === node.range[1]) {
+    reader.values.delete(node.range[0]);
+    return known;
+  }
   if (isMap(node)) return mapOf(reader, node);
   const where = at(reader.file, node.range[0], node.range[1]);
   if (isSeq(node)) return {type: 'list', where, items: node.items.map((item) => nodeOf(reader, item))};

@@ -13,7 +13,7 @@ export function materialContradictions(spec: Spec): Problem[] {
     ...itemsOfKind(spec, 'surface').flatMap((surface) => lubricantFaults(surface, spec)),
     ...itemsOfKind(spec, 'consumable').flatMap(lockKindFaults),
     ...items.flatMap((item) => useFaults(item, spec)),
-    ...items.flatMap((item) => barFaults(item, bars, spec)),
+    ...(bars.size === 0 ? [] : items.flatMap((item) => barFaults(item, bars, spec))),
   ];
 }
 
