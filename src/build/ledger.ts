@@ -30,8 +30,9 @@ export interface Ledger {
   walk(visitor: Visitor): void;
 }
 
-export function ledger(book: Book): Ledger {
-  const read = program(book);
+/** `readPart` as for `program`. */
+export function ledger(book: Book, readPart?: Parameters<typeof program>[1]): Ledger {
+  const read = program(book, readPart);
   const known = relations(book.spec, read.lastTorques);
   return {program: read, relations: known, walk: (visitor) => walk(read, known, visitor)};
 }
@@ -106,7 +107,7 @@ class Walk {
       if (!open) this.#state.takeBack(mark);
       return open;
     }
-    this.#visitor.branch?.({...node, when: node.when}, this.#state);
+    if (this.#visitor.branch !== undefined) this.#visitor.branch({...node, when: node.when}, this.#state);
     return this.#branch(node);
   }
 

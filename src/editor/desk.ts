@@ -3,6 +3,7 @@
  * its whole shop is read, so that a change shows in every book that shares the file.
  */
 import {dirname} from 'node:path';
+import {Memory} from '../findings/memory.js';
 import type {Failure} from '../host/failure.js';
 import {ENGINE_FILE, engineFilesAbove, engineFilesBelow, shopFileFor} from '../host/find.js';
 import {type LoadedBook, loadBooks} from '../host/load.js';
@@ -32,6 +33,7 @@ const EMPTY: Shelf = {views: [], failures: []};
 export class Desk {
   readonly texts = new ShelfTexts();
   readonly #options: DeskOptions;
+  readonly #memory = new Memory();
   readonly #open = new Set<string>();
   readonly #changed = new Set<string>();
   #stale = false;
@@ -138,7 +140,8 @@ export class Desk {
   }
 
   #viewOf(loaded: LoadedBook): BookView {
-    return new BookView(loaded, this.#options.today?.());
+    const today = this.#options.today?.();
+    return new BookView(loaded, {memory: this.#memory, ...(today !== undefined && {today})});
   }
 }
 
