@@ -8,6 +8,7 @@ import type {Failure} from '../host/failure.js';
 import {ENGINE_FILE, engineFilesAbove, engineFilesBelow, shopFileFor} from '../host/find.js';
 import {type LoadedBook, loadBooks} from '../host/load.js';
 import {shownName} from '../host/names.js';
+import {pictureProblems} from '../host/picture-problems.js';
 import {LIMITS} from '../host/read.js';
 import type {Procedure} from '../procedure/model.js';
 import {BookView} from './book-view.js';
@@ -108,14 +109,23 @@ export class Desk {
       if (!read?.ok) return undefined;
       now.set(file, this.texts.reader.procedure(read.source));
     }
-    return {...this.#shelf, views: this.#shelf.views.map((view) => this.#withProcedures(view, now))};
+    const views: BookView[] = [];
+    for (const view of this.#shelf.views) views.push(await this.#withProcedures(view, now));
+    return {...this.#shelf, views};
   }
 
-  #withProcedures(view: BookView, now: ReadonlyMap<string, Procedure>): BookView {
+  async #withProcedures(view: BookView, now: ReadonlyMap<string, Procedure>): Promise<BookView> {
     const {loaded} = view;
-    const procedures = loaded.book.procedures.map((one) => now.get(one.source.file) ?? one);
-    if (procedures.every((one, index) => one === loaded.book.procedures[index])) return view;
-    return this.#viewOf({...loaded, book: {...loaded.book, procedures}});
+    const {book, shopFolder, cwd} = loaded;
+    const procedures = book.procedures.map((one) => now.get(one.source.file) ?? one);
+    const changed = procedures.filter((one, index) => one !== book.procedures[index]);
+    if (changed.length === 0) return view;
+    const files = new Set(changed.map(({source}) => source.file));
+    const others = book.problems.filter(
+      ({name, where}) => name !== 'picture-missing' || !files.has(where.file),
+    );
+    const pictures = await pictureProblems(changed, {shopFolder, cwd, disk: this.texts.reader.disk});
+    return this.#viewOf({...loaded, book: {...book, procedures, problems: [...others, ...pictures]}});
   }
 
   async #readAll(): Promise<Shelf> {

@@ -3,6 +3,7 @@
  * long as it stays as it is.
  */
 import {stat} from 'node:fs/promises';
+import {DISK} from '../host/disk.js';
 import {type ReadText, readText, unsavedText} from '../host/read.js';
 import type {Reader} from '../host/reader.js';
 import type {Procedure} from '../procedure/model.js';
@@ -35,6 +36,7 @@ export class ShelfTexts {
 
   readonly reader: Reader = {
     text: (path, shown, limit) => this.#text(path, shown, limit),
+    disk: DISK,
     extendsOf: this.#extends,
     procedure: this.#procedures,
     specification: (texts) => this.#specification(texts),
