@@ -189,7 +189,7 @@ function crush({action, state, relations}: Doing, fastener: Fastener, place: str
 }
 
 function remove(doing: Doing): void {
-  const {action, relations, spec} = doing;
+  const {action, relations} = doing;
   const {item, places} = action;
   if (item.kind !== 'part') return;
   undoOwn(doing, 'installed');
@@ -199,7 +199,7 @@ function remove(doing: Doing): void {
     undoAll(doing, 'tight', fastener, at);
     undoAll(doing, 'locked', fastener, at);
   }
-  for (const closed of closedBy(spec, item)) {
+  for (const closed of closedBy(relations, item)) {
     const at = meetingPlaces(item, places, closed);
     for (const kind of ['lubed', 'sealed', 'cured'] as const) undoAll(doing, kind, closed, at);
     // Also a surface that was clean because its part was new has been in use now.

@@ -61,53 +61,69 @@ export interface Change {
   readonly holds: boolean;
 }
 
+/** Where the state keeps one fact of one item at one place. */
+export interface Slot {
+  readonly kind: FactKind;
+  readonly item: string;
+  readonly place: string;
+  /** Undefined where it never was. */
+  fact: Fact | undefined;
+}
+
+/** Facts as they stand on one way, by where the state keeps them. */
+export type Facts = ReadonlyMap<Slot, Fact>;
+
 const NEVER: Fact = {holds: false};
 
+/** Lives while a build is walked. */
 export class State {
-  readonly #facts = new Map<string, Fact>();
-  readonly #journal: [key: string, before: Fact | undefined][] = [];
+  /** By item and place: a handful each. */
+  readonly #slots = new Map<string, Map<string, Slot[]>>();
+  /** Those with a fact, in the order in which it was first set or undone. */
+  readonly #known = new Set<Slot>();
+  readonly #journal: [slot: Slot, before: Fact | undefined][] = [];
 
   get(kind: FactKind, item: string, place: string): Fact {
-    return this.#facts.get(keyOf(kind, item, place)) ?? NEVER;
+    return this.#find(kind, item, place)?.fact ?? NEVER;
   }
 
   holds(kind: FactKind, item: string, place: string): boolean {
-    return this.get(kind, item, place).holds;
+    return this.#find(kind, item, place)?.fact?.holds === true;
   }
 
   set(kind: FactKind, item: string, place: string, by: Action, detail?: Detail): void {
-    this.#write(keyOf(kind, item, place), {kind, holds: true, by, ...(detail && {detail})});
+    const fact = detail === undefined ? {kind, holds: true, by} : {kind, holds: true, by, detail};
+    this.#write(this.#slot(kind, item, place), fact);
   }
 
   /** The fact holds no longer; nothing happens where it did not hold. */
   undo(kind: FactKind, item: string, place: string, undone: Action): boolean {
-    const key = keyOf(kind, item, place);
-    const fact = this.#facts.get(key);
-    if (!fact?.holds) return false;
-    const {by, detail} = fact;
-    this.#write(key, {kind, holds: false, undone, ...(by && {by}), ...(detail && {detail})});
+    const slot = this.#find(kind, item, place);
+    if (!slot?.fact?.holds) return false;
+    const {by, detail} = slot.fact;
+    this.#write(slot, {kind, holds: false, undone, ...(by && {by}), ...(detail && {detail})});
     return true;
   }
 
   /** As `undo`, and remembered also where the fact did not hold. */
   spoil(kind: FactKind, item: string, place: string, undone: Action): void {
     if (!this.undo(kind, item, place, undone)) {
-      this.#write(keyOf(kind, item, place), {kind, holds: false, undone});
+      this.#write(this.#slot(kind, item, place), {kind, holds: false, undone});
     }
   }
 
   /** Adds a finding that counts only if the fact lasts. The fact must hold. */
   fault(kind: FactKind, item: string, place: string, found: Found): void {
-    const key = keyOf(kind, item, place);
-    const fact = this.#facts.get(key);
-    if (fact?.holds) this.#write(key, {...fact, faults: [...(fact.faults ?? []), found]});
+    const slot = this.#find(kind, item, place);
+    const fact = slot?.fact;
+    if (slot && fact?.holds) this.#write(slot, {...fact, faults: [...(fact.faults ?? []), found]});
   }
 
   /** Every fault of a fact that holds now, each once. */
   faults(): Found[] {
     const all = new Set<Found>();
-    for (const fact of this.#facts.values()) {
-      if (fact.holds) for (const found of fact.faults ?? []) all.add(found);
+    for (const {fact} of this.#known) {
+      if (fact?.holds) for (const found of fact.faults ?? []) all.add(found);
     }
     return [...all];
   }
@@ -119,24 +135,21 @@ export class State {
 
   /** What was set or undone since the mark, each time that it was. */
   changesSince(mark: number): Change[] {
-    return this.#journal.slice(mark).flatMap(([key]) => {
-      const fact = this.#facts.get(key);
-      const [kind, item = '', ...place] = key.split(' ');
+    return this.#journal.slice(mark).flatMap(([{kind, item, place, fact}]) => {
       // A fault noted on a fact that stays as it is changes nothing in its life.
-      if (fact?.kind === undefined || fact.kind !== kind) return [];
-      return [{kind: fact.kind, item, place: place.join(' '), holds: fact.holds}];
+      if (fact?.kind !== kind) return [];
+      return [{kind, item, place, holds: fact.holds}];
     });
   }
 
   /** Facts of a kind that hold now and did not at the mark. */
   gainedSince(mark: number, kind: FactKind): Change[] {
-    const seen = new Set<string>();
-    return this.#journal.slice(mark).flatMap(([key, before]) => {
-      const first = !seen.has(key);
-      seen.add(key);
-      const [own, item = '', ...place] = key.split(' ');
-      const gained = first && own === kind && before?.holds !== true && this.#facts.get(key)?.holds === true;
-      return gained ? [{kind, item, place: place.join(' '), holds: true}] : [];
+    const seen = new Set<Slot>();
+    return this.#journal.slice(mark).flatMap(([slot, before]) => {
+      const first = !seen.has(slot);
+      seen.add(slot);
+      const gained = first && slot.kind === kind && before?.holds !== true && slot.fact?.holds === true;
+      return gained ? [{kind, item: slot.item, place: slot.place, holds: true}] : [];
     });
   }
 
@@ -146,47 +159,68 @@ export class State {
   }
 
   /** Undoes everything since the mark and returns how the touched facts stood before that. */
-  takeBack(mark: number): Map<string, Fact> {
-    const after = new Map<string, Fact>();
-    while (this.#journal.length > mark) {
-      const [key, before] = this.#journal.pop() ?? ['', undefined];
-      if (!after.has(key)) after.set(key, this.#facts.get(key) ?? NEVER);
-      if (before === undefined) this.#facts.delete(key);
-      else this.#facts.set(key, before);
+  takeBack(mark: number): Facts {
+    const after = new Map<Slot, Fact>();
+    for (let last = this.#popAfter(mark); last !== undefined; last = this.#popAfter(mark)) {
+      const [slot, before] = last;
+      if (!after.has(slot)) after.set(slot, slot.fact ?? NEVER);
+      slot.fact = before;
+      if (before === undefined) this.#known.delete(slot);
     }
     return after;
   }
 
   /** Two ways meet: what holds afterwards is what holds on both. */
-  meet(other: ReadonlyMap<string, Fact>): void {
-    for (const [key, there] of other) {
-      const here = this.#facts.get(key) ?? NEVER;
+  meet(other: Facts): void {
+    for (const [slot, there] of other) {
+      const here = slot.fact ?? NEVER;
       const met = meetFacts(here, there);
-      if (met !== here) this.#write(key, met);
+      if (met !== here) this.#write(slot, met);
     }
   }
 
   /** How facts touched since the mark stood then and stand now, where the two ways would not meet as they stood then. */
-  lostSince(mark: number): Map<string, Fact> {
-    const then = new Map<string, Fact | undefined>();
-    for (const [key, before] of this.#journal.slice(mark)) if (!then.has(key)) then.set(key, before);
-    const lost = new Map<string, Fact>();
-    for (const [key, before] of then) {
-      const now = this.#facts.get(key) ?? NEVER;
+  lostSince(mark: number): Facts {
+    const then = new Map<Slot, Fact | undefined>();
+    for (const [slot, before] of this.#journal.slice(mark)) if (!then.has(slot)) then.set(slot, before);
+    const lost = new Map<Slot, Fact>();
+    for (const [slot, before] of then) {
+      const now = slot.fact ?? NEVER;
       const met = meetFacts(before ?? NEVER, now);
-      if (before?.holds && !sameStanding(met, before)) lost.set(key, now);
+      if (before?.holds && !sameStanding(met, before)) lost.set(slot, now);
     }
     return lost;
   }
 
-  #write(key: string, fact: Fact): void {
-    this.#journal.push([key, this.#facts.get(key)]);
-    this.#facts.set(key, fact);
+  #popAfter(mark: number): [slot: Slot, before: Fact | undefined] | undefined {
+    return this.#journal.length > mark ? this.#journal.pop() : undefined;
   }
-}
 
-function keyOf(kind: FactKind, item: string, place: string): string {
-  return `${kind} ${item} ${place}`;
+  #write(slot: Slot, fact: Fact): void {
+    const before = slot.fact;
+    if (before === undefined) this.#known.add(slot);
+    this.#journal.push([slot, before]);
+    slot.fact = fact;
+  }
+
+  #find(kind: FactKind, item: string, place: string): Slot | undefined {
+    const slots = this.#slots.get(item)?.get(place);
+    if (slots === undefined) return undefined;
+    for (const slot of slots) if (slot.kind === kind) return slot;
+    return undefined;
+  }
+
+  #slot(kind: FactKind, item: string, place: string): Slot {
+    const found = this.#find(kind, item, place);
+    if (found !== undefined) return found;
+    const slot: Slot = {kind, item, place, fact: undefined};
+    const places = this.#slots.get(item) ?? new Map<string, Slot[]>();
+    this.#slots.set(item, places);
+    const slots = places.get(place);
+    if (slots === undefined) places.set(place, [slot]);
+    else slots.push(slot);
+    return slot;
+  }
 }
 
 function meetFacts(here: Fact, there: Fact): Fact {

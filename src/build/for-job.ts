@@ -9,11 +9,11 @@ import {specificationFor} from './job-specification.js';
 import {frontCondition, holds} from './options.js';
 import {withoutOptions} from './without-options.js';
 
-export function forJob(book: Book): Book {
+export function forJob(book: Book, forSpecification = specificationFor): Book {
   const {job, spec: all} = book;
   if (job === undefined) return book;
   const options = new Set(job.options.map(({value}) => value));
-  const own = specificationFor(job, all);
+  const own = forSpecification(job, all);
   const kept = book.procedures
     .filter(({front}) => holds(frontCondition(front, all), options))
     .map((procedure) => withoutOptions(procedure, {options, all, own}));

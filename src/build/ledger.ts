@@ -5,7 +5,7 @@
  */
 import type {Book} from './book.js';
 import {apply} from './effects.js';
-import {type Change, type Fact, State} from './facts.js';
+import {type Change, type Fact, type Slot, State} from './facts.js';
 import {type Action, type Branch, type Node, type Program, program, type StepRef} from './program.js';
 import {type Relations, relations} from './relations.js';
 
@@ -30,8 +30,9 @@ export interface Ledger {
   walk(visitor: Visitor): void;
 }
 
-export function ledger(book: Book): Ledger {
-  const read = program(book);
+/** `readPart` as for `program`. */
+export function ledger(book: Book, readPart?: Parameters<typeof program>[1]): Ledger {
+  const read = program(book, readPart);
   const known = relations(book.spec, read.lastTorques);
   return {program: read, relations: known, walk: (visitor) => walk(read, known, visitor)};
 }
@@ -46,7 +47,7 @@ function walk(read: Program, known: Relations, visitor: Visitor): void {
 }
 
 /** What each step that is gone back to cannot take for granted; found by going round until no more is lost. */
-type Losses = Map<string, Map<string, Fact>>;
+type Losses = Map<string, Map<Slot, Fact>>;
 
 function settle(nodes: readonly Node[], state: State, known: Relations, visitor: Visitor): Losses {
   const losses: Losses = new Map();
@@ -106,7 +107,7 @@ class Walk {
       if (!open) this.#state.takeBack(mark);
       return open;
     }
-    this.#visitor.branch?.({...node, when: node.when}, this.#state);
+    if (this.#visitor.branch !== undefined) this.#visitor.branch({...node, when: node.when}, this.#state);
     return this.#branch(node);
   }
 
@@ -134,10 +135,10 @@ class Walk {
     if (mark === undefined) return true;
     const gained = (['installed', 'tight'] as const).flatMap((kind) => this.#state.gainedSince(mark, kind));
     this.#visitor.repeat?.(node, this.#state, gained);
-    const known = this.#losses.get(id) ?? new Map<string, Fact>();
-    for (const [key, fact] of this.#state.lostSince(mark)) {
-      if (known.has(key)) continue;
-      known.set(key, fact);
+    const known = this.#losses.get(id) ?? new Map<Slot, Fact>();
+    for (const [slot, fact] of this.#state.lostSince(mark)) {
+      if (known.has(slot)) continue;
+      known.set(slot, fact);
       this.lost = true;
     }
     this.#losses.set(id, known);

@@ -14,6 +14,7 @@ import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Span, Where} from '../text/source.js';
 import type {Book} from './book.js';
+import {lastTorques} from './last-torques.js';
 import {unknownOptions} from './options.js';
 
 /** A step and the procedure that it stands in. */
@@ -59,6 +60,10 @@ export interface Part {
   readonly nodes: readonly Node[];
   /** Every action in the order in which it stands on paper. */
   readonly actions: readonly Action[];
+  readonly steps: readonly StepRef[];
+  readonly problems: readonly Problem[];
+  /** Names of options that the engine does not have. */
+  readonly unknown: readonly Problem[];
 }
 
 export interface Program {
@@ -73,12 +78,21 @@ export interface Program {
   readonly problems: readonly Problem[];
 }
 
-export function program(book: Book): Program {
-  const reader = new ProgramReader(book);
-  const parts = book.procedures.map((procedure) => reader.part(procedure));
-  const lastTorques = lastOf(parts);
-  const unknown = book.procedures.flatMap((procedure) => unknownOptions(procedure, book.spec));
-  return {lastTorques, parts, steps: reader.steps, problems: [...reader.problems, ...unknown]};
+/** `read` reads one part, or knows what it read before: the same for the same procedure, specification and place. */
+export function program(book: Book, read: typeof readPart = readPart): Program {
+  const steps: StepRef[] = [];
+  const parts = book.procedures.map((procedure) => {
+    const part = read(procedure, book.spec, steps.length);
+    for (const step of part.steps) steps.push(step);
+    return part;
+  });
+  const problems = [...parts.flatMap((part) => part.problems), ...parts.flatMap((part) => part.unknown)];
+  return {lastTorques: lastTorques(parts), parts, steps, problems};
+}
+
+/** Reads a procedure whose first step is the `first` of the book, counted from 0. */
+export function readPart(procedure: Procedure, spec: Specification, first: number): Part {
+  return new PartReader(procedure, spec, first);
 }
 
 /** Where a span of a step's procedure stands; of a step that a job adds, where the job asks for it. */
@@ -87,31 +101,35 @@ export function whereIn(step: StepRef, span: Span): Where {
   return {file: step.procedure.source.file, span};
 }
 
-/** Lives while a program is read: counts the steps and gathers the problems. */
-class ProgramReader {
+/** Lives while a procedure is read: counts the steps and gathers the problems. */
+class PartReader implements Part {
+  readonly procedure: Procedure;
+  readonly nodes: readonly Node[];
+  readonly actions: Action[] = [];
   readonly steps: StepRef[] = [];
   readonly problems: Problem[] = [];
+  readonly unknown: readonly Problem[];
   readonly #spec: Specification;
+  readonly #first: number;
 
-  constructor(book: Book) {
-    this.#spec = book.spec;
+  constructor(procedure: Procedure, spec: Specification, first: number) {
+    this.procedure = procedure;
+    this.#spec = spec;
+    this.#first = first;
+    const ids = idsOf(procedure);
+    this.nodes = topSteps(procedure).map((step) => this.#node(step, ids));
+    this.unknown = unknownOptions(procedure, spec);
   }
 
-  part(procedure: Procedure): Part {
-    const around = {procedure, ids: idsOf(procedure), actions: []};
-    const nodes = topSteps(procedure).map((step) => this.#node(step, around));
-    return {procedure, nodes, actions: around.actions};
-  }
-
-  #node(step: Step, around: Around): Node {
-    const ref: StepRef = {procedure: around.procedure, step, order: this.steps.length};
+  #node(step: Step, ids: ReadonlySet<string>): Node {
+    const ref: StepRef = {procedure: this.procedure, step, order: this.#first + this.steps.length};
     this.steps.push(ref);
     const actions: Action[] = [];
     for (const tag of step.tags) this.#act(ref, tag, actions);
-    around.actions.push(...actions);
+    this.actions.push(...actions);
     const when = this.#branch(ref);
-    const repeat = this.#repeat(ref, around.ids);
-    const below = step.steps.length === 0 ? NONE : step.steps.map((sub) => this.#node(sub, around));
+    const repeat = this.#repeat(ref, ids);
+    const below = step.steps.length === 0 ? NONE : step.steps.map((sub) => this.#node(sub, ids));
     if (when === undefined && repeat === undefined) return {step: ref, actions, below};
     return {step: ref, actions, below, ...(when && {when}), ...(repeat && {repeat})};
   }
@@ -239,41 +257,12 @@ class ProgramReader {
   }
 }
 
-/** What the steps of one procedure are read with. */
-interface Around {
-  readonly procedure: Procedure;
-  /** The names of its steps. */
-  readonly ids: ReadonlySet<string>;
-  readonly actions: Action[];
-}
-
 const NONE: readonly Node[] = [];
 
 function idsOf({steps}: Procedure): Set<string> {
   const ids = new Set<string>();
   for (const {id} of steps) if (id !== undefined) ids.add(id);
   return ids;
-}
-
-/** Reads the build as it stands on paper: a torque is last where the fastener is next slackened, wired or left. */
-function lastOf(parts: readonly Part[]): Set<Action> {
-  const last = new Set<Action>();
-  const open = new Map<string, Action>();
-  const torques = parts.flatMap(({actions}) =>
-    actions.filter(({verb}) => verb === 'torque' || verb === 'loosen'),
-  );
-  for (const action of torques) {
-    for (const place of action.places) {
-      const key = `${action.item.id} ${place}`;
-      const before = open.get(key);
-      // Another torque takes over, unless the fastener was slackened in between.
-      if (before !== undefined && action.verb === 'loosen') last.add(before);
-      if (action.verb === 'torque') open.set(key, action);
-      else open.delete(key);
-    }
-  }
-  for (const action of open.values()) last.add(action);
-  return last;
 }
 
 function topSteps({sections}: Procedure): readonly Step[] {

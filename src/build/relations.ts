@@ -28,6 +28,8 @@ export interface Relations {
   readonly fitsOf: ReadonlyMap<string, readonly Fit[]>;
   /** By fastener: the fits whose gauging strip it crushes. */
   readonly stripsUnder: ReadonlyMap<string, readonly Fit[]>;
+  /** By part: the surfaces and joints that it closes; names that resolve to nothing are left out. */
+  readonly closed: ReadonlyMap<string, readonly (Surface | Joint)[]>;
   /** By surface or joint: the parts that close it. */
   readonly closers: ReadonlyMap<string, readonly Part[]>;
   /** By any item: the hold points that ask for it. */
@@ -73,6 +75,7 @@ export function relations(spec: Specification, lastTorques: ReadonlySet<Action> 
       values(between).flatMap((id) => [id, ...(owner.has(id) ? [owner.get(id) ?? ''] : [])]),
     ),
     stripsUnder: gather(fits, ({by, when}) => (by === 'strip' ? values(when?.tight ?? []) : [])),
+    closed: new Map(parts.map((part) => [part.id, closedOf(spec, part)])),
     closers: gather(parts, ({closes}) => values(closes)),
     askedBy: gather(holdPoints, ({asks}) => values(asks)),
     loadedBy: gather(systems, ({joints}) => values(joints)),
@@ -89,8 +92,14 @@ export function meetingPlaces(item: Item, places: readonly string[], other: Item
   return shared ? all.filter((name) => places.includes(name)) : all;
 }
 
-/** Surfaces and joints that a part closes, resolved; names that resolve to nothing are left out. */
-export function closedBy(spec: Specification, part: Part): readonly (Surface | Joint)[] {
+/** Surfaces and joints that a part closes. */
+export function closedBy({closed}: Pick<Relations, 'closed'>, part: Part): readonly (Surface | Joint)[] {
+  return closed.get(part.id) ?? NONE;
+}
+
+const NONE: readonly (Surface | Joint)[] = [];
+
+function closedOf(spec: Specification, part: Part): readonly (Surface | Joint)[] {
   return part.closes.flatMap(({value}) => {
     const item = spec.items.get(value);
     return item?.kind === 'surface' || item?.kind === 'joint' ? [item] : [];

@@ -3,10 +3,12 @@
  * its whole shop is read, so that a change shows in every book that shares the file.
  */
 import {dirname} from 'node:path';
+import {Memory} from '../findings/memory.js';
 import type {Failure} from '../host/failure.js';
 import {ENGINE_FILE, engineFilesAbove, engineFilesBelow, shopFileFor} from '../host/find.js';
 import {type LoadedBook, loadBooks} from '../host/load.js';
 import {shownName} from '../host/names.js';
+import {pictureProblems} from '../host/picture-problems.js';
 import {LIMITS} from '../host/read.js';
 import type {Procedure} from '../procedure/model.js';
 import {BookView} from './book-view.js';
@@ -32,6 +34,7 @@ const EMPTY: Shelf = {views: [], failures: []};
 export class Desk {
   readonly texts = new ShelfTexts();
   readonly #options: DeskOptions;
+  readonly #memory = new Memory();
   readonly #open = new Set<string>();
   readonly #changed = new Set<string>();
   #stale = false;
@@ -106,14 +109,23 @@ export class Desk {
       if (!read?.ok) return undefined;
       now.set(file, this.texts.reader.procedure(read.source));
     }
-    return {...this.#shelf, views: this.#shelf.views.map((view) => this.#withProcedures(view, now))};
+    const views: BookView[] = [];
+    for (const view of this.#shelf.views) views.push(await this.#withProcedures(view, now));
+    return {...this.#shelf, views};
   }
 
-  #withProcedures(view: BookView, now: ReadonlyMap<string, Procedure>): BookView {
+  async #withProcedures(view: BookView, now: ReadonlyMap<string, Procedure>): Promise<BookView> {
     const {loaded} = view;
-    const procedures = loaded.book.procedures.map((one) => now.get(one.source.file) ?? one);
-    if (procedures.every((one, index) => one === loaded.book.procedures[index])) return view;
-    return this.#viewOf({...loaded, book: {...loaded.book, procedures}});
+    const {book, shopFolder, cwd} = loaded;
+    const procedures = book.procedures.map((one) => now.get(one.source.file) ?? one);
+    const changed = procedures.filter((one, index) => one !== book.procedures[index]);
+    if (changed.length === 0) return view;
+    const files = new Set(changed.map(({source}) => source.file));
+    const others = book.problems.filter(
+      ({name, where}) => name !== 'picture-missing' || !files.has(where.file),
+    );
+    const pictures = await pictureProblems(changed, {shopFolder, cwd, disk: this.texts.reader.disk});
+    return this.#viewOf({...loaded, book: {...book, procedures, problems: [...others, ...pictures]}});
   }
 
   async #readAll(): Promise<Shelf> {
@@ -138,7 +150,8 @@ export class Desk {
   }
 
   #viewOf(loaded: LoadedBook): BookView {
-    return new BookView(loaded, this.#options.today?.());
+    const today = this.#options.today?.();
+    return new BookView(loaded, {memory: this.#memory, ...(today !== undefined && {today})});
   }
 }
 

@@ -17,8 +17,15 @@ const SEVERITY = {error: 1, warning: 2, information: 3} as const;
 /** What the client may fade out (1 in the protocol): text that does nothing. */
 const DOES_NOTHING: ReadonlySet<string> = new Set(['unreachable-step', 'waiver-stale']);
 
-/** By name of file, for every file of the shelf: an empty list takes off what stood there. */
-export function diagnosticsOf(shelf: Shelf, addresses: Addresses): ReadonlyMap<string, Diagnostic[]> {
+/**
+ * By name of file, for every file of the shelf: an empty list takes off what stood there. `findingsOf` gives what is
+ * known of a book so far.
+ */
+export function diagnosticsOf(
+  shelf: Shelf,
+  addresses: Addresses,
+  findingsOf: (view: BookView) => readonly Finding[] = ({findings}) => findings,
+): ReadonlyMap<string, Diagnostic[]> {
   const found = new Map<string, Map<string, Diagnostic>>();
   const add = (file: string, key: string, diagnostic: () => Diagnostic) => {
     const list = found.get(file) ?? new Map<string, Diagnostic>();
@@ -28,7 +35,7 @@ export function diagnosticsOf(shelf: Shelf, addresses: Addresses): ReadonlyMap<s
   };
   for (const view of shelf.views) {
     for (const file of view.texts.keys()) if (!found.has(file)) found.set(file, new Map());
-    for (const finding of view.findings) {
+    for (const finding of findingsOf(view)) {
       add(finding.where.file, keyOf(finding), () => diagnosticOf(finding, view.texts, addresses));
     }
   }

@@ -1,10 +1,12 @@
 /** A client's session: its open files on the desk, and diagnostics sent whenever something on it changed. */
 import {type Connection, type Diagnostic, ResponseError, type TextDocuments} from 'vscode-languageserver';
 import type {TextDocument} from 'vscode-languageserver-textdocument';
+import type {Finding} from '../findings/model.js';
 import {today} from '../host/clock.js';
 import {shownName} from '../host/names.js';
 import type {ClientAddresses} from './addresses.js';
 import type {BookView} from './book-view.js';
+import {carried} from './carried.js';
 import {Desk, isOfInterest, type Shelf} from './desk.js';
 import {diagnosticsOf} from './diagnostics.js';
 import {type Settings, settingsOf} from './settings.js';
@@ -32,8 +34,8 @@ export interface Asked {
 const CANCELLED = -32800;
 
 /** Milliseconds from a change to the check: the changes of one keystroke, or of one fix, come together. */
-const SOON = 8;
-/** No more than this is waited for where a check takes long. */
+const SOON = 5;
+/** No more than this is waited for where a check takes long: a quarter of what it takes. */
 const LATER = 40;
 
 export class Session {
@@ -45,6 +47,8 @@ export class Session {
   readonly #options: SessionOptions;
   readonly #sent = new Map<string, string>();
   readonly #results = new Map<string, {readonly id: string; readonly text: string}>();
+  /** The books of which everything was shown last. */
+  #shown: readonly BookView[] = [];
   #timer: NodeJS.Timeout | undefined;
   #changes = 0;
   #lastCheck = 0;
@@ -142,7 +146,7 @@ export class Session {
   #schedule(): void {
     this.#changes++;
     clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => void this.#run(), this.#lastCheck > LATER ? LATER : SOON);
+    this.#timer = setTimeout(() => void this.#run(), Math.min(LATER, Math.max(SOON, this.#lastCheck / 4)));
   }
 
   async #run(): Promise<void> {
@@ -151,16 +155,26 @@ export class Session {
     try {
       const before = desk.last;
       const shelf = await this.#progress(desk.settled());
+      const worked = this.#worked(shelf);
       const start = performance.now();
-      for (const view of this.#worked(shelf).views) {
+      for (const work of worksOf(worked.views)) {
         // What was typed meanwhile comes first: a check for it is on its way.
         if (changes !== this.#changes) return;
-        void view.findings;
+        work();
         await new Promise((done) => setImmediate(done));
       }
       this.#lastCheck = performance.now() - start;
       if (changes !== this.#changes) return;
-      this.#send(shelf);
+      // The book itself is what somebody writes at; the jobs on it follow.
+      if (worked.views.some(({loaded}) => loaded.jobs.length > 0))
+        this.#send(worked, (view) => this.#soFar(view));
+      for (const work of jobWorksOf(worked.views)) {
+        await new Promise((done) => setImmediate(done));
+        if (changes !== this.#changes) return;
+        work();
+      }
+      this.#send(worked);
+      this.#shown = worked.views;
       if (specChanged(before, shelf)) await this.#refresh(['codeLens', 'inlayHint']);
       if (this.#options.pull) await this.#refresh(['diagnostics']);
     } catch (error) {
@@ -185,10 +199,17 @@ export class Session {
     };
   }
 
+  /** What is known of a book whose jobs are still to be checked: what they had before stays until then. */
+  #soFar(view: BookView): readonly Finding[] {
+    const before = this.#shown.find(({loaded}) => loaded.file === view.loaded.file && !loaded.alone);
+    if (before === undefined || view.loaded.alone) return view.plain;
+    return [...view.plain, ...carried(before.ofJobs, before.texts, view.texts)];
+  }
+
   /** Sends what changed, and takes off what stands in files that no open book holds any longer. */
-  #send(shelf: Shelf): void {
+  #send(worked: Shelf, findingsOf?: (view: BookView) => readonly Finding[]): void {
     if (this.#options.pull) return;
-    const all = diagnosticsOf(this.#worked(shelf), this.addresses);
+    const all = diagnosticsOf(worked, this.addresses, findingsOf);
     const now = new Map([...all].map(([file, diagnostics]) => [this.addresses.uri(file), diagnostics]));
     for (const uri of this.#sent.keys()) if (!now.has(uri)) now.set(uri, []);
     for (const [uri, diagnostics] of now) {
@@ -237,6 +258,14 @@ export class Session {
 }
 
 const WONDERING = 400;
+
+function worksOf(views: readonly BookView[]): (() => unknown)[] {
+  return views.map((view) => () => view.plain);
+}
+
+function jobWorksOf(views: readonly BookView[]): (() => unknown)[] {
+  return views.flatMap((view) => view.loaded.jobs.map((job) => () => view.workOut(job)));
+}
 
 function specChanged(before: Shelf, now: Shelf): boolean {
   return now.views.some(({spec}, index) => before.views[index]?.spec !== spec);

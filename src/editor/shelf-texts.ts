@@ -6,11 +6,13 @@ import {stat} from 'node:fs/promises';
 import {DISK} from '../host/disk.js';
 import {type ReadText, readText, unsavedText} from '../host/read.js';
 import type {Reader} from '../host/reader.js';
+import type {Procedure} from '../procedure/model.js';
 import {readProcedure} from '../procedure/read.js';
 import {type Job, readJob} from '../spec/job.js';
 import type {Specification} from '../spec/model.js';
 import {type BookTexts, extendsOf, readSpecification} from '../spec/resolve.js';
 import type {Source} from '../text/source.js';
+import {SectionReader} from './sections/reader.js';
 
 /** One way in which a text was read: the unsaved text itself, or the state in which the file was on disk. */
 interface Kept {
@@ -25,7 +27,9 @@ export class ShelfTexts {
   readonly #kept = new Map<string, Kept>();
   readonly #paths = new Map<string, string>();
   readonly #extends = keptFor(extendsOf);
-  readonly #procedures = keptFor(readProcedure);
+  readonly #procedures = keptFor((source) => this.#procedure(source));
+  /** Of the files that somebody writes at, by the names under which they are shown. */
+  readonly #sections = new Map<string, SectionReader>();
   readonly #specifications = new WeakMap<Source, {readonly texts: BookTexts; readonly spec: Specification}>();
   readonly #jobs = new WeakMap<Source, {readonly spec: Specification; readonly job: Job}>();
   #reads = 0;
@@ -46,8 +50,11 @@ export class ShelfTexts {
 
   /** Lays a text over a file; without one, takes it off again. */
   lay(path: string, text: string | undefined): void {
-    if (text === undefined) this.#unsaved.delete(path);
-    else this.#unsaved.set(path, text);
+    if (text === undefined) {
+      this.#unsaved.delete(path);
+      for (const shown of this.#sections.keys())
+        if (this.pathOf(shown) === path) this.#sections.delete(shown);
+    } else this.#unsaved.set(path, text);
   }
 
   /** The true path of a file by the name under which it is shown. */
@@ -66,6 +73,14 @@ export class ShelfTexts {
     const kept = unchanged(before, read, shown);
     this.#kept.set(path, {state, shown, read: kept});
     return kept;
+  }
+
+  #procedure(source: Source): Procedure {
+    const path = this.pathOf(source.file);
+    if (path === undefined || !this.#unsaved.has(path)) return readProcedure(source);
+    const sections = this.#sections.get(source.file) ?? new SectionReader();
+    this.#sections.set(source.file, sections);
+    return sections.read(source);
   }
 
   #specification(texts: BookTexts): Specification {

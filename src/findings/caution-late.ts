@@ -34,26 +34,24 @@ alterations:
 2. Press the shells in. \`install: main-shells\`
 `,
   },
-  book({program, worked, report}) {
-    for (const part of program.parts) {
-      for (const {hazards, item, action, step} of worked.meetings(part)) {
-        const late = hazards.filter(
-          ({cautions}) => cautions.length > 0 && !cautions.some((one) => standsBefore(one, step)),
-        );
-        const caution = late[0]?.cautions[0];
-        if (caution === undefined) continue;
-        report({
-          where: whereIn(step, caution.span),
-          message: `${item.id} brings ${hazardsSaid(late)} at step ${step.step.number}, and the caution stands only after it`,
-          item: item.id,
-          step,
-          related: [
-            {where: tagWhere(action), says: 'the caution is needed before this'},
-            ...late.map(({where, value}) => ({where, says: `${value} is a hazard of ${item.id}`})),
-          ],
-          ...movedUp(caution, step),
-        });
-      }
+  part(part, {worked, report}) {
+    for (const {hazards, item, action, step} of worked.meetings(part)) {
+      const late = hazards.filter(
+        ({cautions}) => cautions.length > 0 && !cautions.some((one) => standsBefore(one, step)),
+      );
+      const caution = late[0]?.cautions[0];
+      if (caution === undefined) continue;
+      report({
+        where: whereIn(step, caution.span),
+        message: `${item.id} brings ${hazardsSaid(late)} at step ${step.step.number}, and the caution stands only after it`,
+        item: item.id,
+        step,
+        related: [
+          {where: tagWhere(action), says: 'the caution is needed before this'},
+          ...late.map(({where, value}) => ({where, says: `${value} is a hazard of ${item.id}`})),
+        ],
+        ...movedUp(caution, step),
+      });
     }
   },
 };

@@ -30,22 +30,20 @@ alterations:
 2. Press the shells in. \`install: main-shells\`
 `,
   },
-  book({program, worked, report}) {
-    for (const part of program.parts) {
-      for (const {hazards, item, action, step} of worked.meetings(part)) {
-        const open = hazards.filter(({cautions}) => cautions.length === 0);
-        if (open.length === 0) continue;
-        report({
-          where: tagWhere(action),
-          message: `${item.id} brings ${hazardsSaid(open)} at step ${step.step.number}, and no caution before it warns of ${open.length === 1 ? 'that' : 'them'}`,
-          item: item.id,
-          step,
-          related: open.flatMap(({where, value, first}) => [
-            {where, says: `${value} is a hazard of ${item.id}`},
-            ...(first === undefined ? [] : [{where: whereIn(step, first.span), says: OTHER}]),
-          ]),
-        });
-      }
+  part(part, {worked, report}) {
+    for (const {hazards, item, action, step} of worked.meetings(part)) {
+      const open = hazards.filter(({cautions}) => cautions.length === 0);
+      if (open.length === 0) continue;
+      report({
+        where: tagWhere(action),
+        message: `${item.id} brings ${hazardsSaid(open)} at step ${step.step.number}, and no caution before it warns of ${open.length === 1 ? 'that' : 'them'}`,
+        item: item.id,
+        step,
+        related: open.flatMap(({where, value, first}) => [
+          {where, says: `${value} is a hazard of ${item.id}`},
+          ...(first === undefined ? [] : [{where: whereIn(step, first.span), says: OTHER}]),
+        ]),
+      });
     }
   },
 };

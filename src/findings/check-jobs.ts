@@ -16,10 +16,19 @@ export interface JobFinding {
 
 export function checkWithJobs(book: Book, jobs: readonly Job[], options: CheckOptions = {}): JobsReport {
   const plain = check(book, options);
-  const known = new Set(plain.findings.map(keyOf));
+  const reports = jobs.map((job) => ({job, findings: check({...book, job}, options).findings}));
+  return {...plain, ofJobs: beyond(plain.findings, reports)};
+}
+
+/** What some jobs have beyond the plain book. */
+export function beyond(
+  plain: readonly Finding[],
+  reports: readonly {readonly job: Job; readonly findings: readonly Finding[]}[],
+): JobFinding[] {
+  const known = new Set(plain.map(keyOf));
   const found = new Map<string, {finding: Finding; jobs: Job[]}>();
-  for (const job of jobs) {
-    for (const finding of check({...book, job}, options).findings) {
+  for (const {job, findings} of reports) {
+    for (const finding of findings) {
       const key = keyOf(finding);
       // A waiver may well be of use for one engine only, and the plain book has judged it already.
       if (known.has(key) || finding.name === 'waiver-stale') continue;
@@ -28,7 +37,7 @@ export function checkWithJobs(book: Book, jobs: readonly Job[], options: CheckOp
       else before.jobs.push(job);
     }
   }
-  return {...plain, ofJobs: [...found.values()].map(withJobs)};
+  return [...found.values()].map(withJobs);
 }
 
 function keyOf({name, where, message}: Finding): string {

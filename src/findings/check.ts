@@ -8,9 +8,11 @@ import {forJob} from '../build/for-job.js';
 import type {Found} from '../build/found.js';
 import {type Ledger, ledger} from '../build/ledger.js';
 import type {Verb} from '../procedure/verbs.js';
+import type {Specification} from '../spec/model.js';
 import type {Problem} from '../text/problem.js';
 import {onlyTheBookCanTell} from './alone.js';
-import type {ActionCheck, Context, Finding, FindingKind} from './model.js';
+import type {Memory} from './memory.js';
+import type {ActionCheck, Context, Finding, FindingKind, SpecificationContext} from './model.js';
 import {FINDINGS} from './registry.js';
 import {finish, type Raised} from './settle.js';
 import {severityNames} from './severity-names.js';
@@ -24,6 +26,8 @@ export interface CheckOptions {
   readonly alone?: boolean;
   /** Further kinds of finding: a shop's own. */
   readonly also?: readonly FindingKind[];
+  /** What is still the same as in an earlier check is taken over from it. */
+  readonly memory?: Memory;
 }
 
 export interface CheckReport {
@@ -34,8 +38,9 @@ export interface CheckReport {
 
 /** A book with a job is checked as it holds for that job. */
 export function check(whole: Book, options: CheckOptions = {}): CheckReport {
-  const book = forJob(whole);
-  const run = ledger(book);
+  const {memory} = options;
+  const book = forJob(whole, memory?.specificationFor);
+  const run = ledger(book, memory?.part);
   const kinds = [...FINDINGS, ...(options.also ?? [])];
   // By a specification that is half read nothing can be judged.
   const raised = book.spec.broken
@@ -43,6 +48,7 @@ export function check(whole: Book, options: CheckOptions = {}): CheckReport {
     : [
         ...fromReading([...readersOf(book), ...run.program.problems, ...(book.job?.problems ?? [])], kinds),
         ...severityNames(book, kinds),
+        ...fromReadingAlone(book.spec, run, kinds, memory),
         ...fromChecks(book, run, kinds, options),
       ];
   const gap = (whole.unread?.length ?? 0) > 0;
@@ -69,8 +75,41 @@ function foundOf({where, says, hint, item, related, fix}: Problem): Found {
   return {where, message, ...(item !== undefined && {item}), ...(related && {related}), ...(fix && {fix})};
 }
 
+/** What the checks see in the specification, and in each procedure against it, without walking the build. */
+function fromReadingAlone(
+  spec: Specification,
+  {program, relations}: Ledger,
+  kinds: readonly FindingKind[],
+  memory: Memory | undefined,
+): Raised[] {
+  const worked = workings(spec, memory?.words);
+  const find = (look: (context: SpecificationContext) => void): readonly Found[] => {
+    const found: Found[] = [];
+    look({spec, relations, worked, report: (one) => found.push(one)});
+    return found;
+  };
+  return kinds.flatMap((kind) => {
+    const {specification, part: judge} = kind;
+    const found: Found[] = [];
+    if (specification) {
+      const look = () => find(specification);
+      found.push(...(memory?.found(spec, kind, look) ?? look()));
+    }
+    for (const part of judge ? program.parts : []) {
+      const look = () => find((context) => judge?.(part, context));
+      found.push(...(memory?.found(part, kind, look) ?? look()));
+    }
+    return found.map((one) => ({kind, found: one}));
+  });
+}
+
 /** What the checks see along the ledger. */
-function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {today}: CheckOptions): Raised[] {
+function fromChecks(
+  book: Book,
+  run: Ledger,
+  kinds: readonly FindingKind[],
+  {today, memory}: CheckOptions,
+): Raised[] {
   const raised: Raised[] = [];
   const kindOf = new Map<Found, FindingKind>();
   const waiting: {found: Found; places: readonly string[]}[] = [];
@@ -78,7 +117,7 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
   let settling = false;
   let state = new State();
 
-  const worked = workings(book.spec);
+  const worked = workings(book.spec, memory?.words);
   const contextOf = (kind: FindingKind): Context => ({
     book,
     spec: book.spec,
@@ -107,7 +146,6 @@ function fromChecks(book: Book, run: Ledger, kinds: readonly FindingKind[], {tod
   // Few kinds look at every step.
   const ofSteps = [...contexts].flatMap(([{step}, context]) => (step ? [{step, context}] : []));
 
-  each((kind, context) => kind.specification?.(context));
   each((kind, context) => kind.book?.(context));
   run.walk({
     settling(on) {

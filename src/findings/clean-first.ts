@@ -82,7 +82,7 @@ function sealed(action: Action, {state, report}: Context): void {
 function closed(action: Action, context: Context): void {
   const {item, places} = action;
   if (item.kind !== 'part') return;
-  for (const surface of closedBy(context.book.spec, item)) {
+  for (const surface of closedBy(context.relations, item)) {
     if (surface.kind !== 'surface') continue;
     const asked = surface.assembly?.value;
     if (asked !== 'clean' && asked !== 'dry') continue;
@@ -107,10 +107,10 @@ function closed(action: Action, context: Context): void {
 }
 
 /** Oil or dust does a trial fit no harm; what cutting and grinding left behind scores both faces at once. */
-function swarf(action: Action, {book, state, report}: Context): void {
+function swarf(action: Action, {relations, state, report}: Context): void {
   const {item, places, step} = action;
   if (item.kind !== 'part') return;
-  for (const surface of closedBy(book.spec, item)) {
+  for (const surface of closedBy(relations, item)) {
     if (surface.kind !== 'surface') continue;
     // Lube over swarf was judged when it was put on.
     const bad = meetingPlaces(item, places, surface).filter(

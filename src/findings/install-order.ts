@@ -109,10 +109,10 @@ const DONE: {readonly [verb: string]: string} = {
   fill: 'filled',
 };
 
-function unsealed(action: Action, {book, state, does, reportIfItLasts}: Context): void {
+function unsealed(action: Action, {relations, state, does, reportIfItLasts}: Context): void {
   const {item, places} = action;
   if (item.kind !== 'part') return;
-  for (const joint of closedBy(book.spec, item)) {
+  for (const joint of closedBy(relations, item)) {
     if (joint.kind !== 'joint' || typeof joint.seal?.value !== 'object') continue;
     const open = meetingPlaces(item, places, joint).filter(
       (place) => !state.holds('sealed', joint.id, place) && does('seal', joint.id, place),

@@ -41,7 +41,7 @@ surfaces:
 function closed(action: Action, context: Context): void {
   const {item, places} = action;
   if (item.kind !== 'part') return;
-  for (const surface of closedBy(context.book.spec, item)) {
+  for (const surface of closedBy(context.relations, item)) {
     if (surface.kind !== 'surface' || surface.assembly?.value !== 'lubed') continue;
     const bad = meetingPlaces(item, places, surface).filter(
       (place) => !lubedAsAsked(context.state, surface, place),

@@ -3,7 +3,7 @@
 import type {Book} from '../build/book.js';
 import type {Change, State} from '../build/facts.js';
 import type {Found, Remark} from '../build/found.js';
-import type {Action, Branch, Node, Program, StepRef} from '../build/program.js';
+import type {Action, Branch, Node, Part, Program, StepRef} from '../build/program.js';
 import type {Relations} from '../build/relations.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Severity, Specification} from '../spec/model.js';
@@ -109,6 +109,8 @@ export interface FindingKind {
   readonly fixIsSpelling?: true;
   /** Once a specification: what hangs on nothing else is found once for all the checks of it. */
   readonly specification?: (context: SpecificationContext) => void;
+  /** Once a procedure: likewise what hangs on nothing but the procedure and the specification. */
+  readonly part?: (part: Part, context: SpecificationContext) => void;
   /** Once a book. */
   readonly book?: (context: Context) => void;
   /** Once a step, in build order. */

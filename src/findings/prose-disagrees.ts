@@ -6,7 +6,7 @@ import type {Amount} from '../quantity/model.js';
 import type {Specification} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import {withoutEnd} from '../text/runs.js';
-import type {Context, FindingKind} from './model.js';
+import type {FindingKind, SpecificationContext} from './model.js';
 import {type Disagreement, disagreements} from './prose-agreement.js';
 import type {Mention} from './prose-numbers.js';
 import {inFile, type Prose} from './step-prose.js';
@@ -35,10 +35,12 @@ fasteners:
 2. Bring the bolts up to 85 lbf·ft. \`torque: main-cap-bolts to 85 lbf·ft\`
 `,
   },
-  step: judge,
+  part({steps}, context) {
+    for (const step of steps) judge(step, context);
+  },
 };
 
-function judge(step: StepRef, {spec, worked, report}: Context): void {
+function judge(step: StepRef, {spec, worked, report}: SpecificationContext): void {
   const values = worked.values(step);
   if (values.length === 0) return;
   const prose = worked.prose(step);

@@ -1,12 +1,5 @@
 /** Cuts shop prose into sentences and words, each word with its place, so that what is found can be pointed at. */
-import {wordsOf} from './words.js';
-
-/** A word, a number or a mark, in lower case. */
-export interface Word {
-  readonly text: string;
-  readonly start: number;
-  readonly end: number;
-}
+import {type Word, wordsOf} from './words.js';
 
 export type Sentence = readonly Word[];
 

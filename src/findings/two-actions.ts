@@ -2,7 +2,7 @@
 import {type Action, type Node, whereIn} from '../build/program.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Item, Specification} from '../spec/model.js';
-import type {Context, FindingKind} from './model.js';
+import type {FindingKind, SpecificationContext} from './model.js';
 
 export const twoActions: FindingKind = {
   name: 'two-actions',
@@ -26,8 +26,8 @@ parts:
 2. Set the sump down. \`install: sump\`
 `,
   },
-  book(context) {
-    for (const {nodes} of context.program.parts) for (const node of nodes) judge(node, context);
+  part({nodes}, context) {
+    for (const node of nodes) judge(node, context);
   },
 };
 
@@ -44,14 +44,14 @@ const GO_ALONG: ReadonlySet<Verb> = new Set([
   'lay',
 ]);
 
-function judge(node: Node, context: Context): void {
+function judge(node: Node, context: SpecificationContext): void {
   const work = node.actions.filter(({verb}) => !GO_ALONG.has(verb));
   const [one] = work;
-  if (work.some(({tag}) => tag !== one?.tag)) report(node, apart(work, context.book.spec), context);
+  if (work.some(({tag}) => tag !== one?.tag)) report(node, apart(work, context.spec), context);
   for (const below of node.below) judge(below, context);
 }
 
-function report(node: Node, groups: readonly Action[][], context: Context): void {
+function report(node: Node, groups: readonly Action[][], context: SpecificationContext): void {
   const [first, second] = groups;
   if (first !== undefined && second !== undefined) {
     const [action] = second;

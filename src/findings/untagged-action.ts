@@ -4,7 +4,7 @@ import {tagSpec, type Verb} from '../procedure/verbs.js';
 import type {Item, Specification} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import type {Command} from './commands.js';
-import type {Context, FindingKind} from './model.js';
+import type {FindingKind, SpecificationContext} from './model.js';
 import {inFile, type Prose, paragraphEnd} from './step-prose.js';
 
 export const untaggedAction: FindingKind = {
@@ -33,13 +33,13 @@ surfaces:
 3. Slide the camshaft in. \`install: camshaft\`
 `,
   },
-  book(context) {
-    for (const {nodes} of context.program.parts) for (const node of nodes) judge(node, [], context);
+  part({nodes}, context) {
+    for (const node of nodes) judge(node, [], context);
   },
 };
 
 /** `above` are the verbs of the steps that this one is below. */
-function judge(node: Node, above: readonly Verb[], context: Context): void {
+function judge(node: Node, above: readonly Verb[], context: SpecificationContext): void {
   const own = node.step.step.tags.map(({verb}) => verb);
   const down = above.length === 0 ? own : [...above, ...own];
   const said = node.below.length === 0 ? down : [...down, ...node.below.flatMap(verbsOf)];
@@ -51,7 +51,7 @@ function verbsOf({step, below}: Node): Verb[] {
   return [...step.step.tags.map(({verb}) => verb), ...below.flatMap(verbsOf)];
 }
 
-function report(step: StepRef, said: readonly Verb[], context: Context): void {
+function report(step: StepRef, said: readonly Verb[], context: SpecificationContext): void {
   const prose = context.worked.prose(step);
   const open = context.worked
     .commands(prose.text)
@@ -61,7 +61,7 @@ function report(step: StepRef, said: readonly Verb[], context: Context): void {
   for (const command of open) {
     if (verbs.has(command.verb)) continue;
     verbs.add(command.verb);
-    const item = itemNamed(prose, command, context.book.spec);
+    const item = itemNamed(prose, command, context.spec);
     const fix = item && fixOf(step, prose, command, item);
     context.report({
       where: whereIn(step, inFile(prose, command.span)),

@@ -1,7 +1,7 @@
 /** A waiver that does not say why, or who answers for it. */
-import {whereIn} from '../build/program.js';
-import {clauseOf, tagsOf} from '../procedure/values.js';
-import type {FindingKind} from './model.js';
+import {type StepRef, whereIn} from '../build/program.js';
+import {clauseOf} from '../procedure/values.js';
+import type {FindingKind, SpecificationContext} from './model.js';
 
 export const waiverWithoutReason: FindingKind = {
   name: 'waiver-without-reason',
@@ -25,17 +25,22 @@ surfaces:
 1. Drive in the plugs. \`install: core-plugs\` \`waive: clean-first by R. Tamsin because the seats were bored this morning\`
 `,
   },
-  step(step, {report}) {
-    for (const tag of tagsOf(step.step, 'waive')) {
-      const missing = [
-        ...(clauseOf(tag, 'because') ? [] : ['why (`because …`)']),
-        ...(clauseOf(tag, 'by') ? [] : ['who answers for it (`by …`)']),
-      ];
-      if (missing.length === 0) continue;
-      report({
-        where: whereIn(step, tag.span),
-        message: `the waiver of ${tag.targets.map(({id}) => id).join(', ')} does not say ${missing.join(', nor ')}`,
-      });
-    }
+  part({steps}, context) {
+    for (const step of steps) judge(step, context);
   },
 };
+
+function judge(step: StepRef, {report}: SpecificationContext): void {
+  for (const tag of step.step.tags) {
+    if (tag.verb !== 'waive') continue;
+    const missing = [
+      ...(clauseOf(tag, 'because') ? [] : ['why (`because …`)']),
+      ...(clauseOf(tag, 'by') ? [] : ['who answers for it (`by …`)']),
+    ];
+    if (missing.length === 0) continue;
+    report({
+      where: whereIn(step, tag.span),
+      message: `the waiver of ${tag.targets.map(({id}) => id).join(', ')} does not say ${missing.join(', nor ')}`,
+    });
+  }
+}

@@ -1,5 +1,11 @@
 /** The words, numbers and marks of shop prose, cut by hand: every step of every book goes through here. */
-import type {Word} from './sentences.js';
+
+/** A word, a number or a mark, in lower case. */
+export interface Word {
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+}
 
 /**
  * In order. A word may have hyphens and apostrophes inside, a number points, commas and strokes; a blank line is one

@@ -9,7 +9,7 @@ import type {Fix} from '../text/edit.js';
 import type {Span} from '../text/source.js';
 import {workingRange} from '../trade/wrench.js';
 import {barOn} from './bars.js';
-import type {Context, FindingKind} from './model.js';
+import type {FindingKind, SpecificationContext} from './model.js';
 import {listed, specified} from './phrase.js';
 import type {StatedValue} from './stated-values.js';
 import {told} from './worked-figures.js';
@@ -60,9 +60,12 @@ fasteners:
       }
     }
   },
-  step(step, context) {
-    for (const value of context.worked.values(step)) {
-      if (dimensionOf(value.amount) === 'torque') ofStep(step, value, context);
+  part({steps}, context) {
+    const wrenches = wrenchesOf(context.relations.tools);
+    for (const step of steps) {
+      for (const value of context.worked.values(step)) {
+        if (dimensionOf(value.amount) === 'torque') ofStep(step, value, wrenches, context);
+      }
     }
   },
 };
@@ -91,9 +94,13 @@ function torquesOf({torque, passes}: Fastener): Located<Amount>[] {
   ];
 }
 
-function ofStep(step: StepRef, value: StatedValue, {book: {spec}, relations, report}: Context): void {
+function ofStep(
+  step: StepRef,
+  value: StatedValue,
+  all: readonly Wrench[],
+  {spec, report}: SpecificationContext,
+): void {
   const {tag, item, amount, passes} = value;
-  const all = wrenchesOf(relations.tools);
   const named = namedIn(tag, item.kind === 'check' ? item.using : [], all);
   if (named.length === 0) return;
   const amounts = [...passes.filter((pass) => !amountsAgree(pass, amount)), amount];

@@ -54,8 +54,10 @@ describe('State', () => {
         const mark = state.mark();
         perform(state, since);
         const now = held(state);
-        const lost = [...state.lostSince(mark).keys()].sort();
-        expect(lost).toEqual(then.filter((fact) => !now.includes(fact)).sort());
+        const lost = [...state.lostSince(mark).keys()].map(
+          ({kind, item, place}) => `${kind} ${item} ${place}`,
+        );
+        expect(lost.sort()).toEqual(then.filter((fact) => !now.includes(fact)).sort());
       }),
     );
   });

@@ -2,8 +2,15 @@
 import {expect, it} from 'vitest';
 import {soak} from '../soak/soak.js';
 
-it.each([1, 2])('finds what a fresh check finds, after each of 120 random edits (seed %i)', async (seed) => {
-  const {edits, disagreement} = await soak(120, seed);
-  expect(disagreement).toBeUndefined();
-  expect(edits).toBe(120);
-});
+it.each([
+  [120, 1, 'small'],
+  [60, 2, 'small'],
+  [60, 3, 'long'],
+] as const)(
+  'finds what a fresh check finds, after each of %i random edits (seed %i, %s book)',
+  async (count, seed, book) => {
+    const {edits, disagreement} = await soak(count, seed, book);
+    expect(disagreement).toBeUndefined();
+    expect(edits).toBe(count);
+  },
+);

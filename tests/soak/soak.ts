@@ -9,9 +9,13 @@ import {Desk} from '../../src/editor/desk.js';
 import {checkWithJobs} from '../../src/findings/check-jobs.js';
 import {FINDINGS} from '../../src/findings/registry.js';
 import {loadBooks} from '../../src/host/load.js';
+import {generatedBook} from '../bench/generated.js';
 import {type Random, seeded} from '../help/random.js';
 
-const FILES = ['shop.yaml', 'engine.yaml', '01-oil-pump.md', '02-sump.md', 'jobs/1.yaml'] as const;
+const FILES = ['shop.yaml', 'engine.yaml', '01-oil-pump.md', '02-sump.md', 'jobs/1.yaml'];
+
+/** Of the book whose procedure is one long text. */
+const LONG_STEPS = 60;
 
 const JOB = 'job: {number: 1, engine: my-engine}\n';
 
@@ -38,6 +42,12 @@ const PIECES = [
     '\n   1. ',
     '\n## ',
     '\n> **Warning:** ',
+    '\n> **Warning:** Hot. `hazard: burn`\n\n',
+    '\n## Once more\n\n1. Look. ',
+    '![gone](gone.png)',
+    '[x]: /there\n',
+    '<!-- ',
+    '-->',
     '---\n',
     '```\n',
     '    ',
@@ -82,10 +92,16 @@ export interface Soaked {
   readonly memory: readonly number[];
 }
 
-export async function soak(edits: number, seed: number, rest: () => void = () => undefined): Promise<Soaked> {
+/** `book` is the small one with a job, or a generated one whose steps all stand in one text. */
+export async function soak(
+  edits: number,
+  seed: number,
+  book: 'small' | 'long' = 'small',
+  rest: () => void = () => undefined,
+): Promise<Soaked> {
   const folder = await realpath(await mkdtemp(join(tmpdir(), 'wmark-soak-')));
   try {
-    return await run(folder, {edits, seed, rest});
+    return await run(folder, {edits, seed, rest, first: book === 'small' ? await beginning() : longBook()});
   } finally {
     await rm(folder, {recursive: true, force: true});
   }
@@ -95,12 +111,14 @@ interface Plan {
   readonly edits: number;
   readonly seed: number;
   readonly rest: () => void;
+  /** The texts by name. */
+  readonly first: ReadonlyMap<string, string>;
 }
 
-async function run(folder: string, {edits, seed, rest}: Plan): Promise<Soaked> {
+async function run(folder: string, {edits, seed, rest, first}: Plan): Promise<Soaked> {
   const random = seeded(seed);
   const [typed, saved] = [join(folder, 'typed'), join(folder, 'saved')];
-  const first = await beginning();
+  const names = [...first.keys()];
   for (const place of [typed, saved]) {
     await mkdir(join(place, 'jobs'), {recursive: true});
     for (const [name, text] of first) await writeFile(join(place, name), text);
@@ -110,7 +128,7 @@ async function run(folder: string, {edits, seed, rest}: Plan): Promise<Soaked> {
   for (const [name, text] of first) desk.open(join(typed, name), text);
   const memory: number[] = [];
   for (let edit = 1; edit <= edits; edit++) {
-    const name = FILES[Math.floor(random() * FILES.length)] ?? 'shop.yaml';
+    const name = names[Math.floor(random() * names.length)] ?? 'shop.yaml';
     const before = now.get(name) ?? '';
     const text = random() < AFRESH ? (first.get(name) ?? '') : changed(before, random);
     now.set(name, text);
@@ -130,11 +148,16 @@ async function run(folder: string, {edits, seed, rest}: Plan): Promise<Soaked> {
 const AFRESH = 0.15;
 
 async function beginning(): Promise<Map<string, string>> {
-  const texts = new Map<string, string>([['jobs/1.yaml', JOB]]);
+  const texts = new Map<string, string>();
   for (const name of FILES) {
-    if (!texts.has(name)) texts.set(name, await readFile(join('src/cli/begin', name), 'utf8'));
+    texts.set(name, name.startsWith('jobs/') ? JOB : await readFile(join('src/cli/begin', name), 'utf8'));
   }
   return texts;
+}
+
+function longBook(): Map<string, string> {
+  const {shop, engine, procedures} = generatedBook(LONG_STEPS, LONG_STEPS, {loops: true});
+  return new Map([['shop.yaml', shop], ['engine.yaml', engine], ...procedures]);
 }
 
 function changed(text: string, random: Random): string {
