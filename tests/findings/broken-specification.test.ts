@@ -44,11 +44,6 @@ describe('a specification that cannot be read whole', () => {
       'holds:[cover]',
       'this line has no key with a colon and a space; put a space after the colon, or see that the line above is complete',
     ],
-    [
-      '  cover-screws:',
-      ' cover-screws:',
-      'the indentation fits no line above; line it up with its neighbours',
-    ],
   ])('%s written %s', (right, wrong, says) => {
     expect(found(ENGINE.replace(right, wrong))).toEqual([`spec-form: ${says}`]);
   });
