@@ -122,6 +122,28 @@ describe('a book of which something vanishes between two looks at it', () => {
   );
 });
 
+test('a folder that is removed during the search is passed by, and the others are found', async () => {
+  const folder = await temporaryFolder({
+    ...smallBook(),
+    'a/engine.yaml': 'x',
+    'hook.mjs': `
+import fs from 'node:fs/promises';
+import {rmSync} from 'node:fs';
+import {syncBuiltinESMExports} from 'node:module';
+const readdir = fs.readdir;
+fs.readdir = async (...of) => {
+  const names = await readdir(...of);
+  rmSync('a', {recursive: true, force: true});
+  return names;
+};
+syncBuiltinESMExports();
+`,
+  });
+  const ran = shell(folder, 'export NODE_OPTIONS="--import $PWD/hook.mjs"; eval $WMARK check --no-cache .');
+  expect(ran).toMatchObject({code: 0, err: ''});
+  expect(ran.out).toContain('1 book, 1 procedure');
+});
+
 test('what is asked twice and answered in two ways is never kept', async () => {
   const folder = await temporaryFolder({'a.md': 'one'});
   const path = join(folder, 'a.md');
