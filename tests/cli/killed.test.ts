@@ -98,6 +98,28 @@ test('check: what it keeps', {timeout: 300_000}, async () => {
   }
 });
 
+test.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)('%s ends it at once', async (by) => {
+  const folder = await temporaryFolder(smallBook());
+  expect(await killedAt(2, folder, ['check', 'book', '--cache', 'kept'], {by})).toBe(true);
+  expect(wmark(folder, 'check', 'book', '--cache', 'kept').code).toBe(0);
+});
+
+test('compare: the texts of a revision that it laid out', {timeout: 300_000}, async () => {
+  const start = await temporaryFolder({...smallBook(), 'passing/keep.txt': 'mine'});
+  shell(start, 'git init -q . && git add book && git -c user.name=n -c user.email=e commit -qm one');
+  const words = ['compare', '--since', 'HEAD', 'book'];
+  let steps = 0;
+  for (let step = 1; ; step += 2) {
+    const folder = await copyOf(start);
+    const env = {TMPDIR: join(folder, 'passing')};
+    if (!(await killedAt(step, folder, words, {env}))) break;
+    steps++;
+    shell(folder, 'export TMPDIR=$PWD/passing; eval $WMARK compare --since HEAD book');
+    expect(await readdir(join(folder, 'passing')), `after step ${step}`).toEqual(['keep.txt']);
+  }
+  expect(steps).toBeGreaterThan(4);
+});
+
 /** Whether the work is done, whatever else lies about. */
 function sameFiles(files: ReadonlyMap<string, string>, after: ReadonlyMap<string, string>): boolean {
   return [...after].every(([path, text]) => files.get(path) === text);

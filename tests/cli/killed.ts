@@ -11,7 +11,7 @@ import {syncBuiltinESMExports} from 'node:module';
 let left = Number(process.env.KILL_AT);
 const step = () => {
   if (--left > 0) return;
-  process.kill(process.pid, 'SIGKILL');
+  process.kill(process.pid, process.env.KILL_BY);
   for (;;);
 };
 const halves = async (write, text, rest) => {
@@ -48,15 +48,20 @@ fs.open = async (path, flags, ...rest) => {
 syncBuiltinESMExports();
 `;
 
-/** The process of the command, killed at a step that counts from 1; \`false\` where it ended before. */
-export async function killedAt(step: number, folder: string, words: readonly string[]): Promise<boolean> {
+/** Whether the process of the command was killed, at a step that counts from 1; `false` where it ended before. */
+export async function killedAt(
+  step: number,
+  folder: string,
+  words: readonly string[],
+  {by = 'SIGKILL', env = {}}: {readonly by?: NodeJS.Signals; readonly env?: NodeJS.ProcessEnv} = {},
+): Promise<boolean> {
   const hook = join(folder, 'hook.mjs');
   await writeFile(hook, HOOK);
   const child = spawn(process.execPath, ['--import', hook, COMMAND, ...words], {
     cwd: folder,
-    env: {...process.env, KILL_AT: String(step)},
+    env: {...process.env, ...env, KILL_AT: String(step), KILL_BY: by},
     stdio: 'ignore',
   });
-  const signal = await new Promise((resolve) => child.on('close', (_, by) => resolve(by)));
-  return signal === 'SIGKILL';
+  const signal = await new Promise((resolve) => child.on('close', (_, how) => resolve(how)));
+  return signal === by;
 }
