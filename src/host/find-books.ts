@@ -92,14 +92,15 @@ async function booksBelow(folder: string, file: string): Promise<Books | Failure
 /** The nearest book that lists the procedure, else all of the shop that do, else the nearest, for it alone. */
 async function booksWith(procedure: string, file: string, way: Way): Promise<Books | Failure> {
   // Loaded only now: a search below folders reads no book.
-  const {listingBooks} = await import('./listing-books.js');
+  const {listing} = await import('./listing-books.js');
   const above = engineFilesAbove(dirname(procedure));
-  const [listing] = await listingBooks(above, procedure, way);
-  if (listing) return {ok: true, books: [listing]};
+  const only = (engineFile: string): FoundBook => ({engineFile, only: [procedure]});
+  const [first] = await listing(above, procedure, way);
+  if (first !== undefined) return {ok: true, books: [only(first)]};
   const shopFile = shopFileFor(dirname(procedure));
   const others = shopFile ? await engineFilesBelow(dirname(shopFile)) : [];
-  const books = await listingBooks(others, procedure, way);
-  if (books.length > 0) return {ok: true, books};
+  const all = await listing(others, procedure, way);
+  if (all.length > 0) return {ok: true, books: all.map(only)};
   const [nearest] = above;
   return nearest ? {ok: true, books: [{engineFile: nearest, alone: procedure}]} : noBook(file);
 }

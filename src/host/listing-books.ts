@@ -1,5 +1,4 @@
 /** Which books list a procedure: the one question of a search for which specifications must be read. */
-import type {FoundBook} from './find-books.js';
 import {proceduresOf} from './listed.js';
 import {FRESH, type Reader} from './reader.js';
 import {specificationAt} from './specification.js';
@@ -10,18 +9,18 @@ export interface Way {
   readonly reader?: Reader | undefined;
 }
 
-/** Those of the books that list it, asked for it alone. */
-export async function listingBooks(
+/** Those of the books, by their engine.yaml, that list it. */
+export async function listing(
   engineFiles: readonly string[],
   procedure: string,
   {cwd, reader = FRESH}: Way,
-): Promise<FoundBook[]> {
-  const books: FoundBook[] = [];
+): Promise<string[]> {
+  const found: string[] = [];
   for (const engineFile of engineFiles) {
     const read = await specificationAt(engineFile, cwd, reader);
     if (!read.ok) continue;
     const {paths} = await proceduresOf(read, reader.disk);
-    if (paths.some(({path}) => path === procedure)) books.push({engineFile, only: [procedure]});
+    if (paths.some(({path}) => path === procedure)) found.push(engineFile);
   }
-  return books;
+  return found;
 }
