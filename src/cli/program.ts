@@ -8,6 +8,7 @@ import type {Exit} from './exit.js';
 import type {KnownOptions} from './known.js';
 import type {ListsOptions} from './lists.js';
 import type {MergeOptions} from './merge.js';
+import type {ReadingsOptions} from './readings.js';
 import type {SheetCommandOptions} from './sheet.js';
 import {sliceWord} from './slice.js';
 import {stopOnWord} from './stop-on.js';
@@ -167,20 +168,19 @@ const addReadings: Add = (program, streams, done) => {
     .option('--book <path>', 'folder in or below which the book of the engine lies', '.')
     .addOption(
       new Option('--as <form>', 'form of the report')
-        .choices(['text', 'json', 'csv', 'html'])
+        .choices(['text', 'json', 'csv', 'html', 'pdf'])
         .default('text'),
+    )
+    .option('--out <file>', 'file to write the report to, instead of standard output')
+    .addOption(
+      new Option('--paper <size>', "paper of a PDF, instead of the shop's own").choices(['A4', 'Letter']),
     )
     .option('--even-if-changed', 'judge by the book as it is now, where it changed since the sheet was made')
     .addHelpText('after', READINGS_HELP)
-    .action(
-      async (
-        records: string[],
-        options: {book: string; as: 'text' | 'json' | 'csv' | 'html'; evenIfChanged?: true},
-      ) => {
-        const {readings} = await import('./readings.js');
-        done(await readings(records, options, streams));
-      },
-    );
+    .action(async (records: string[], options: ReadingsOptions) => {
+      const {readings} = await import('./readings.js');
+      done(await readings(records, options, streams));
+    });
 };
 
 const addStory: Add = (program, streams, done) => {
@@ -420,6 +420,7 @@ Examples:
   wmark readings 1204.record.json                      judge one build
   wmark readings --book engines/four records/*.json    several, and the spread of each fit over them
   wmark readings --as html 1204.record.json > 1204.html    a build report to print
+  wmark readings --as pdf --out 1204.pdf 1204.record.json  the same as PDF
   wmark readings --as csv records/*.json > readings.csv    for a spreadsheet
 
 Files of one job (or, without a job, of one engine number) are put together. Exit status 1 where anything is

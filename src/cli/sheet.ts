@@ -1,4 +1,5 @@
 /** `wmark sheet`: checks books and writes their sheets, a folder for each engine. */
+
 import {readdir} from 'node:fs/promises';
 import {join, resolve} from 'node:path';
 import {checkWithJobs} from '../findings/check-jobs.js';
@@ -8,9 +9,8 @@ import type {LoadedBook} from '../host/load.js';
 import {shownName} from '../host/names.js';
 import {type SheetForm, sheetsOf} from '../host/sheets.js';
 import {writeFiles} from '../host/write.js';
-import type {Paper} from '../sheet/model.js';
 import type {Job} from '../spec/job.js';
-import type {Language} from '../spec/model.js';
+import type {Language, Paper} from '../spec/model.js';
 import {printable} from '../text/printable.js';
 import {bookReport} from './answer-fresh.js';
 import {askedBooks} from './asked-books.js';

@@ -10,9 +10,8 @@ import {
   SHOP_FILE,
   shopFileFor,
 } from './find.js';
-import type {Way} from './listing-books.js';
 import {shownName, truePath} from './names.js';
-import type {Reader} from './reader.js';
+import type {Reader, Way} from './reader.js';
 
 export interface FoundBook {
   /** True path of its engine.yaml. */
@@ -92,15 +91,15 @@ async function booksBelow(folder: string, file: string): Promise<Books | Failure
 /** The nearest book that lists the procedure, else all of the shop that do, else the nearest, for it alone. */
 async function booksWith(procedure: string, file: string, way: Way): Promise<Books | Failure> {
   // Loaded only now: a search below folders reads no book.
-  const {listing} = await import('./listing-books.js');
+  const {listingBooks} = await import('./listing-books.js');
   const above = engineFilesAbove(dirname(procedure));
-  const only = (engineFile: string): FoundBook => ({engineFile, only: [procedure]});
-  const [first] = await listing(above, procedure, way);
-  if (first !== undefined) return {ok: true, books: [only(first)]};
+  const forIt = (engineFile: string): FoundBook => ({engineFile, only: [procedure]});
+  const [listing] = await listingBooks(above, procedure, way);
+  if (listing !== undefined) return {ok: true, books: [forIt(listing)]};
   const shopFile = shopFileFor(dirname(procedure));
   const others = shopFile ? await engineFilesBelow(dirname(shopFile)) : [];
-  const all = await listing(others, procedure, way);
-  if (all.length > 0) return {ok: true, books: all.map(only)};
+  const books = (await listingBooks(others, procedure, way)).map(forIt);
+  if (books.length > 0) return {ok: true, books};
   const [nearest] = above;
   return nearest ? {ok: true, books: [{engineFile: nearest, alone: procedure}]} : noBook(file);
 }

@@ -26,3 +26,9 @@ export const FRESH: Reader = {
   procedure: readProcedure,
   job: readJob,
 };
+
+/** How files are read, and the working folder to which their names are relative. */
+export interface Way {
+  readonly cwd: string;
+  readonly reader?: Reader | undefined;
+}
