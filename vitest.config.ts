@@ -1,4 +1,5 @@
 /** Where the tests stand and what they may take. */
+import {fileURLToPath} from 'node:url';
 import {defineConfig} from 'vitest/config';
 
 export default defineConfig({
@@ -13,6 +14,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
+    // What the command keeps goes here, and not into the user's own folder.
+    env: {XDG_CACHE_HOME: fileURLToPath(new URL('.cache/tests', import.meta.url))},
     // The counts are read by .ci/run.
     reporters: ['default', ['json', {outputFile: '.cache/tests.json'}]],
     coverage: {

@@ -1,11 +1,12 @@
 /** `wmark adopt`: makes a tagged draft of a plain procedure. */
 import {existsSync} from 'node:fs';
-import {basename, extname, resolve} from 'node:path';
+import {basename, dirname, extname, resolve} from 'node:path';
 import {draftOf} from '../adopt/draft.js';
 import {today} from '../host/clock.js';
 import {type Failure, failureText} from '../host/failure.js';
 import {loadBooks} from '../host/load.js';
 import {shownName, truePath} from '../host/names.js';
+import {sweepPassing} from '../host/passing.js';
 import {LIMITS, readText} from '../host/read.js';
 import {writeFiles} from '../host/write.js';
 import {readProcedure} from '../procedure/read.js';
@@ -35,6 +36,8 @@ async function adoptFile(
 ): Promise<Failure | undefined> {
   const cwd = process.cwd();
   const taken = out !== undefined && !replace && existsSync(resolve(out));
+  // A run that was killed just when it was done left its temporary name beside the draft.
+  if (taken) await sweepPassing(dirname(resolve(out)));
   if (taken) return refuse(out, 'it is there already', 'name another file, or say --replace');
   const path = (await truePath(resolve(file))) ?? resolve(file);
   const read = await readText(path, shownName(path, cwd), LIMITS.procedure);
@@ -55,7 +58,7 @@ async function adoptFile(
   const text = `${mark ? '\uFEFF' : ''}${draft.text}`;
   if (out === undefined) report(text);
   else {
-    const written = await writeFiles([{path: resolve(out), text}], cwd);
+    const written = await writeFiles([{path: resolve(out), text, ...(!replace && {isNew: true})}], cwd);
     if (!written.ok) return written;
   }
   aside(

@@ -1,9 +1,10 @@
 /** `wmark begin`: writes a small book with comments for a beginner, from the files in `begin/`. */
-import {readdir} from 'node:fs/promises';
+import {readdir, readFile} from 'node:fs/promises';
 import {join, resolve} from 'node:path';
 import {type Failure, failureText, systemFailure} from '../host/failure.js';
 import {shownName} from '../host/names.js';
 import {schemaAddress} from '../host/package.js';
+import {sweepPassing} from '../host/passing.js';
 import {writeFiles} from '../host/write.js';
 import {printable} from '../text/printable.js';
 import pump from './begin/01-oil-pump.md';
@@ -34,11 +35,12 @@ const FILES = [
   ['02-sump.md', sump],
 ] as const;
 
-/** A folder with anything in it is somebody's, and is left alone. */
+/** A folder with anything in it is somebody's, and is left alone; but what a run began that was killed is ended. */
 async function occupied(target: string, shown: string): Promise<Failure | undefined> {
   try {
+    await sweepPassing(target);
     const entries = await readdir(target);
-    if (entries.length === 0) return undefined;
+    if (entries.length === 0 || (await isBegun(entries, target))) return undefined;
     return {ok: false, says: 'the folder is not empty', hint: 'name a new one', where: {file: shown}};
   } catch (error) {
     const missing = error instanceof Error && 'code' in error && error.code === 'ENOENT';
@@ -46,9 +48,23 @@ async function occupied(target: string, shown: string): Promise<Failure | undefi
   }
 }
 
+/** Some of our files, as we write them, and nothing else. */
+async function isBegun(entries: readonly string[], target: string): Promise<boolean> {
+  if (entries.length >= FILES.length) return false;
+  const ours = new Map(outputsAt(target).map(({path, text}) => [path, text]));
+  for (const path of entries.map((name) => join(target, name))) {
+    const text = ours.get(path);
+    if (text === undefined || (await readFile(path, 'utf8').catch(() => undefined)) !== text) return false;
+  }
+  return true;
+}
+
+function outputsAt(target: string) {
+  return FILES.map(([file, text]) => ({path: join(target, file), text: withSchema(text, target)}));
+}
+
 async function writeBook(target: string): Promise<Failure | undefined> {
-  const outputs = FILES.map(([file, text]) => ({path: join(target, file), text: withSchema(text, target)}));
-  const written = await writeFiles(outputs);
+  const written = await writeFiles(outputsAt(target));
   return written.ok ? undefined : written;
 }
 

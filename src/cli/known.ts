@@ -5,8 +5,10 @@ import {rewritten} from '../findings/known-text.js';
 import {type Failure, failureText} from '../host/failure.js';
 import {onlyBases} from '../host/find-books.js';
 import {shownName} from '../host/names.js';
+import {rewriteFiles} from '../host/rewrite.js';
 import {writeFiles} from '../host/write.js';
 import {printable} from '../text/printable.js';
+import type {Source} from '../text/source.js';
 import type {BookReport} from './answer.js';
 import {askedAnswers} from './asked-answers.js';
 import {checkJson, counted} from './check-report.js';
@@ -48,15 +50,30 @@ export async function known(
     counting.map((finding) => candidate(finding, folder, cwd)),
     {reason: {because, owner}, isSeen: seenBy(files, folder, cwd)},
   );
-  const written = await writeFiles([{path, text}]);
-  if (!written.ok) {
-    complain(written);
+  // What somebody else wrote into the list meanwhile is not lost.
+  const failure = await put({path, text, before: list?.source});
+  if (failure) {
+    complain(failure);
     return EXIT.unable;
   }
   report(
     `${printable(shownName(path, cwd))}: ${counted(added, 'finding')} added, ${counted(struck, 'entry', 'entries')} struck off\n`,
   );
   return EXIT.clean;
+}
+
+interface NewList {
+  readonly path: string;
+  readonly text: string;
+  /** As it was read, where there was one. */
+  readonly before: Source | undefined;
+}
+
+async function put({path, text, before}: NewList): Promise<Failure | undefined> {
+  const cwd = process.cwd();
+  if (before) return (await rewriteFiles([{before, text}], cwd)).failures[0];
+  const written = await writeFiles([{path, text, isNew: true}], cwd);
+  return written.ok ? undefined : written;
 }
 
 async function reportsAt(paths: readonly string[], streams: Streams) {

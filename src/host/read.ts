@@ -1,5 +1,5 @@
 /** Reads one file that should be text, whatever it turns out to be: too large, a device, binary, another encoding. */
-import {constants} from 'node:fs';
+import {type BigIntStats, constants} from 'node:fs';
 import {type FileHandle, open} from 'node:fs/promises';
 import {type Source, source} from '../text/source.js';
 import {type Failure, systemFailure} from './failure.js';
@@ -23,23 +23,45 @@ export type ReadText = {readonly ok: true; readonly source: Source} | Failure;
 /** A text file, wrapped under the name that people know it by; or why it can't be read. */
 export async function readText(path: string, shown: string, limit: number): Promise<ReadText> {
   try {
-    const bytes = await readBytes(path, shown, limit);
+    const bytes = await readSteady(path, shown, limit);
     return bytes instanceof Uint8Array ? decode(bytes, shown) : bytes;
   } catch (error) {
     return systemFailure(error, shown);
   }
 }
 
-async function readBytes(path: string, shown: string, limit: number): Promise<Uint8Array | Failure> {
+/** A file that is written in place, while it is read, may be half old and half new; so it is read once more. */
+async function readSteady(path: string, shown: string, limit: number): Promise<Uint8Array | Failure> {
+  for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
+    const bytes = await readBytes(path, shown, limit);
+    if (bytes !== undefined) return bytes;
+  }
+  return refuse(shown, 'somebody is writing it', 'run the command again when it is saved');
+}
+
+const ATTEMPTS = 5;
+
+async function isAsBefore(handle: FileHandle, {size, mtimeNs}: BigIntStats): Promise<boolean> {
+  const now = await handle.stat({bigint: true});
+  return now.size === size && now.mtimeNs === mtimeNs;
+}
+
+/** Nothing where it changed meanwhile. */
+async function readBytes(
+  path: string,
+  shown: string,
+  limit: number,
+): Promise<Uint8Array | Failure | undefined> {
   // Without O_NONBLOCK the mere opening of a named pipe waits for somebody to write into it.
   const handle = await open(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
   try {
-    const about = await handle.stat();
+    const about = await handle.stat({bigint: true});
     if (about.isDirectory()) return refuse(shown, 'it is a folder, not a file', 'name a file');
     if (!about.isFile()) return refuse(shown, 'it is a device or a pipe, not a file', 'name a text file');
-    if (about.size > limit) return tooLarge(shown, about.size, limit);
+    if (about.size > limit) return tooLarge(shown, Number(about.size), limit);
     const bytes = await readUpTo(handle, limit + 1);
-    return bytes.length > limit ? tooLarge(shown, bytes.length, limit) : bytes;
+    if (bytes.length > limit) return tooLarge(shown, bytes.length, limit);
+    return (await isAsBefore(handle, about)) ? bytes : undefined;
   } finally {
     await handle.close();
   }

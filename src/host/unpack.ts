@@ -2,12 +2,13 @@
  * The texts of a revision in a temporary folder, laid out as in the repository, so that a book of long ago is read by
  * the very code that reads one on disk. Neither the working tree nor the index of the repository is touched.
  */
-import {mkdir, mkdtemp, realpath, rm, symlink, writeFile} from 'node:fs/promises';
+import {mkdir, realpath, rm, symlink, writeFile} from 'node:fs/promises';
 import {tmpdir} from 'node:os';
 import {dirname, join} from 'node:path';
-import type {Failure} from './failure.js';
+import {type Failure, systemFailure} from './failure.js';
 import {ENGINE_FILE, SHOP_FILE} from './find.js';
 import {type Answer, git, isRefusal, type Refusal} from './git.js';
+import {passingName, sweepPassing} from './passing.js';
 import {LIMITS} from './read.js';
 import type {Repository, Revision} from './revision.js';
 
@@ -48,13 +49,11 @@ export async function withUnpacked<T>(
   const wanted = entries.filter((entry) => entry.path.startsWith(around) && isWanted(entry));
   const contents = await contentsOf(repository, wanted);
   if (!contents.ok) return contents;
-  const top = await realpath(await mkdtemp(join(tmpdir(), 'wmark-')));
+  const top = await newFolder();
+  if (typeof top !== 'string') return top;
   try {
-    // Nobody's shop.yaml is looked for above the root of a repository.
-    await mkdir(join(top, '.git'));
-    // Links come last, so that no file can be written through one.
-    for (const {entry, bytes} of contents.files) if (!isLink(entry)) await put(join(top, entry.path), bytes);
-    for (const {entry, bytes} of contents.files) if (isLink(entry)) await link(join(top, entry.path), bytes);
+    const failure = await unpacked(top, contents.files);
+    if (failure) return failure;
     const submodules = entries.filter(({type, path: at}) => type === 'commit' && at.startsWith(around));
     const unseen = [
       ...submodules.map(({path: at}) => `${at} is a submodule, and its files are not in this repository`),
@@ -64,6 +63,31 @@ export async function withUnpacked<T>(
     return await use({ok: true, top, there, hasBook, submodules: submodules.map(({path: at}) => at), unseen});
   } finally {
     await rm(top, {recursive: true, force: true});
+  }
+}
+
+/** A folder of its own, on the disk for what passes; those of runs that were killed are swept. */
+async function newFolder(): Promise<string | Failure> {
+  try {
+    await sweepPassing(tmpdir());
+    const folder = join(await realpath(tmpdir()), passingName());
+    await mkdir(folder, {mode: 0o700});
+    return folder;
+  } catch (error) {
+    return systemFailure(error, tmpdir());
+  }
+}
+
+async function unpacked(top: string, files: Contents['files']): Promise<Failure | undefined> {
+  try {
+    // Nobody's shop.yaml is looked for above the root of a repository.
+    await mkdir(join(top, '.git'));
+    // Links come last, so that no file can be written through one.
+    for (const {entry, bytes} of files) if (!isLink(entry)) await put(join(top, entry.path), bytes);
+    for (const {entry, bytes} of files) if (isLink(entry)) await link(join(top, entry.path), bytes);
+    return undefined;
+  } catch (error) {
+    return systemFailure(error, top);
   }
 }
 

@@ -1,19 +1,21 @@
 /**
  * Writes files so that whoever looks sees the old ones or the new ones, each whole: every text goes to a
  * temporary name in the folder where it belongs and is forced to the disk, and only when all are there do
- * they take their names.
+ * they take their names, one right after the other. A run that is killed just then leaves some old and some new.
  */
-import {randomUUID} from 'node:crypto';
-import {mkdir, open, rename, rm, rmdir, stat} from 'node:fs/promises';
+import {link, mkdir, open, rename, rm, rmdir, stat} from 'node:fs/promises';
 import {dirname, join} from 'node:path';
 import {type Failure, systemFailure} from './failure.js';
 import {shownName} from './names.js';
+import {passingName, sweepPassing} from './passing.js';
 
 export interface Output {
   readonly path: string;
   readonly text: string | Uint8Array;
   /** Permissions of the file that it takes the place of. */
   readonly mode?: number;
+  /** It takes nobody's place: where somebody wrote a file of its name meanwhile, that one stays. */
+  readonly isNew?: true;
 }
 
 /** Writes all of them or none; folders are made as needed. */
@@ -24,21 +26,29 @@ export async function writeFiles(
   const made: string[] = [];
   const waiting: Waiting[] = [];
   let current = '';
+  const swept = new Set<string>();
   try {
     for (const output of outputs) {
       current = output.path;
-      await makeFolder(dirname(output.path), made);
+      const folder = dirname(output.path);
+      await makeFolder(folder, made);
+      if (!swept.has(folder)) await sweepPassing(folder);
+      swept.add(folder);
       const blocked = await isFolder(output.path);
       if (blocked) throw Object.assign(new Error('a folder has its name'), {code: 'EISDIR'});
-      const temporary = join(dirname(output.path), `.wmark-${randomUUID()}.tmp`);
-      waiting.push({temporary, path: output.path});
+      const temporary = join(folder, passingName());
+      waiting.push({temporary, output});
       await writeThrough(temporary, output);
     }
-    for (const {temporary, path} of waiting) {
-      current = path;
-      await rename(temporary, path);
+    for (const {temporary, output} of waiting) {
+      current = output.path;
+      if (!(await put(temporary, output))) {
+        await cleanUp(waiting, made);
+        const hint = 'see what it is, and name another file';
+        return {ok: false, says: 'it is there already', hint, where: {file: shownName(current, cwd)}};
+      }
     }
-    await Promise.all([...new Set(outputs.map(({path}) => dirname(path)))].map(settle));
+    await Promise.all([...swept].map(settle));
     return {ok: true};
   } catch (error) {
     await cleanUp(waiting, made);
@@ -48,7 +58,27 @@ export async function writeFiles(
 
 interface Waiting {
   readonly temporary: string;
-  readonly path: string;
+  readonly output: Output;
+}
+
+/** Gives the text its name; not where that is taken and should not be. */
+async function put(temporary: string, {path, isNew}: Output): Promise<boolean> {
+  if (isNew && !(await linked(temporary, path))) return false;
+  if (isNew) await rm(temporary, {force: true});
+  else await rename(temporary, path);
+  return true;
+}
+
+/** A link is made only where the name is free, in one go. Some file systems have none: there the last one to write wins. */
+async function linked(temporary: string, path: string): Promise<boolean> {
+  try {
+    await link(temporary, path);
+    return true;
+  } catch (error) {
+    const isTaken = error instanceof Error && 'code' in error && error.code === 'EEXIST';
+    if (!isTaken) await rename(temporary, path);
+    return !isTaken;
+  }
 }
 
 /**

@@ -11,7 +11,7 @@ import {type GeneratedBook, generatedBook} from './generated.js';
 import {growth} from './growth.js';
 import {lint, parseBare} from './subjects.js';
 
-const SIZES = [10, 100, 1_000];
+const SIZES = [30, 100, 300, 1_000];
 const STEPS_PER_BOOK = 100;
 const STEPS_PER_FILE = 34;
 

@@ -5,7 +5,7 @@
 import {readFileSync} from 'node:fs';
 import {join} from 'node:path';
 import {describe, expect, test} from 'vitest';
-import {smallBook} from '../host/small-book.js';
+import {PROCEDURE, smallBook} from '../host/small-book.js';
 import {temporaryFolder} from '../host/temporary.js';
 import {canMount, type Ran, shell} from './run.js';
 
@@ -77,6 +77,65 @@ describe('on a disk of its own', () => {
     );
     expect(ran.out).toBe('exit 2\nexit 2\n');
     expect(readFileSync(join(folder, 'after'), 'utf8')).toBe(readFileSync(join(folder, 'before'), 'utf8'));
+  });
+});
+
+describe('every command that writes', () => {
+  const UNTIDY = PROCEDURE.replace('`clean: seat with solvent`', '`clean:seat  with solvent`');
+  const FILES = {...smallBook({'book/plug.md': UNTIDY}), 'book/plain.md': '# Plug\n\n1. Wipe the seat.\n'};
+  const SCRIPT = `
+    cd disk
+    for command in "sheet book --out out" "begin new" "tidy book" \
+      "known known.yaml --because old --owner RT book" \
+      "adopt book/plain.md --engine book/engine.yaml --out draft.md"
+    do
+      eval $WMARK $command > /dev/null || echo exit $?
+    done
+    eval $WMARK check book --cache kept
+    cd ..`;
+
+  test.each([
+    [
+      'full',
+      'dd if=/dev/zero of=disk/ballast bs=4k 2> /dev/null || true',
+      'the disk is full; make room or choose another folder; what was there before is untouched',
+    ],
+    ['read-only', 'mount -o remount,ro disk', 'it is on a disk that is read-only; choose another folder'],
+  ])('on a disk that is %s', async (_, prepare, says) => {
+    const folder = await temporaryFolder(FILES);
+    const ran = shell(
+      folder,
+      `mkdir disk && mount -t tmpfs -o size=64k tmpfs disk && cp -r book disk
+       ${prepare}
+       ${LIST('disk')} > before
+       ${SCRIPT}
+       ${LIST('disk')} > after`,
+      {apart: true},
+    );
+    // What the check keeps is nobody's loss.
+    expect(ran.out).toBe(
+      `${'exit 2\n'.repeat(5)}1 book, 1 procedure, 2 steps, 2 tags; 2 of 2 items covered\n0 errors, 0 warnings\n`,
+    );
+    const places = ['out/small/index.html', 'new/shop.yaml', 'book/plug.md', 'known.yaml', 'draft.md'];
+    expect(said(ran)).toBe(places.map((place) => `wmark: ${place}: ${says}\n`).join(''));
+    expect(readFileSync(join(folder, 'after'), 'utf8')).toBe(readFileSync(join(folder, 'before'), 'utf8'));
+  });
+
+  test('a comparison with a revision, where the disk for what passes is full or read-only', async () => {
+    const folder = await temporaryFolder(smallBook());
+    const ran = shell(
+      folder,
+      `git init -q . && git add . && git -c user.name=n -c user.email=e commit -qm one
+       mkdir disk && mount -t tmpfs -o size=8k tmpfs disk && export TMPDIR=$PWD/disk
+       eval $WMARK compare --since HEAD book || echo exit $?
+       find disk -mindepth 1
+       mount -o remount,ro disk
+       eval $WMARK compare --since HEAD book || echo exit $?`,
+      {apart: true},
+    );
+    expect(ran.out).toBe('exit 2\nexit 2\n');
+    expect(said(ran)).toContain('the disk is full');
+    expect(said(ran)).toContain('it is on a disk that is read-only');
   });
 });
 
