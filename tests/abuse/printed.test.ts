@@ -164,10 +164,7 @@ const HTML_FORMS: readonly (readonly string[])[] = [
   ['readings', '@record.json', '--book', '@plain', '--even-if-changed', '--as', 'html'],
 ];
 
-const RULES = {
-  extends: ['html-validate:standard'],
-  rules: {'no-inline-style': 'off', 'long-title': 'off'},
-} as const;
+const VALIDATOR = new HtmlValidate({extends: ['html-validate:standard']});
 
 describe('HTML', () => {
   test.each(HTML_FORMS)('%s %s %s %s', async (...words) => {
@@ -175,9 +172,10 @@ describe('HTML', () => {
     expect(code).not.toBe(3);
     expect(out).not.toMatch(ARMED);
     expect(out).not.toMatch(/href="javascript|src="http/);
-    // Within quotes a tag is only text.
-    expect(out.replace(/"[^"]*"/g, '""')).not.toContain('<script>hit');
-    const {results} = await new HtmlValidate({...RULES, rules: {...RULES.rules}}).validateString(out);
+    // A tag in the value of an attribute is only text, and is passed over here with the tag around it.
+    const tags = out.match(/<[a-z][^<>"]*(?:"[^"]*"[^<>"]*)*>/g) ?? [];
+    expect(tags.filter((tag) => tag.startsWith('<script'))).toEqual([]);
+    const {results} = await VALIDATOR.validateString(out);
     const told = results.flatMap(({messages}) =>
       messages.map(({ruleId, message}) => `${ruleId}: ${message}`),
     );
