@@ -1,11 +1,11 @@
 /** Reads a book's YAML from disk: engine.yaml, the files that it extends, and its shop.yaml. */
-import {dirname, join} from 'node:path';
+import {dirname} from 'node:path';
 import type {Specification} from '../spec/model.js';
 import {positionAt, type Source, type Where} from '../text/source.js';
 import {type Bounds, fileNamed} from './build-paths.js';
 import type {Failure} from './failure.js';
 import {shopFileFor} from './find.js';
-import {shownName, truePath} from './names.js';
+import {liesBelow, shownName, truePath} from './names.js';
 import {LIMITS} from './read.js';
 import {FRESH, type Reader} from './reader.js';
 
@@ -25,7 +25,10 @@ export async function specificationAt(
   reader: Reader = FRESH,
 ): Promise<ReadSpecification | Failure> {
   const shopFile = shopFileFor(dirname(engineFile));
-  const shopFolder = dirname((shopFile && (await truePath(shopFile))) ?? engineFile);
+  const shopFolder = shopFile === undefined ? dirname(engineFile) : await folderOfShop(shopFile);
+  if (shopFile !== undefined && shopFolder === undefined) return leadsOutside(shopFile, cwd);
+  if (shopFolder === undefined || !liesBelow((await truePath(engineFile)) ?? engineFile, shopFolder))
+    return leadsOutside(engineFile, cwd);
   const chain = await readChain(engineFile, shopFolder, {cwd, reader});
   if (!chain.ok) return chain;
   const [engine, ...bases] = chain.links;
@@ -39,8 +42,25 @@ export async function specificationAt(
     bases: bases.map((base) => base.source),
   });
   const paths = chain.links.map((link) => [link.source.file, link.path] as const);
-  if (shop && shopFile) paths.push([shop.source.file, join(shopFolder, 'shop.yaml')]);
+  if (shop && shopFile) paths.push([shop.source.file, (await truePath(shopFile)) ?? shopFile]);
   return {ok: true, spec, shopFolder, paths: new Map(paths)};
+}
+
+/**
+ * The true folder of a shop.yaml. A link would move the bounds of all that the book may read, so it may lead only to
+ * what lies below its own folder, or to a shop.yaml that would be found from here without it.
+ */
+async function folderOfShop(shopFile: string): Promise<string | undefined> {
+  const [real, home] = [await truePath(shopFile), await truePath(dirname(shopFile))];
+  if (real === undefined || home === undefined) return undefined;
+  if (liesBelow(real, home)) return home;
+  const above = shopFileFor(dirname(home));
+  return above !== undefined && (await truePath(above)) === real ? dirname(real) : undefined;
+}
+
+function leadsOutside(file: string, cwd: string): Failure {
+  const says = "it leads outside the shop's folder";
+  return {ok: false, says, hint: 'put the file itself there', where: {file: shownName(file, cwd)}};
 }
 
 interface Link {
