@@ -34,13 +34,13 @@ export function warningsFor(draft: Procedure, spec: Specification): readonly War
 /** Every part of the word, or something that means it, stands in the caution. */
 function isSaid(hazard: string, stems: ReadonlySet<string>): boolean {
   return wordsOf(hazard.replaceAll('-', ' ')).every(
-    ({stem}) => stems.has(stem) || (MEANT[stem] ?? []).some((word) => stems.has(word)),
+    ({stem}) => stems.has(stem) || (MEANT.get(stem) ?? []).some((word) => stems.has(word)),
   );
 }
 
-const MEANT: {readonly [word: string]: readonly string[]} = {
-  fire: ['burn', 'flame', 'spark', 'flash', 'ignite'],
-  vapour: ['vapor', 'fume'],
-  vapor: ['vapour', 'fume'],
-  hot: ['heat', 'scald', 'burn'],
-};
+const MEANT: ReadonlyMap<string, readonly string[]> = new Map([
+  ['fire', ['burn', 'flame', 'spark', 'flash', 'ignite']],
+  ['vapour', ['vapor', 'fume']],
+  ['vapor', ['vapour', 'fume']],
+  ['hot', ['heat', 'scald', 'burn']],
+]);

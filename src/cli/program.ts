@@ -2,6 +2,7 @@
 import {Command, InvalidArgumentError, Option} from 'commander';
 import type {ListName} from '../sheet/list-tables.js';
 import {nearest} from '../text/nearest.js';
+import {printable} from '../text/printable.js';
 import type {CheckOptions} from './check.js';
 import type {CompareOptions} from './compare.js';
 import type {Exit} from './exit.js';
@@ -26,7 +27,15 @@ export function programFor(streams: Streams, done: (exit: Exit) => void): Comman
     .configureOutput({
       writeOut: streams.report,
       writeErr: streams.aside,
-      outputError: (text, write) => write(text.replace(/^error: /, 'wmark: ')),
+      // It quotes the words that were given, which a script may have from a stranger.
+      outputError: (text, write) =>
+        write(
+          text
+            .replace(/^error: /, 'wmark: ')
+            .split('\n')
+            .map(printable)
+            .join('\n'),
+        ),
     })
     .exitOverride();
   const commands = [

@@ -6,7 +6,7 @@ import {checkWithJobs} from '../findings/check-jobs.js';
 import {today} from '../host/clock.js';
 import {type Failure, failureText} from '../host/failure.js';
 import type {LoadedBook} from '../host/load.js';
-import {shownName} from '../host/names.js';
+import {leadsOut, shownName} from '../host/names.js';
 import {type SheetForm, sheetsOf} from '../host/sheets.js';
 import {writeFiles} from '../host/write.js';
 import type {Job} from '../spec/job.js';
@@ -80,6 +80,7 @@ async function writeBook(
     return 'errors';
   }
   const folder = join(resolve(out), folderName(loaded));
+  if (await leadsOut(folder, resolve(out))) return linkedOut(folder);
   const sheets = await sheetsOf(loaded, {
     forms: FORMS[as],
     script: tabletScript,
@@ -102,6 +103,12 @@ async function writeBook(
     );
   }
   return errors > 0 ? 'errors' : undefined;
+}
+
+/** Whoever may write into a repository could lay such a link where a pipeline writes. */
+function linkedOut(folder: string): Failure {
+  const says = 'a symbolic link there leads out of the folder to write to';
+  return {ok: false, says, hint: 'take the link away', where: {file: shownName(folder, process.cwd())}};
 }
 
 const FORMS: Readonly<Record<SheetCommandOptions['as'], readonly SheetForm[]>> = {

@@ -1,13 +1,15 @@
 /** Reads a book's YAML from disk: engine.yaml, the files that it extends, and its shop.yaml. */
-import {dirname, join} from 'node:path';
+import {dirname} from 'node:path';
 import type {Specification} from '../spec/model.js';
 import {positionAt, type Source, type Where} from '../text/source.js';
 import {type Bounds, fileNamed} from './build-paths.js';
 import type {Failure} from './failure.js';
 import {shopFileFor} from './find.js';
-import {shownName} from './names.js';
+import {liesBelow, shownName} from './names.js';
 import {LIMITS} from './read.js';
 import {FRESH, type Reader} from './reader.js';
+
+type Look = Reader['disk'];
 
 export interface ReadSpecification {
   readonly ok: true;
@@ -26,7 +28,10 @@ export async function specificationAt(
 ): Promise<ReadSpecification | Failure> {
   const {disk} = reader;
   const shopFile = shopFileFor(dirname(engineFile), disk);
-  const shopFolder = dirname((shopFile && (await disk.truePath(shopFile))) ?? engineFile);
+  const shopFolder = shopFile === undefined ? dirname(engineFile) : await folderOfShop(shopFile, disk);
+  if (shopFile !== undefined && shopFolder === undefined) return leadsOutside(shopFile, cwd);
+  if (shopFolder === undefined || !liesBelow((await disk.truePath(engineFile)) ?? engineFile, shopFolder))
+    return leadsOutside(engineFile, cwd);
   const chain = await readChain(engineFile, shopFolder, {cwd, reader});
   if (!chain.ok) return chain;
   const [engine, ...bases] = chain.links;
@@ -40,8 +45,25 @@ export async function specificationAt(
     bases: bases.map((base) => base.source),
   });
   const paths = chain.links.map((link) => [link.source.file, link.path] as const);
-  if (shop && shopFile) paths.push([shop.source.file, join(shopFolder, 'shop.yaml')]);
+  if (shop && shopFile) paths.push([shop.source.file, (await disk.truePath(shopFile)) ?? shopFile]);
   return {ok: true, spec, shopFolder, paths: new Map(paths)};
+}
+
+/**
+ * The true folder of a shop.yaml. A link would move the bounds of all that the book may read, so it may lead only to
+ * what lies below its own folder, or to a shop.yaml that would be found from here without it.
+ */
+async function folderOfShop(shopFile: string, disk: Look): Promise<string | undefined> {
+  const [real, home] = [await disk.truePath(shopFile), await disk.truePath(dirname(shopFile))];
+  if (real === undefined || home === undefined) return undefined;
+  if (liesBelow(real, home)) return home;
+  const above = shopFileFor(dirname(home), disk);
+  return above !== undefined && (await disk.truePath(above)) === real ? dirname(real) : undefined;
+}
+
+function leadsOutside(file: string, cwd: string): Failure {
+  const says = "it leads outside the shop's folder";
+  return {ok: false, says, hint: 'put the file itself there', where: {file: shownName(file, cwd)}};
 }
 
 interface Link {

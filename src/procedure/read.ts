@@ -6,6 +6,7 @@ import {headingTags, reportTagsUnder} from './code-spans.js';
 import {readFront} from './front-matter.js';
 import {parseMarkdown} from './markdown.js';
 import type {Block, Procedure, Section, Tag} from './model.js';
+import {withoutDeep} from './nesting.js';
 import {otherBlock} from './other.js';
 import {liftProse, plainText, spanOf} from './prose.js';
 import {beginReading, type Reading, report} from './reading.js';
@@ -17,8 +18,9 @@ import {keepWaiting, type Place, stepsOf} from './steps.js';
  * through the procedure. A caution belongs to the step after it, across headings too.
  */
 export function readProcedure(source: Source): Procedure {
-  const {root} = parseMarkdown(source.text);
-  const reading = beginReading(source, root);
+  const flat = withoutDeep(source.text);
+  const {root} = parseMarkdown(flat.text);
+  const reading = beginReading(source, root, flat.deep);
   const yaml = root.children.find(({type}) => type === 'yaml');
   const {front, problems} = readFront(source, yaml && spanOf(yaml));
   reading.problems.push(...problems);

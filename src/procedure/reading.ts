@@ -3,6 +3,7 @@ import type {Definition, Nodes, Root} from 'mdast';
 import type {Problem, ProblemName} from '../text/problem.js';
 import type {Source, Span} from '../text/source.js';
 import type {Block, Caution, Step} from './model.js';
+import type {Flat} from './nesting.js';
 import {type Definitions, spanOf} from './prose.js';
 
 /** Lives while one procedure is read. */
@@ -22,9 +23,9 @@ export interface Reading {
   counted: number;
 }
 
-/** Prunes the tree where it is too deep to be walked, and begins the reading of it. */
-export function beginReading(source: Source, root: Root): Reading {
-  const problems: Problem[] = [];
+/** Prunes the tree where it is too deep to be walked, and begins the reading of it. `deep` was not even parsed. */
+export function beginReading(source: Source, root: Root, deep: Flat['deep']): Reading {
+  const problems: Problem[] = deep === undefined ? [] : [tooDeep(source, deep.at, deep.most)];
   const definitions = new Map<string, Definition>();
   const open: {node: Nodes; depth: number}[] = [{node: root, depth: 0}];
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
@@ -35,7 +36,7 @@ export function beginReading(source: Source, root: Root): Reading {
       for (const child of node.children) open.push({node: child, depth: depth + 1});
     } else if (node.children.length > 0) {
       node.children = [];
-      if (problems.length === 0) problems.push(tooDeep(source, spanOf(node)));
+      if (problems.length === 0) problems.push(tooDeep(source, spanOf(node).start, DEPTH));
     }
   }
   return {source, definitions, problems, steps: [], waiting: [], names: new Map(), begun: 0, counted: 0};
@@ -49,11 +50,11 @@ function collect(definitions: Map<string, Definition>, node: Definition): void {
   definitions.set(node.identifier, node);
 }
 
-function tooDeep(source: Source, span: Span): Problem {
+function tooDeep(source: Source, at: number, most: number): Problem {
   return {
     name: 'file-unreadable',
-    where: {file: source.file, span: {start: span.start, end: Math.min(span.start + 1, source.text.length)}},
-    says: `lists, quotes or emphasis stand more than ${DEPTH} deep in each other, and what is deeper was not read`,
+    where: {file: source.file, span: {start: at, end: Math.min(at + 1, source.text.length)}},
+    says: `lists, quotes, brackets or emphasis stand more than ${most} deep in each other, and what is deeper was not read`,
     hint: 'take the text apart',
   };
 }

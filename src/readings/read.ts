@@ -2,7 +2,7 @@
 import type * as z from 'zod';
 import type {Source, Span} from '../text/source.js';
 import {type JsonNode, plainJson, readJson} from './json.js';
-import {type BuildRecord, RECORD} from './record.js';
+import {type BuildRecord, ENTRY, RECORD} from './record.js';
 
 export type RecordRead =
   | {readonly ok: true; readonly record: BuildRecord}
@@ -26,12 +26,34 @@ export function readRecord({text}: Pick<Source, 'text'>): RecordRead {
     const {span, says} = tree;
     return {ok: false, problems: [{span, says, hint: 'export the record from its sheet again'}]};
   }
-  const result = RECORD.safeParse(plainJson(tree));
+  const result = RECORD.safeParse(withFewFaults(plainJson(tree)));
   if (result.success) return {ok: true, record: result.data};
   return {
     ok: false,
     problems: result.error.issues.slice(0, PROBLEMS_SHOWN).map((issue) => told(issue, tree)),
   };
+}
+
+/**
+ * What comes after enough entries that are none is left out: it would tell nothing new, and the shape's own reader
+ * cannot carry the faults of a hundred thousand of them.
+ */
+function withFewFaults(value: unknown): unknown {
+  if (!isObject(value) || !Array.isArray(value.sheets)) return value;
+  let left = PROBLEMS_SHOWN;
+  const cut = (list: readonly unknown[], isGood: (one: unknown) => boolean) => {
+    const end = list.findIndex((one) => !isGood(one) && left-- <= 0);
+    return end === -1 ? list : list.slice(0, end);
+  };
+  const sheets = value.sheets.map((sheet: unknown) => {
+    if (!isObject(sheet) || !Array.isArray(sheet.entries)) return sheet;
+    return {...sheet, entries: cut(sheet.entries, (one) => ENTRY.safeParse(one).success)};
+  });
+  return {...value, sheets: cut(sheets, (sheet) => isObject(sheet) && Array.isArray(sheet.entries))};
+}
+
+function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 function told(issue: z.core.$ZodIssue, tree: JsonNode): RecordProblem {

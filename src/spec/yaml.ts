@@ -66,7 +66,13 @@ function readWhole(
   const tokens = tokensWithin(masked, caps.depth);
   if (tokens.tooDeepAt !== undefined) return unreadable(tooDeep(from, tokens.tooDeepAt, caps.depth));
   // The library's own check for equal keys takes time with the square of their number; `mapOf` makes it instead.
-  const composer = new Composer({schema: 'core', version: '1.2', uniqueKeys: false, prettyErrors: false});
+  const composer = new Composer({
+    schema: 'core',
+    version: '1.2',
+    uniqueKeys: false,
+    prettyErrors: false,
+    resolveKnownTags: false,
+  });
   const [document, ...more] = composer.compose(tokens.tokens, true, from.text.length);
   const problems: Problem[] = [];
   for (const fault of [...(document?.errors ?? []), ...(document?.warnings ?? [])]) {
