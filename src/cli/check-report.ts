@@ -1,4 +1,5 @@
 /** The result of a check over several books, and its two forms: lines for people and editors, JSON for programs. */
+import type {CheckOptions} from '../findings/check.js';
 import {checkWithJobs, type JobFinding, type JobsReport} from '../findings/check-jobs.js';
 import type {Finding} from '../findings/model.js';
 import type {Summary} from '../findings/summary.js';
@@ -7,6 +8,7 @@ import {placeOf, textsOf} from '../host/places.js';
 import {printable} from '../text/printable.js';
 import type {Source} from '../text/source.js';
 import type {CheckJson} from './check-shape.js';
+import {faultJson, type HouseFaultJson} from './house.js';
 
 export type FindingJson = CheckJson['findings'][number];
 type SummaryJson = CheckJson['summary'];
@@ -30,14 +32,24 @@ export function checkJson(checked: readonly Checked[]): CheckJson {
 }
 
 /** A book with a job in it is checked as it holds for that job; any other as it holds for all, and then for each job. */
-export function checkBooks(books: readonly LoadedBook[], date: string): CheckJson {
-  return checkJson(
-    books.map((loaded) => {
-      const jobs = loaded.book.job === undefined ? jobsAsked(loaded) : [];
-      const alone = loaded.alone === true;
-      return {loaded, report: checkWithJobs(loaded.book, jobs, {today: date, alone})};
-    }),
-  );
+export function checkBooks(
+  books: readonly LoadedBook[],
+  options: Pick<CheckOptions, 'today' | 'house'>,
+): {readonly result: CheckJson; readonly faults: readonly HouseFaultJson[]} {
+  const checked = books.map((loaded) => {
+    const jobs = loaded.book.job === undefined ? jobsAsked(loaded) : [];
+    const alone = loaded.alone === true;
+    return {loaded, report: checkWithJobs(loaded.book, jobs, {...options, alone})};
+  });
+  return {result: checkJson(checked), faults: faultsIn(checked)};
+}
+
+/** What went wrong in rules of the house. */
+export function faultsIn(checked: readonly Checked[]): HouseFaultJson[] {
+  return checked.flatMap(({loaded, report}) => {
+    const texts = textsOf(loaded.book, loaded.jobs);
+    return report.houseFaults.map((fault) => faultJson(fault, texts));
+  });
 }
 
 function asked({only}: LoadedBook, {findings, ofJobs}: JobsReport): readonly Finding[] {

@@ -9,11 +9,12 @@ import {type CheckForm, rendered} from './check-forms.js';
 import {checkBooks} from './check-report.js';
 import type {CheckJson} from './check-shape.js';
 import {EXIT, type Exit} from './exit.js';
+import {askedHouse, type HouseOptions, tellFaults} from './house.js';
 import type {StopOn} from './stop-on.js';
 import type {Streams} from './streams.js';
 import {withoutKnown} from './without-known.js';
 
-export interface CheckOptions {
+export interface CheckOptions extends HouseOptions {
   readonly as: CheckForm;
   /** Number of the job for which the books are judged, or `all`; left out, they are judged with all of their jobs. */
   readonly job?: string;
@@ -32,6 +33,11 @@ export async function check(
 ): Promise<Exit> {
   const {report, aside} = streams;
   const complain = (failure: Failure) => aside(`wmark: ${printable(failureText(failure))}\n`);
+  const house = await askedHouse(options);
+  if (!house.ok) {
+    complain(house);
+    return EXIT.unable;
+  }
   const changed = await changedFiles(paths, options);
   if (changed && !changed.ok) {
     complain(changed);
@@ -41,16 +47,17 @@ export async function check(
   const {books, failed} =
     job === undefined ? await wholeBooks(paths, streams) : await askedBooks(paths, job, streams);
   if (books.length === 0) return EXIT.unable;
-  const whole = checkBooks(books, today());
+  const {result: whole, faults} = checkBooks(books, {today: today(), house: house.findings});
+  tellFaults(faults, house, streams);
   const all = changed ? inFiles(whole, changed.names) : whole;
-  const held = await withoutKnown(all, books, options, aside);
+  const held = await withoutKnown(all, books, {known: options.known, house: house.findings}, aside);
   if (!held.ok) {
     complain(held);
     return EXIT.unable;
   }
   const {result} = held;
-  report(await rendered(options.as, held, books));
-  if (failed) return EXIT.unable;
+  report(await rendered(options.as, held, books, house.findings));
+  if (failed || faults.length > 0) return EXIT.unable;
   return stops(result, options.stopOn ?? []) ? EXIT.errors : EXIT.clean;
 }
 

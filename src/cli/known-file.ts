@@ -1,6 +1,7 @@
 /** The list of known findings on disk, and how findings of a report are held against it. */
 import {existsSync} from 'node:fs';
 import {dirname, relative, resolve, sep} from 'node:path';
+import {HOUSE_PREFIX, type HouseFinding} from '../findings/house.js';
 import {type Candidate, type Known, readKnown, type Sorted, sorted} from '../findings/known.js';
 import type {Failure} from '../host/failure.js';
 import type {LoadedBook} from '../host/load.js';
@@ -59,12 +60,17 @@ export function sortedBy(
   );
 }
 
-/** Whether this run looked at the file of an entry: it is one of the books', or it is gone. */
-export function seenBy(books: readonly LoadedBook[], folder: string, cwd: string): (entry: Known) => boolean {
+/** Whether this run could have found an entry: its file is one of the books', or is gone, and its rule was at hand. */
+export function seenBy(
+  books: readonly LoadedBook[],
+  {folder, cwd, house}: {folder: string; cwd: string; house: readonly HouseFinding[]},
+): (entry: Known) => boolean {
+  const asked = (name: string) => !name.startsWith(HOUSE_PREFIX) || house.some((rule) => rule.name === name);
   const files = books.flatMap(({book, jobs, only}) => {
     const names = [...textsOf(book, jobs).keys()];
     return only ? names.filter((name) => only.has(name)) : names;
   });
   const paths = new Set(files.map((file) => resolve(cwd, file)));
-  return ({file}) => paths.has(resolve(folder, file)) || !existsSync(resolve(folder, file));
+  return ({file, finding}) =>
+    asked(finding) && (paths.has(resolve(folder, file)) || !existsSync(resolve(folder, file)));
 }

@@ -10,10 +10,11 @@ import {writeFiles} from '../host/write.js';
 import {printable} from '../text/printable.js';
 import {checkBooks, counted} from './check-report.js';
 import {EXIT, type Exit} from './exit.js';
+import {askedHouse, type HouseOptions, tellFaults} from './house.js';
 import {candidate, knownList, seenBy} from './known-file.js';
 import type {Streams} from './streams.js';
 
-export interface KnownOptions {
+export interface KnownOptions extends HouseOptions {
   readonly because: string;
   readonly owner: string;
 }
@@ -21,7 +22,7 @@ export interface KnownOptions {
 export async function known(
   file: string,
   paths: readonly string[],
-  {because, owner}: KnownOptions,
+  {because, owner, ...options}: KnownOptions,
   {report, aside}: Streams,
 ): Promise<Exit> {
   const cwd = process.cwd();
@@ -36,14 +37,21 @@ export async function known(
   failures.forEach(complain);
   // What could not be read might be struck off as settled.
   if (books.length === 0 || failures.length > 0) return EXIT.unable;
-  const {findings} = checkBooks(books, today());
+  const house = await askedHouse(options);
+  if (!house.ok) {
+    complain(house);
+    return EXIT.unable;
+  }
+  const {result, faults} = checkBooks(books, {today: today(), house: house.findings});
+  tellFaults(faults, house, {aside});
+  if (faults.length > 0) return EXIT.unable;
   const folder = dirname(path);
-  const counting = findings.filter(({severity}) => severity !== 'information');
+  const counting = result.findings.filter(({severity}) => severity !== 'information');
   const {text, added, struck} = rewritten(
     list?.source.text,
     list?.entries ?? [],
     counting.map((finding) => candidate(finding, folder, cwd)),
-    {reason: {because, owner}, isSeen: seenBy(books, folder, cwd)},
+    {reason: {because, owner}, isSeen: seenBy(books, {folder, cwd, house: house.findings})},
   );
   const written = await writeFiles([{path, text}]);
   if (!written.ok) {

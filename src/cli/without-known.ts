@@ -1,4 +1,5 @@
 /** `wmark check --known FILE`: the result without the findings that the shop knows of. */
+import type {HouseFinding} from '../findings/house.js';
 import type {Failure} from '../host/failure.js';
 import type {LoadedBook} from '../host/load.js';
 import {printable} from '../text/printable.js';
@@ -19,7 +20,7 @@ export interface Held {
 export async function withoutKnown(
   whole: CheckJson,
   books: readonly LoadedBook[],
-  {known: file}: {readonly known?: string},
+  {known: file, house}: {readonly known?: string | undefined; readonly house: readonly HouseFinding[]},
   aside: Streams['aside'],
 ): Promise<Held | Failure> {
   if (file === undefined) return {ok: true, result: whole, known: []};
@@ -27,7 +28,7 @@ export async function withoutKnown(
   const list = await knownList(file, cwd);
   if (!list.ok) return list;
   const {fresh, known, settled} = sortedBy(whole.findings, list, cwd);
-  const isSeen = seenBy(books, list.folder, cwd);
+  const isSeen = seenBy(books, {folder: list.folder, cwd, house});
   for (const [entry, found] of settled) {
     if (!isSeen(entry)) continue;
     const {line} = positionAt(list.source, entry.where.span.start);

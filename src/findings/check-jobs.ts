@@ -4,22 +4,32 @@ import type {Job} from '../spec/job.js';
 import {type CheckOptions, type CheckReport, check} from './check.js';
 import type {Finding} from './model.js';
 
+/** Of a book and its jobs. */
 export interface JobsReport extends CheckReport {
   /** What the jobs have beyond the book, each once, with the jobs that it concerns among `related`. */
   readonly ofJobs: readonly JobFinding[];
 }
 
+/** A finding and the jobs that have it, at least one. */
 export interface JobFinding {
   readonly finding: Finding;
   readonly jobs: readonly Job[];
 }
 
+/**
+ * What `wmark check` does: the book as it holds for all engines, then for each job.
+ *
+ * @throws {TypeError} as `check` does
+ */
 export function checkWithJobs(book: Book, jobs: readonly Job[], options: CheckOptions = {}): JobsReport {
   const plain = check(book, options);
   const known = new Set(plain.findings.map(keyOf));
   const found = new Map<string, {finding: Finding; jobs: Job[]}>();
+  const houseFaults = [...plain.houseFaults];
   for (const job of jobs) {
-    for (const finding of check({...book, job}, options).findings) {
+    const ofJob = check({...book, job}, options);
+    houseFaults.push(...ofJob.houseFaults.filter(({name}) => houseFaults.every((one) => one.name !== name)));
+    for (const finding of ofJob.findings) {
       const key = keyOf(finding);
       // A waiver may well be of use for one engine only, and the plain book has judged it already.
       if (known.has(key) || finding.name === 'waiver-stale') continue;
@@ -28,7 +38,7 @@ export function checkWithJobs(book: Book, jobs: readonly Job[], options: CheckOp
       else before.jobs.push(job);
     }
   }
-  return {...plain, ofJobs: [...found.values()].map(withJobs)};
+  return {...plain, houseFaults, ofJobs: [...found.values()].map(withJobs)};
 }
 
 function keyOf({name, where, message}: Finding): string {
