@@ -4,12 +4,10 @@ import {dirname, relative, resolve, sep} from 'node:path';
 import {HOUSE_PREFIX, type HouseFinding} from '../findings/house.js';
 import {type Candidate, type Known, readKnown, type Sorted, sorted} from '../findings/known.js';
 import type {Failure} from '../host/failure.js';
-import type {LoadedBook} from '../host/load.js';
 import {shownName} from '../host/names.js';
-import {textsOf} from '../host/places.js';
 import {LIMITS, readText} from '../host/read.js';
 import {positionAt, type Source} from '../text/source.js';
-import type {FindingJson} from './check-report.js';
+import type {FindingJson} from './answer.js';
 
 export interface KnownList {
   readonly ok: true;
@@ -60,16 +58,15 @@ export function sortedBy(
   );
 }
 
-/** Whether this run could have found an entry: its file is one of the books', or is gone, and its rule was at hand. */
-export function seenBy(
-  books: readonly LoadedBook[],
-  {folder, cwd, house}: {folder: string; cwd: string; house: readonly HouseFinding[]},
-): (entry: Known) => boolean {
+/** What a run looked at: the names of the files that were judged, and the rules of the house beside ours. */
+export interface Looked {
+  readonly files: readonly string[];
+  readonly house: readonly HouseFinding[];
+}
+
+/** Whether a run could have found an entry: its file was judged, or is gone, and its rule was at hand. */
+export function seenBy({files, house}: Looked, folder: string, cwd: string): (entry: Known) => boolean {
   const asked = (name: string) => !name.startsWith(HOUSE_PREFIX) || house.some((rule) => rule.name === name);
-  const files = books.flatMap(({book, jobs, only}) => {
-    const names = [...textsOf(book, jobs).keys()];
-    return only ? names.filter((name) => only.has(name)) : names;
-  });
   const paths = new Set(files.map((file) => resolve(cwd, file)));
   return ({file, finding}) =>
     asked(finding) && (paths.has(resolve(folder, file)) || !existsSync(resolve(folder, file)));

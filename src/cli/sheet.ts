@@ -1,4 +1,5 @@
 /** `wmark sheet`: checks books and writes their sheets, a folder for each engine. */
+
 import {readdir} from 'node:fs/promises';
 import {join, resolve} from 'node:path';
 import {checkWithJobs} from '../findings/check-jobs.js';
@@ -9,14 +10,15 @@ import type {LoadedBook} from '../host/load.js';
 import {shownName} from '../host/names.js';
 import {type SheetForm, sheetsOf} from '../host/sheets.js';
 import {writeFiles} from '../host/write.js';
-import type {Paper} from '../sheet/model.js';
 import type {Job} from '../spec/job.js';
-import type {Language} from '../spec/model.js';
+import type {Language, Paper} from '../spec/model.js';
 import {printable} from '../text/printable.js';
+import {bookReport, faultsIn} from './answer-fresh.js';
 import {askedBooks} from './asked-books.js';
-import {checkJson, checkText, counted, faultsIn} from './check-report.js';
+import {checkJson, checkText, counted} from './check-report.js';
 import {EXIT, type Exit} from './exit.js';
-import {askedHouse, type HouseOptions, tellFaults} from './house.js';
+import {askedHouse, type HouseOptions} from './house.js';
+import {tellFaults} from './house-faults.js';
 import type {Streams} from './streams.js';
 import {tabletScript} from './tablet-script.js';
 
@@ -45,7 +47,8 @@ export async function sheet(
   let exit: Exit = failed ? EXIT.unable : EXIT.clean;
   const taken = new Map<string, LoadedBook>();
   for (const loaded of books) {
-    const failure = alreadyTaken(loaded, taken) ?? (await writeBook(loaded, {...options, house}, streams));
+    const failure =
+      alreadyTaken(loaded, taken) ?? (await writeBook(loaded, {...options, rules: house}, streams));
     if (failure === 'errors') exit = exit === EXIT.clean ? EXIT.errors : exit;
     else if (failure) {
       complain(failure);
@@ -73,24 +76,17 @@ function alreadyTaken(loaded: LoadedBook, taken: Map<string, LoadedBook>): Failu
 
 async function writeBook(
   loaded: LoadedBook,
-  {
-    out,
-    as,
-    paper,
-    language,
-    evenWithErrors,
-    house,
-  }: Omit<SheetCommandOptions, 'job' | 'house'> & {readonly house: House},
+  {out, as, paper, language, evenWithErrors, rules}: SheetCommandOptions & {readonly rules: House},
   {report, aside}: Streams,
 ): Promise<Failure | 'errors' | undefined> {
-  const options = {today: today(), alone: loaded.alone === true, house: house.findings};
-  const judged = [{loaded, report: checkWithJobs(loaded.book, [], options)}];
-  const checked = checkJson(judged);
-  const faults = faultsIn(judged);
-  tellFaults(faults, house, {aside});
+  const options = {today: today(), alone: loaded.alone === true, house: rules.findings};
+  const judged = checkWithJobs(loaded.book, [], options);
+  const faults = faultsIn(loaded, judged);
+  tellFaults(faults, rules, {aside});
   if (faults.length > 0 && !evenWithErrors) {
     return {ok: false, says: 'no sheet was written', hint: 'mend the rule', where: {file: fileOf(loaded)}};
   }
+  const checked = checkJson([bookReport(loaded, judged)]);
   const errors = checked.summary.errors;
   if (errors > 0) aside(checkText(checked));
   if (errors > 0 && !evenWithErrors) {

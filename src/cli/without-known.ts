@@ -1,12 +1,11 @@
 /** `wmark check --known FILE`: the result without the findings that the shop knows of. */
-import type {HouseFinding} from '../findings/house.js';
 import type {Failure} from '../host/failure.js';
-import type {LoadedBook} from '../host/load.js';
 import {printable} from '../text/printable.js';
 import {positionAt} from '../text/source.js';
-import {counted, type FindingJson, weighed} from './check-report.js';
+import type {FindingJson} from './answer.js';
+import {counted, weighed} from './check-report.js';
 import type {CheckJson} from './check-shape.js';
-import {knownList, seenBy, sortedBy} from './known-file.js';
+import {knownList, type Looked, seenBy, sortedBy} from './known-file.js';
 import type {Streams} from './streams.js';
 
 export interface Held {
@@ -19,16 +18,15 @@ export interface Held {
 /** The result without the findings that the shop knows of; entries of the list that are settled are said aside. */
 export async function withoutKnown(
   whole: CheckJson,
-  books: readonly LoadedBook[],
-  {known: file, house}: {readonly known?: string | undefined; readonly house: readonly HouseFinding[]},
+  looked: Looked,
+  file: string,
   aside: Streams['aside'],
 ): Promise<Held | Failure> {
-  if (file === undefined) return {ok: true, result: whole, known: []};
   const cwd = process.cwd();
   const list = await knownList(file, cwd);
   if (!list.ok) return list;
   const {fresh, known, settled} = sortedBy(whole.findings, list, cwd);
-  const isSeen = seenBy(books, {folder: list.folder, cwd, house});
+  const isSeen = seenBy(looked, list.folder, cwd);
   for (const [entry, found] of settled) {
     if (!isSeen(entry)) continue;
     const {line} = positionAt(list.source, entry.where.span.start);

@@ -139,3 +139,22 @@ test('a list of known findings keeps what a run without the rules cannot see', a
   const both = wmark(folder, 'check', 'book', '--known', 'known.yaml', '--house', 'house.mjs');
   expect(both).toMatchObject({code: 0, err: ''});
 });
+
+test('slices are checked without', async () => {
+  const folder = await folderWith({'house.mjs': RULE});
+  const {code, err} = wmark(
+    folder,
+    'check',
+    'book',
+    '--house',
+    'house.mjs',
+    '--slice',
+    '1/2',
+    '--as',
+    'json',
+  );
+  expect({code, err}).toEqual({
+    code: 2,
+    err: 'wmark: --house and --slice do not go together; leave one of them out\n',
+  });
+});
