@@ -8,6 +8,7 @@ import type {Plugin} from 'unified';
 import type {VFile} from 'vfile';
 import type {Book} from './build/book.js';
 import {check} from './findings/check.js';
+import type {HouseFinding} from './findings/house.js';
 import type {Finding} from './findings/model.js';
 import {today} from './host/clock.js';
 import {failureText} from './host/failure.js';
@@ -18,18 +19,27 @@ import {placeOf, textsOf} from './host/places.js';
 import {readProcedure} from './procedure/read.js';
 import {type Source, source} from './text/source.js';
 
+/** What the plugin is told. */
 export interface WitnessMarkOptions {
   /**
    * The folder of the book, relative to the file's working folder; or a book as `loadBook` gives it; or one made
    * from texts, whose file names count from the file's working folder. A folder is read anew for every file.
    */
   readonly book: string | LoadedBook | Book;
+  /** Rules of the house, beside the tool's own. One that goes wrong leaves a message under its own name. */
+  readonly house?: readonly HouseFinding[];
 }
 
 /** The origin of the messages. */
 export const MESSAGE_SOURCE = 'witness-mark';
 
-/** Silent for a tree that no text belongs to, and for a file that the book does not list. */
+/**
+ * Leaves a message for every finding that stands in the file: its name as rule id, its place, its story as note.
+ * Silent for a tree that no text belongs to, and for a file that the book does not list. The file fails where the
+ * folder of the book can't be read.
+ *
+ * @example unified().use(remarkParse).use(witnessMark, {book: 'my-engine'}).use(remarkStringify)
+ */
 export const witnessMark: Plugin<[WitnessMarkOptions], Root> = (options) => async (_tree, file) => {
   const text = String(file);
   if (text === '') return;
@@ -38,8 +48,16 @@ export const witnessMark: Plugin<[WitnessMarkOptions], Root> = (options) => asyn
   if (listed === undefined) return;
   const now = withText(book, source(listed, text));
   const texts = textsOf(now);
-  for (const finding of check(now, {today: today()}).findings) {
+  const {findings, houseFaults} = check(now, {today: today(), ...(options.house && {house: options.house})});
+  for (const finding of findings) {
     if (finding.where.file === listed) leave(file, finding, texts);
+  }
+  for (const {name, during, says} of houseFaults) {
+    const message = file.message(`${name} went wrong (${during}): ${says}`, {
+      ruleId: name,
+      source: MESSAGE_SOURCE,
+    });
+    message.fatal = true;
   }
 };
 

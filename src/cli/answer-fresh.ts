@@ -9,6 +9,7 @@ import {textsOf} from '../host/places.js';
 import type {Reader} from '../host/reader.js';
 import type {Answer, AnswerOptions, BookReport} from './answer.js';
 import {findingJson} from './finding-json.js';
+import {faultJson, type HouseFaultJson} from './house-faults.js';
 
 export interface FreshAnswer {
   readonly answer: Answer;
@@ -18,23 +19,26 @@ export interface FreshAnswer {
 
 export async function answerFresh(
   found: FoundBook,
-  {cwd, date, job}: AnswerOptions,
+  {cwd, date, job, rules}: AnswerOptions,
   reader: Reader,
 ): Promise<FreshAnswer> {
   const loaded = await loadFound(found, cwd, reader);
   if (loaded === undefined) return {answer: {reports: [], jobs: [], base: true}};
   if (!loaded.ok) return {answer: {reports: [], jobs: [], failure: loaded}};
   const chosen = job === undefined ? [loaded] : booksForJob([loaded], job);
-  const reports = 'ok' in chosen ? [] : chosen.map((one) => bookReport(one, reportOf(one, date)));
+  const judged = 'ok' in chosen ? [] : chosen.map((one) => [one, reportOf(one, date, rules)] as const);
+  const reports = judged.map(([one, report]) => bookReport(one, report));
+  const houseFaults = judged.flatMap(([one, report]) => faultsIn(one, report));
   const lastDate = lastDateOf(loaded.book.spec, date);
   const jobs = loaded.jobs.map(({number}) => number);
-  return {answer: {reports, jobs}, ...(lastDate !== undefined && {lastDate})};
+  const answer = {reports, jobs, ...(houseFaults.length > 0 && {houseFaults})};
+  return {answer, ...(lastDate !== undefined && {lastDate})};
 }
 
 /** A book with a job in it is checked as it holds for that job; any other as it holds for all, and then for each job. */
-function reportOf(loaded: LoadedBook, date: string): JobsReport {
+function reportOf(loaded: LoadedBook, date: string, house: AnswerOptions['rules']): JobsReport {
   const jobs = loaded.book.job === undefined ? jobsAsked(loaded) : [];
-  return checkWithJobs(loaded.book, jobs, {today: date, alone: loaded.alone === true});
+  return checkWithJobs(loaded.book, jobs, {today: date, alone: loaded.alone === true, ...(house && {house})});
 }
 
 /**
@@ -52,6 +56,13 @@ export function bookReport(loaded: LoadedBook, report: JobsReport): BookReport {
     files: only ? names.filter((name) => only.has(name)) : names,
     findings: asked(loaded, report).map((finding) => findingJson(finding, texts)),
   };
+}
+
+/** What went wrong in rules of the house. */
+export function faultsIn({book, jobs}: LoadedBook, {houseFaults}: JobsReport): HouseFaultJson[] {
+  if (houseFaults.length === 0) return [];
+  const texts = textsOf(book, jobs);
+  return houseFaults.map((fault) => faultJson(fault, texts));
 }
 
 function asked({only}: LoadedBook, {findings, ofJobs}: JobsReport): readonly Finding[] {

@@ -1,6 +1,8 @@
 /** What the check says of one found book: plain data, so that it can be kept, sent and put together with others. */
+import type {HouseFinding} from '../findings/house.js';
 import type {Failure} from '../host/failure.js';
 import type {CheckJson} from './check-shape.js';
+import type {HouseFaultJson} from './house-faults.js';
 
 export type FindingJson = CheckJson['findings'][number];
 
@@ -30,6 +32,8 @@ export interface Answer {
   readonly base?: true;
   /** Why it could not be read. */
   readonly failure?: Failure;
+  /** What went wrong in rules of the house. */
+  readonly houseFaults?: readonly HouseFaultJson[];
 }
 
 /** What an answer hangs on beside the files of its book. */
@@ -39,4 +43,6 @@ export interface AnswerOptions {
   readonly date: string;
   /** Number of a job, or `all`. */
   readonly job?: string | undefined;
+  /** Rules of the house. What they say is never kept: nobody knows what else it hangs on. */
+  readonly rules?: readonly HouseFinding[] | undefined;
 }

@@ -1,4 +1,6 @@
 /** Finds the books that a check was asked about, or one slice of them, and has them answered for. */
+import type {HouseFinding} from '../findings/house.js';
+import {NO_CACHE} from '../host/cache.js';
 import {today} from '../host/clock.js';
 import type {Failure} from '../host/failure.js';
 import {findBooks} from '../host/find-books.js';
@@ -26,6 +28,7 @@ export interface PlacedAnswer {
 export interface AskedOptions extends CacheOptions {
   readonly job?: string | undefined;
   readonly slice?: Slice | undefined;
+  readonly rules?: readonly HouseFinding[] | undefined;
 }
 
 export async function askedAnswers(
@@ -43,9 +46,10 @@ export async function askedAnswers(
   return {failures, list: listDigest(names), answers: placed()};
 
   async function* placed(): AsyncGenerator<PlacedAnswer> {
-    const cache = cacheFor(options);
+    const {job, rules} = options;
+    const cache = rules ? NO_CACHE : cacheFor(options);
     let done = 0;
-    for await (const answer of answers(chosen, {cwd, date: today(), job: options.job}, cache)) {
+    for await (const answer of answers(chosen, {cwd, date: today(), job, rules}, cache)) {
       yield {at: places[done] ?? 0, answer};
       done++;
       progress(`${done} of ${chosen.length} books checked`);

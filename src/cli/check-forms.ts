@@ -1,4 +1,5 @@
 /** The forms in which `wmark check` reports, each loaded only when it is asked for. */
+import type {HouseFinding} from '../findings/house.js';
 import {checkText} from './check-report.js';
 import type {Held} from './without-known.js';
 
@@ -9,6 +10,7 @@ export async function rendered(
   as: CheckForm,
   {result, known}: Held,
   procedures: readonly string[],
+  house: readonly HouseFinding[] = [],
 ): Promise<string> {
   switch (as) {
     case 'json':
@@ -18,7 +20,7 @@ export async function rendered(
         import('./findings-sarif.js'),
         import('./sarif.js'),
       ]);
-      return sarifLog(findingRules(), [
+      return sarifLog(findingRules(house), [
         ...result.findings.map((finding) => findingResult(finding)),
         ...known.map(([finding, because]) => findingResult(finding, because)),
       ]);

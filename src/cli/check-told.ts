@@ -2,6 +2,7 @@
 import {noSuchJob} from '../host/choose-jobs.js';
 import {type Failure, failureText} from '../host/failure.js';
 import {onlyBases} from '../host/find-books.js';
+import type {House} from '../host/house.js';
 import {printable} from '../text/printable.js';
 import type {BookReport} from './answer.js';
 import type {PlacedAnswer} from './asked-answers.js';
@@ -10,6 +11,8 @@ import {type CheckForm, rendered} from './check-forms.js';
 import {checkJson, findingsText, sumsText} from './check-report.js';
 import type {CheckJson} from './check-shape.js';
 import {EXIT, type Exit} from './exit.js';
+import {type HouseFaultJson, tellFaults} from './house-faults.js';
+import type {Looked} from './known-file.js';
 import {type SliceHead, slicePart} from './slice-part.js';
 import type {StopOn} from './stop-on.js';
 import type {Streams} from './streams.js';
@@ -31,6 +34,8 @@ export interface Answers {
   readonly path: string;
   /** Names of files outside of which findings are left out. */
   readonly changed?: ReadonlySet<string>;
+  /** The rules of the house that were asked beside ours. */
+  readonly house?: House;
   /** The answers are those of a slice only: what is missing may be in another. */
   readonly slice?: SliceHead;
 }
@@ -38,11 +43,14 @@ export interface Answers {
 export async function told(asked: Answers, options: TellOptions, streams: Streams): Promise<Exit> {
   const {report, aside} = streams;
   const complain = (failure: Failure) => aside(`wmark: ${printable(failureText(failure))}\n`);
-  const {reports, failed, placed, missing} = await collected(asked, options, {report, complain});
+  const {reports, failed, placed, missing, faults} = await collected(asked, options, {report, complain});
+  if (asked.house) tellFaults(faults, asked.house, {aside});
   if (missing) complain(missing);
   if (missing || (reports.length === 0 && !asked.slice)) return EXIT.unable;
   const whole = checkJson(reports);
-  const held = await heldBack(whole, reports, options, aside);
+  const rules = asked.house?.findings ?? [];
+  const looked = {files: reports.flatMap((one) => one.files), house: rules};
+  const held = await heldBack(whole, looked, options, aside);
   if (!held.ok) {
     complain(held);
     return EXIT.unable;
@@ -52,24 +60,28 @@ export async function told(asked: Answers, options: TellOptions, streams: Stream
     const slice = asked.slice && slicePart(asked.slice, placed, asked);
     const procedures = reports.flatMap((one) => one.procedures);
     report(
-      await rendered(options.as, {...held, result: {...held.result, ...(slice && {slice})}}, procedures),
+      await rendered(
+        options.as,
+        {...held, result: {...held.result, ...(slice && {slice})}},
+        procedures,
+        rules,
+      ),
     );
   }
-  if (failed) return EXIT.unable;
+  if (failed || faults.length > 0) return EXIT.unable;
   return stops(held.result, options.stopOn ?? []) ? EXIT.errors : EXIT.clean;
 }
 
 /** What is needed for the list of known findings is loaded only where there is one. */
 async function heldBack(
   whole: CheckJson,
-  reports: readonly BookReport[],
+  looked: Looked,
   {known}: TellOptions,
   aside: Streams['aside'],
 ): Promise<Held | Failure> {
   if (known === undefined) return {ok: true, result: whole, known: []};
   const {withoutKnown} = await import('./without-known.js');
-  const files = reports.flatMap((one) => one.files);
-  return withoutKnown(whole, files, known, aside);
+  return withoutKnown(whole, looked, known, aside);
 }
 
 /** Lines for people come as soon as they are known, unless the list of known findings has to see them all first. */
@@ -83,6 +95,7 @@ interface Collected {
   readonly failed: boolean;
   /** Why there is no report at all. */
   readonly missing: Failure | undefined;
+  readonly faults: readonly HouseFaultJson[];
 }
 
 async function collected(
@@ -103,6 +116,7 @@ async function collected(
   }
   const all = placed.map(({answer}) => answer);
   const reports = all.flatMap((answer) => answer.reports);
+  const faults = all.flatMap(({houseFaults = []}) => houseFaults);
   const failed = failures.length > 0 || all.some(({failure}) => failure !== undefined);
   const books = all.filter(({base, failure}) => !base && !failure);
   const none = reports.length === 0 && !slice;
@@ -111,13 +125,20 @@ async function collected(
       reports,
       placed,
       failed,
+      faults,
       missing: noSuchJob(
         books.flatMap(({jobs}) => jobs),
         options.job,
       ),
     };
   }
-  return {reports, placed, failed, missing: none && !failed ? onlyBases(path, process.cwd()) : undefined};
+  return {
+    reports,
+    placed,
+    failed,
+    faults,
+    missing: none && !failed ? onlyBases(path, process.cwd()) : undefined,
+  };
 }
 
 function stops({summary}: CheckJson, on: readonly StopOn[]): boolean {

@@ -5,10 +5,11 @@ import {type AskedOptions, askedAnswers} from './asked-answers.js';
 import {changedFiles} from './changed-files.js';
 import {type TellOptions, told} from './check-told.js';
 import {EXIT, type Exit} from './exit.js';
+import {askedHouse, type HouseOptions, rulesOf} from './house.js';
 import type {Streams} from './streams.js';
 
 /** `job`: number of the job for which the books are judged, or `all`; left out, they are judged with all of their jobs. */
-export interface CheckOptions extends TellOptions, AskedOptions {
+export interface CheckOptions extends TellOptions, Omit<AskedOptions, 'rules'>, HouseOptions {
   /** With `since`: only findings in files that changed since. */
   readonly onlyChanged?: boolean;
   readonly since?: string;
@@ -26,16 +27,26 @@ export async function check(
     complain({ok: false, says, hint: 'give --known to `wmark merge`'});
     return EXIT.unable;
   }
+  if (slice && options.house) {
+    complain({ok: false, says: '--house and --slice do not go together', hint: 'leave one of them out'});
+    return EXIT.unable;
+  }
+  const house = await askedHouse(options);
+  if (!house.ok) {
+    complain(house);
+    return EXIT.unable;
+  }
   const changed = await changedFiles(paths, options);
   if (changed && !changed.ok) {
     complain(changed);
     return EXIT.unable;
   }
-  const {list, ...asked} = await askedAnswers(paths, options, streams);
+  const {list, ...asked} = await askedAnswers(paths, {...options, ...rulesOf(house)}, streams);
   return told(
     {
       ...asked,
       path: paths[0] ?? '.',
+      house,
       ...(changed && {changed: changed.names}),
       ...(slice && {slice: {...slice, list, ...(job !== undefined && {job})}}),
     },

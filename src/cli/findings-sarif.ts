@@ -1,5 +1,7 @@
 /** Findings as results of SARIF: a rule each, their story as related locations, their fix as one that a service can offer. */
+import type {HouseFinding} from '../findings/house.js';
 import {meaningOf} from '../findings/meaning.js';
+import type {FindingKind} from '../findings/model.js';
 import {FINDINGS} from '../findings/registry.js';
 import {findingAddress} from '../host/package.js';
 import type {FindingJson} from './answer.js';
@@ -12,14 +14,23 @@ const LEVEL: {readonly [severity in FindingJson['severity']]: Level} = {
   information: 'note',
 };
 
-export function findingRules(): SarifRule[] {
-  return FINDINGS.map(({name, summary, why, severity}) => ({
+/** Rules of the house have no page among ours. */
+export function findingRules(house: readonly HouseFinding[] = []): SarifRule[] {
+  const rule = ({
+    name,
+    summary,
+    why,
+    severity,
+  }: Pick<FindingKind, 'name' | 'summary' | 'why' | 'severity'>) => ({
     id: name,
     says: `${summary}.`,
     why,
     level: LEVEL[severity],
-    helpUri: findingAddress(name),
-  }));
+  });
+  return [
+    ...FINDINGS.map((kind) => ({...rule(kind), helpUri: findingAddress(kind.name)})),
+    ...house.map(rule),
+  ];
 }
 
 /** `known` is why it is on the list of known findings, where it is. */

@@ -1,6 +1,7 @@
 /** The list of known findings on disk, and how findings of a report are held against it. */
 import {existsSync} from 'node:fs';
 import {dirname, relative, resolve, sep} from 'node:path';
+import {HOUSE_PREFIX, type HouseFinding} from '../findings/house.js';
 import {type Candidate, type Known, readKnown, type Sorted, sorted} from '../findings/known.js';
 import type {Failure} from '../host/failure.js';
 import {shownName} from '../host/names.js';
@@ -57,8 +58,16 @@ export function sortedBy(
   );
 }
 
-/** Whether this run looked at the file of an entry: it is one of those that were judged, or it is gone. */
-export function seenBy(files: readonly string[], folder: string, cwd: string): (entry: Known) => boolean {
+/** What a run looked at: the names of the files that were judged, and the rules of the house beside ours. */
+export interface Looked {
+  readonly files: readonly string[];
+  readonly house: readonly HouseFinding[];
+}
+
+/** Whether a run could have found an entry: its file was judged, or is gone, and its rule was at hand. */
+export function seenBy({files, house}: Looked, folder: string, cwd: string): (entry: Known) => boolean {
+  const asked = (name: string) => !name.startsWith(HOUSE_PREFIX) || house.some((rule) => rule.name === name);
   const paths = new Set(files.map((file) => resolve(cwd, file)));
-  return ({file}) => paths.has(resolve(folder, file)) || !existsSync(resolve(folder, file));
+  return ({file, finding}) =>
+    asked(finding) && (paths.has(resolve(folder, file)) || !existsSync(resolve(folder, file)));
 }

@@ -4,6 +4,7 @@ import {dirname, resolve} from 'node:path';
 import {rewritten} from '../findings/known-text.js';
 import {type Failure, failureText} from '../host/failure.js';
 import {onlyBases} from '../host/find-books.js';
+import type {House} from '../host/house.js';
 import {shownName} from '../host/names.js';
 import {rewriteFiles} from '../host/rewrite.js';
 import {writeFiles} from '../host/write.js';
@@ -13,10 +14,12 @@ import type {BookReport} from './answer.js';
 import {askedAnswers} from './asked-answers.js';
 import {checkJson, counted} from './check-report.js';
 import {EXIT, type Exit} from './exit.js';
+import {askedHouse, type HouseOptions, rulesOf} from './house.js';
+import {type HouseFaultJson, tellFaults} from './house-faults.js';
 import {candidate, knownList, seenBy} from './known-file.js';
 import type {Streams} from './streams.js';
 
-export interface KnownOptions {
+export interface KnownOptions extends HouseOptions {
   readonly because: string;
   readonly owner: string;
 }
@@ -24,7 +27,7 @@ export interface KnownOptions {
 export async function known(
   file: string,
   paths: readonly string[],
-  {because, owner}: KnownOptions,
+  {because, owner, ...options}: KnownOptions,
   streams: Streams,
 ): Promise<Exit> {
   const {report, aside} = streams;
@@ -36,10 +39,16 @@ export async function known(
     complain(list);
     return EXIT.unable;
   }
-  const {reports, failures} = await reportsAt(paths, streams);
+  const house = await askedHouse(options);
+  if (!house.ok) {
+    complain(house);
+    return EXIT.unable;
+  }
+  const {reports, failures, faults} = await reportsAt(paths, house, streams);
+  tellFaults(faults, house, streams);
   failures.forEach(complain);
   // What could not be read might be struck off as settled.
-  if (failures.length > 0) return EXIT.unable;
+  if (failures.length > 0 || faults.length > 0) return EXIT.unable;
   const {findings} = checkJson(reports);
   const files = reports.flatMap((one) => one.files);
   const folder = dirname(path);
@@ -48,7 +57,7 @@ export async function known(
     list?.source.text,
     list?.entries ?? [],
     counting.map((finding) => candidate(finding, folder, cwd)),
-    {reason: {because, owner}, isSeen: seenBy(files, folder, cwd)},
+    {reason: {because, owner}, isSeen: seenBy({files, house: house.findings}, folder, cwd)},
   );
   // What somebody else wrote into the list meanwhile is not lost.
   const failure = await put({path, text, before: list?.source});
@@ -76,14 +85,16 @@ async function put({path, text, before}: NewList): Promise<Failure | undefined> 
   return written.ok ? undefined : written;
 }
 
-async function reportsAt(paths: readonly string[], streams: Streams) {
-  const asked = await askedAnswers(paths, {}, streams);
+async function reportsAt(paths: readonly string[], house: House, streams: Streams) {
+  const asked = await askedAnswers(paths, rulesOf(house), streams);
+  const faults: HouseFaultJson[] = [];
   const failures = [...asked.failures];
   const reports: BookReport[] = [];
   for await (const {answer} of asked.answers) {
     if (answer.failure) failures.push(answer.failure);
     reports.push(...answer.reports);
+    faults.push(...(answer.houseFaults ?? []));
   }
   const nothing = reports.length === 0 && failures.length === 0;
-  return {reports, failures: nothing ? [onlyBases(paths[0] ?? '.', process.cwd())] : failures};
+  return {reports, faults, failures: nothing ? [onlyBases(paths[0] ?? '.', process.cwd())] : failures};
 }

@@ -6,6 +6,7 @@ import {printable} from '../text/printable.js';
 import type {CheckOptions} from './check.js';
 import type {CompareOptions} from './compare.js';
 import type {Exit} from './exit.js';
+import type {HouseOptions} from './house.js';
 import type {KnownOptions} from './known.js';
 import type {ListsOptions} from './lists.js';
 import type {MergeOptions} from './merge.js';
@@ -64,6 +65,7 @@ const addCheck: Add = (program, streams, done) => {
       stopOnWord(['error', 'warning']),
     )
     .addOption(jobOption())
+    .addOption(houseOption())
     .addOption(new Option('--slice <k/n>', 'only one of n shares of the books').argParser(sliceWord))
     .option('--cache <dir>', "keep answers there instead of in the user's cache folder")
     .option('--no-cache', 'read and check every book anew')
@@ -103,6 +105,7 @@ const addKnown: Add = (program, streams, done) => {
     .argument('[path...]', 'folders or procedures', ['.'])
     .requiredOption('--because <reason>', 'why those that are added are let stand')
     .requiredOption('--owner <name>', 'who answers for them')
+    .addOption(houseOption())
     .addHelpText('after', KNOWN_HELP)
     .action(async (file: string, paths: string[], options: KnownOptions) => {
       const {known} = await import('./known.js');
@@ -161,6 +164,7 @@ const addSheet: Add = (program, streams, done) => {
       ]),
     )
     .option('--even-with-errors', 'write the sheets of a book even if the check finds errors in it')
+    .addOption(houseOption())
     .addHelpText('after', SHEET_HELP)
     .action(async (paths: string[], options: SheetCommandOptions) => {
       const {sheet} = await import('./sheet.js');
@@ -322,10 +326,11 @@ const addWhy: Add = (program, streams, done) => {
     .summary('explain a finding, or list them all')
     .description('Explains a finding: what it means, why it matters, wrong and right, how to silence it.')
     .argument('[name]', 'name of a finding, as it stands in brackets at the end of a line of the check')
+    .addOption(houseOption())
     .addHelpText('after', WHY_HELP)
-    .action(async (name: string | undefined) => {
+    .action(async (name: string | undefined, options: HouseOptions) => {
       const {why} = await import('./why.js');
-      done(await why(name, streams));
+      done(await why(name, options, streams));
     });
 };
 
@@ -363,6 +368,14 @@ function checkForm(): Option {
 /** A fresh one for each command that takes it. */
 function jobOption(): Option {
   return new Option('--job <number>', 'for one engine on the stand, of jobs/*.yaml, or for all of them');
+}
+
+/** No book can ask for it: code runs only where somebody said so on the command line. */
+function houseOption(): Option {
+  return new Option(
+    '--house <file>',
+    'module with rules of your own, whose code is run; can be repeated',
+  ).argParser((file: string, before: readonly string[] | undefined) => [...(before ?? []), file]);
 }
 
 const PROGRAM_HELP = `

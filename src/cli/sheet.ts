@@ -5,6 +5,7 @@ import {join, resolve} from 'node:path';
 import {checkWithJobs} from '../findings/check-jobs.js';
 import {today} from '../host/clock.js';
 import {type Failure, failureText} from '../host/failure.js';
+import type {House} from '../host/house.js';
 import type {LoadedBook} from '../host/load.js';
 import {leadsOut, shownName} from '../host/names.js';
 import {type SheetForm, sheetsOf} from '../host/sheets.js';
@@ -12,14 +13,16 @@ import {writeFiles} from '../host/write.js';
 import type {Job} from '../spec/job.js';
 import type {Language, Paper} from '../spec/model.js';
 import {printable} from '../text/printable.js';
-import {bookReport} from './answer-fresh.js';
+import {bookReport, faultsIn} from './answer-fresh.js';
 import {askedBooks} from './asked-books.js';
 import {checkJson, checkText, counted} from './check-report.js';
 import {EXIT, type Exit} from './exit.js';
+import {askedHouse, type HouseOptions} from './house.js';
+import {tellFaults} from './house-faults.js';
 import type {Streams} from './streams.js';
 import {tabletScript} from './tablet-script.js';
 
-export interface SheetCommandOptions {
+export interface SheetCommandOptions extends HouseOptions {
   readonly out: string;
   readonly as: 'html' | 'pdf' | 'both' | 'markdown';
   readonly paper?: Paper;
@@ -34,12 +37,18 @@ export async function sheet(
   options: SheetCommandOptions,
   streams: Streams,
 ): Promise<Exit> {
-  const {books, failed} = await askedBooks(paths, options.job, streams);
   const complain = (failure: Failure) => streams.aside(`wmark: ${printable(failureText(failure))}\n`);
+  const house = await askedHouse(options);
+  if (!house.ok) {
+    complain(house);
+    return EXIT.unable;
+  }
+  const {books, failed} = await askedBooks(paths, options.job, streams);
   let exit: Exit = failed ? EXIT.unable : EXIT.clean;
   const taken = new Map<string, LoadedBook>();
   for (const loaded of books) {
-    const failure = alreadyTaken(loaded, taken) ?? (await writeBook(loaded, options, streams));
+    const failure =
+      alreadyTaken(loaded, taken) ?? (await writeBook(loaded, {...options, rules: house}, streams));
     if (failure === 'errors') exit = exit === EXIT.clean ? EXIT.errors : exit;
     else if (failure) {
       complain(failure);
@@ -67,10 +76,16 @@ function alreadyTaken(loaded: LoadedBook, taken: Map<string, LoadedBook>): Failu
 
 async function writeBook(
   loaded: LoadedBook,
-  {out, as, paper, language, evenWithErrors}: Omit<SheetCommandOptions, 'job'>,
+  {out, as, paper, language, evenWithErrors, rules}: SheetCommandOptions & {readonly rules: House},
   {report, aside}: Streams,
 ): Promise<Failure | 'errors' | undefined> {
-  const judged = checkWithJobs(loaded.book, [], {today: today(), alone: loaded.alone === true});
+  const options = {today: today(), alone: loaded.alone === true, house: rules.findings};
+  const judged = checkWithJobs(loaded.book, [], options);
+  const faults = faultsIn(loaded, judged);
+  tellFaults(faults, rules, {aside});
+  if (faults.length > 0 && !evenWithErrors) {
+    return {ok: false, says: 'no sheet was written', hint: 'mend the rule', where: {file: fileOf(loaded)}};
+  }
   const checked = checkJson([bookReport(loaded, judged)]);
   const errors = checked.summary.errors;
   if (errors > 0) aside(checkText(checked));

@@ -5,7 +5,7 @@ import {positionAt} from '../text/source.js';
 import type {FindingJson} from './answer.js';
 import {counted, weighed} from './check-report.js';
 import type {CheckJson} from './check-shape.js';
-import {knownList, seenBy, sortedBy} from './known-file.js';
+import {knownList, type Looked, seenBy, sortedBy} from './known-file.js';
 import type {Streams} from './streams.js';
 
 export interface Held {
@@ -15,10 +15,10 @@ export interface Held {
   readonly known: readonly (readonly [finding: FindingJson, because: string])[];
 }
 
-/** `files` are those that were judged. The result without the findings that the shop knows of; entries of the list that are settled are said aside. */
+/** The result without the findings that the shop knows of; entries of the list that are settled are said aside. */
 export async function withoutKnown(
   whole: CheckJson,
-  files: readonly string[],
+  looked: Looked,
   file: string,
   aside: Streams['aside'],
 ): Promise<Held | Failure> {
@@ -26,7 +26,7 @@ export async function withoutKnown(
   const list = await knownList(file, cwd);
   if (!list.ok) return list;
   const {fresh, known, settled} = sortedBy(whole.findings, list, cwd);
-  const isSeen = seenBy(files, list.folder, cwd);
+  const isSeen = seenBy(looked, list.folder, cwd);
   for (const [entry, found] of settled) {
     if (!isSeen(entry)) continue;
     const {line} = positionAt(list.source, entry.where.span.start);

@@ -4,20 +4,29 @@ import type {Job} from '../spec/job.js';
 import {type CheckOptions, type CheckReport, check} from './check.js';
 import type {Finding} from './model.js';
 
+/** Of a book and its jobs. */
 export interface JobsReport extends CheckReport {
   /** What the jobs have beyond the book, each once, with the jobs that it concerns among `related`. */
   readonly ofJobs: readonly JobFinding[];
 }
 
+/** A finding and the jobs that have it, at least one. */
 export interface JobFinding {
   readonly finding: Finding;
   readonly jobs: readonly Job[];
 }
 
+/**
+ * What `wmark check` does: the book as it holds for all engines, then for each job.
+ *
+ * @throws {TypeError} as `check` does
+ */
 export function checkWithJobs(book: Book, jobs: readonly Job[], options: CheckOptions = {}): JobsReport {
   const plain = check(book, options);
-  const reports = jobs.map((job) => ({job, findings: check({...book, job}, options).findings}));
-  return {...plain, ofJobs: beyond(plain.findings, reports)};
+  const reports = jobs.map((job) => ({job, ...check({...book, job}, options)}));
+  const faults = [plain, ...reports].flatMap(({houseFaults}) => houseFaults);
+  const houseFaults = [...new Map(faults.reverse().map((fault) => [fault.name, fault])).values()].reverse();
+  return {...plain, houseFaults, ofJobs: beyond(plain.findings, reports)};
 }
 
 /** What some jobs have beyond the plain book. */

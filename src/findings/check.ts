@@ -11,6 +11,9 @@ import type {Verb} from '../procedure/verbs.js';
 import type {Specification} from '../spec/model.js';
 import type {Problem} from '../text/problem.js';
 import {onlyTheBookCanTell} from './alone.js';
+import type {HouseFault, HouseFinding} from './house.js';
+import {readHouse} from './house-form.js';
+import {houseKind} from './house-kind.js';
 import type {Memory} from './memory.js';
 import type {ActionCheck, Context, Finding, FindingKind, SpecificationContext} from './model.js';
 import {FINDINGS} from './registry.js';
@@ -19,29 +22,38 @@ import {severityNames} from './severity-names.js';
 import {type Summary, summarise} from './summary.js';
 import {workings} from './workings.js';
 
+/** How a book is checked. */
 export interface CheckOptions {
   /** Today's ISO 8601 date, for calibration; without it nothing is judged by the date. */
   readonly today?: string;
   /** The book holds one procedure that stands in no book: judged by what its own steps promise. */
   readonly alone?: boolean;
-  /** Further kinds of finding: a shop's own. */
-  readonly also?: readonly FindingKind[];
+  /** Rules of the shop's own, beside ours. Their code runs; whoever passes them vouches for it. */
+  readonly house?: readonly HouseFinding[];
   /** What is still the same as in an earlier check is taken over from it. */
   readonly memory?: Memory;
 }
 
+/** What a check says of a book. */
 export interface CheckReport {
   /** In order of file (specification first, then the build's order) and place. */
   readonly findings: readonly Finding[];
   readonly summary: Summary;
+  /** Rules of the house that went wrong: what they would have found may be missing from `findings`. */
+  readonly houseFaults: readonly HouseFault[];
 }
 
-/** A book with a job is checked as it holds for that job. */
+/**
+ * Checks a book: every finding there is, in the whole of it. A book with a job is checked as it holds for that job.
+ *
+ * @throws {TypeError} where `house` is no list of rules, or two of one name.
+ */
 export function check(whole: Book, options: CheckOptions = {}): CheckReport {
   const {memory} = options;
   const book = forJob(whole, memory?.specificationFor);
   const run = ledger(book, memory?.part);
-  const kinds = [...FINDINGS, ...(options.also ?? [])];
+  const houseFaults: HouseFault[] = [];
+  const kinds = [...FINDINGS, ...houseKinds(options.house, (fault) => houseFaults.push(fault))];
   // By a specification that is half read nothing can be judged.
   const raised = book.spec.broken
     ? fromReading(readersOf(book), kinds)
@@ -54,7 +66,14 @@ export function check(whole: Book, options: CheckOptions = {}): CheckReport {
   const gap = (whole.unread?.length ?? 0) > 0;
   const leftOut = options.alone || gap ? onlyTheBookCanTell(run, gap) : () => false;
   const findings = finish(book, run, kinds, raised, leftOut);
-  return {findings, summary: summarise(book, run, findings)};
+  return {findings, summary: summarise(book, run, findings), houseFaults};
+}
+
+function houseKinds(house: CheckOptions['house'], tell: (fault: HouseFault) => void): FindingKind[] {
+  if (house === undefined || house.length === 0) return [];
+  const read = readHouse(house);
+  if (!read.ok) throw new TypeError(`house: ${read.says}`);
+  return read.findings.map((finding) => houseKind(finding, tell));
 }
 
 /** What the readers of the files could not understand. */

@@ -42,8 +42,9 @@ joints:
       for (const joint of jointsOf(action.item, relations.joints)) {
         for (const place of meetingPlaces(action.item, action.places, joint)) {
           const needs = cureOf(joint, place, state, relations);
+          if (needs === undefined || !isCured(action.item, needs.sealant)) continue;
           // A time stated as "24–48 h" is judged by its least.
-          if (needs === undefined || limitsOf(stated).low >= limitsOf(needs.cure).low) continue;
+          if (limitsOf(stated).low >= limitsOf(needs.cure).low) continue;
           const asked = formatAmount(needs.cure);
           report({
             where: whereIn(action.step, clause.valueSpan),
@@ -63,7 +64,14 @@ joints:
   },
 };
 
-/** A cure of a consumable is a cure of every joint; those sealed with something else have no such need. */
+/** A cure of a consumable is one of every joint that was made up with it. */
+function isCured(
+  item: {readonly kind: string; readonly id: string},
+  sealant: {readonly id: string},
+): boolean {
+  return item.kind !== 'consumable' || item.id === sealant.id;
+}
+
 function jointsOf(
   item: {readonly kind: string; readonly id: string},
   joints: readonly Joint[],

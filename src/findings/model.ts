@@ -69,7 +69,9 @@ export type FindingGroup =
   | 'materials and tools'
   | 'engineering'
   | 'people'
-  | 'job';
+  | 'job'
+  /** Of a rule of the shop's own. */
+  | 'house';
 
 /** A small book in which the finding shows, and the same put right; both are run by the tests. */
 export interface Example {

@@ -1,13 +1,15 @@
 /** From what the checks raised to what is reported: spans checked, waivers applied, severities set, sorted, each once. */
 import type {Book} from '../build/book.js';
-import type {Found, Remark} from '../build/found.js';
+import type {Found} from '../build/found.js';
 import type {Ledger} from '../build/ledger.js';
 import {type StepRef, whereIn} from '../build/program.js';
 import type {Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
-import {editFault, type Fix} from '../text/edit.js';
+import type {Fix} from '../text/edit.js';
 import {runBefore} from '../text/runs.js';
 import type {Source, Where} from '../text/source.js';
+import {foundFault, sourcesOf} from './found-fault.js';
+import {isUnasked} from './house.js';
 import type {Finding, FindingKind} from './model.js';
 
 export interface Raised {
@@ -80,7 +82,8 @@ function staleWaivers(waivers: readonly Waiver[], kinds: readonly FindingKind[],
   // What only a job can have, the book without one can't judge.
   const unjudged = new Set(kinds.filter(({group}) => group === 'job' && !ofJob).map(({name}) => name));
   return waivers
-    .filter(({used, name, tag}) => !used && !unjudged.has(name) && clauseOf(tag, 'because') !== undefined)
+    .filter(({used, name}) => !used && !unjudged.has(name) && !isUnasked(name, kinds))
+    .filter(({tag}) => clauseOf(tag, 'because') !== undefined)
     .map(({name, where, tag, step}) => ({
       kind: stale,
       found: {where, message: staleMessage(name, kinds), fix: without(tag, step)},
@@ -105,8 +108,8 @@ function staleMessage(name: string, kinds: readonly FindingKind[]): string {
 function finding(book: Book, sources: ReadonlyMap<string, Source>, {kind, found}: Raised): Finding[] {
   const severity = book.spec.shop.severity.get(kind.name)?.value ?? kind.severity;
   if (severity === 'off') return [];
-  const fault = faultOf(found, sources);
-  if (fault !== undefined) throw new Error(`${kind.name} reports a bad place: ${fault}`);
+  const fault = foundFault(found, sources);
+  if (fault !== undefined) throw new Error(`${kind.name} reports what ${fault}`);
   const {where, message, item, place, story = [], related = [], fix} = found;
   return [
     {
@@ -123,20 +126,6 @@ function finding(book: Book, sources: ReadonlyMap<string, Source>, {kind, found}
   ];
 }
 
-function faultOf(found: Found, sources: ReadonlyMap<string, Source>): string | undefined {
-  const places: Remark[] = [...(found.story ?? []), ...(found.related ?? [])];
-  for (const where of [found.where, ...places.map((remark) => remark.where)]) {
-    const length = sources.get(where.file)?.text.length;
-    // A file that could not be read has no text to point into.
-    if (length === undefined) continue;
-    const {start, end} = where.span;
-    if (start < 0 || end < start || end > length) return `${start}–${end} of ${where.file} (${length} long)`;
-  }
-  if (found.fix === undefined) return undefined;
-  const length = sources.get(found.fix.file)?.text.length ?? 0;
-  return editFault(found.fix.edits, length);
-}
-
 function once(raised: readonly Raised[]): Raised[] {
   const seen = new Set<string>();
   return raised.filter(({kind, found}) => {
@@ -146,13 +135,6 @@ function once(raised: readonly Raised[]): Raised[] {
     seen.add(key);
     return true;
   });
-}
-
-function sourcesOf(book: Book): Map<string, Source> {
-  const all = new Map(book.spec.files);
-  for (const {source} of book.procedures) all.set(source.file, source);
-  if (book.job !== undefined) all.set(book.job.source.file, book.job.source);
-  return all;
 }
 
 function fileOrder(book: Book): Map<string, number> {

@@ -1,6 +1,7 @@
 /** `severity:` in shop.yaml must name findings: a name with a slip in it would leave the real one as it was, in silence. */
 import type {Book} from '../build/book.js';
 import {nearest} from '../text/nearest.js';
+import {isUnasked} from './house.js';
 import type {FindingKind} from './model.js';
 import type {Raised} from './settle.js';
 
@@ -9,7 +10,7 @@ export function severityNames({spec}: Book, kinds: readonly FindingKind[]): Rais
   const names = kinds.map(({name}) => name);
   if (kind === undefined) return [];
   return [...spec.shop.severity].flatMap(([name, {where}]): Raised[] => {
-    if (names.includes(name)) return [];
+    if (names.includes(name) || isUnasked(name, kinds)) return [];
     const near = nearest(name, names);
     const hint = near === undefined ? '`wmark why` lists them all' : `did you mean ${near}?`;
     // A name that stands there already cannot stand there twice.

@@ -40,7 +40,14 @@ export interface Loaded {
   readonly failures: readonly Failure[];
 }
 
-/** Everything at the paths, each book once, in the order of the paths. Never throws on what stands on the disk. */
+/**
+ * Reads every book at or below the paths: folders, single procedures, jobs. Each book comes once, in the order of the
+ * paths. Never throws on what stands on the disk: what can't be read is a failure, or a problem in its book.
+ *
+ * @param paths relative to `cwd`, or absolute
+ * @param cwd the folder to which the names of files are relative in what is found
+ * @param reader for those inside only
+ */
 export async function loadBooks(
   paths: readonly string[],
   cwd: string = process.cwd(),
@@ -65,7 +72,13 @@ export function jobsAsked({jobs, only}: Pick<LoadedBook, 'jobs' | 'only'>): read
   return only && named.length === only.size ? named : jobs;
 }
 
-/** The one book in a folder. */
+/**
+ * Reads the one book in a folder; a failure where there is none, or more than one.
+ *
+ * @example
+ * const loaded = await loadBook('my-engine');
+ * if (loaded.ok) console.log(check(loaded.book).findings);
+ */
 export async function loadBook(folder: string, cwd: string = process.cwd()): Promise<LoadedBook | Failure> {
   const {books, failures} = await loadBooks([folder], cwd);
   const [failure] = failures;

@@ -13,9 +13,12 @@ import {KIND_SAYS} from './sections.js';
 import {jobFile} from './shapes/job.js';
 import {type Entry, entryOf, isScalar, type MapNode, type Node, textOf} from './tree.js';
 
+/** One engine on the stand, from a file of `jobs/`. */
 export interface Job {
   readonly number: string;
+  /** Whose engine it is, or what it is for. */
   readonly for?: string;
+  /** ISO 8601 date. */
   readonly received?: string;
   readonly lead?: string;
   readonly note?: string;
@@ -34,7 +37,7 @@ export interface Job {
   readonly problems: readonly Problem[];
 }
 
-/** Always gives what could be understood, and the problems. */
+/** Reads the YAML of a job of a book. Always gives what could be understood, and the problems. Put it into `Book.job`. */
 export function readJob(source: Source, spec: Specification): Job {
   const file = bookFile(source, jobFile);
   const problems = [...file.problems];

@@ -23,13 +23,16 @@ import {entryOf, isScalar, textOf} from './tree.js';
 import {unsourcedOnce} from './unsourced.js';
 import {readYaml} from './yaml.js';
 
+/** The texts of a specification; each text's name is what findings call its file. */
 export interface BookTexts {
+  /** Without it nothing of the shop is known: no tools, no consumables, no practice. */
   readonly shop?: Source;
   readonly engine: Source;
   /** What the engine extends, and what that extends, nearest first. */
   readonly bases: readonly Source[];
 }
 
+/** Reads the YAML of a book. Never throws on a text: what can't be understood is left out, and is among the problems. */
 export function readSpecification({shop, engine, bases}: BookTexts): Specification {
   const shopRead = shop && bookFile(shop, shopFile);
   const chain = chainOf(engine, bases).map((from) => bookFile(from, engineFile));

@@ -32,7 +32,7 @@ export interface Position {
 
 const BYTE_ORDER_MARK = '\uFEFF';
 
-/** Wraps a text. LF, CR LF and a lone CR all end a line, as in CommonMark. */
+/** Wraps a text under the name that findings call its file by. LF, CR LF and a lone CR all end a line, as in CommonMark. */
 export function source(file: string, raw: string): Source {
   const mark = raw.startsWith(BYTE_ORDER_MARK);
   const text = mark ? raw.slice(1) : raw;

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import {FACT_KINDS, type FactKind, State} from '../../src/build/facts.js';
+import type {Found} from '../../src/build/found.js';
 import {ledger} from '../../src/build/ledger.js';
 import type {Action} from '../../src/build/program.js';
 import {book} from '../help/example.js';
@@ -62,13 +63,74 @@ describe('State', () => {
     );
   });
 
+  it.each([
+    {here: true, there: true, met: true},
+    {here: true, there: false, met: false},
+    {here: false, there: true, met: false},
+    {here: false, there: false, met: false},
+  ])('knows a torque for final only where it is on both ways: $here, $there', ({here, there, met}) => {
+    const state = new State();
+    state.set('tight', 'a', '', ACTION, {final: here});
+    const mark = state.mark();
+    state.set('tight', 'a', '', ACTION, {final: there});
+    const lost = state.lostSince(mark);
+    expect([...lost.keys()].some(({kind, item}) => kind === 'tight' && item === 'a')).toBe(here && !there);
+    state.meet(state.takeBack(mark));
+    expect(state.get('tight', 'a', '').detail?.final).toBe(met);
+    expect(state.holds('tight', 'a', '')).toBe(true);
+  });
+
+  it.each<readonly [here: string[], there: string[], met: string[]]>([
+    [[], [], []],
+    [['one'], [], ['one']],
+    [[], ['one'], ['one']],
+    [['one'], ['one'], ['one']],
+    [['one'], ['two'], ['one', 'two']],
+    [['one', 'two'], ['two'], ['one', 'two']],
+  ])('keeps the faults of both ways, each once: %j, %j', (here, there, met) => {
+    const state = new State();
+    state.set('installed', 'a', '', ACTION);
+    const mark = state.mark();
+    for (const name of there) state.fault('installed', 'a', '', faultNamed(name));
+    expect(state.lostSince(mark).size > 0).toBe(there.length > 0);
+    const other = state.takeBack(mark);
+    for (const name of here) state.fault('installed', 'a', '', faultNamed(name));
+    state.meet(other);
+    expect(state.faults().map(({message}) => message)).toEqual(met);
+  });
+
+  it('leaves no trace where two ways that are alike meet', () => {
+    const state = new State();
+    state.set('installed', 'a', '', ACTION);
+    const mark = state.mark();
+    state.undo('installed', 'a', '', ACTION);
+    state.set('installed', 'a', '', ACTION);
+    const other = state.takeBack(mark);
+    state.meet(other);
+    expect(state.mark()).toBe(mark);
+  });
+
   it('tells places with spaces in their names apart', () => {
     const state = stateAfter([['set', 'tight', 'a', 'far left']]);
     expect(state.changesSince(0)).toEqual([{kind: 'tight', item: 'a', place: 'far left', holds: true}]);
+    expect(state.gainedSince(0, 'tight')).toEqual([
+      {kind: 'tight', item: 'a', place: 'far left', holds: true},
+    ]);
     expect(state.held('a', 'far left')).toEqual(['tight']);
     expect(state.held('a', '')).toEqual([]);
   });
 });
+
+const FAULTS = new Map(['one', 'two'].map((name) => [name, fault(name)]));
+
+/** The same object each time: the same fault, however the engine came to it. */
+function faultNamed(name: string): Found {
+  return FAULTS.get(name) ?? fault(name);
+}
+
+function fault(message: string): Found {
+  return {where: {file: 'procedure.md', span: {start: 0, end: 0}}, message};
+}
 
 function stateAfter(done: readonly Deed[]): State {
   const state = new State();

@@ -3,7 +3,6 @@ import {expect, it} from 'vitest';
 import type {Book} from '../../src/build/book.js';
 import {check} from '../../src/findings/check.js';
 import {Memory} from '../../src/findings/memory.js';
-import type {FindingKind} from '../../src/findings/model.js';
 import {FINDINGS} from '../../src/findings/registry.js';
 import {exampleBook} from '../help/example.js';
 
@@ -19,27 +18,25 @@ it.each(EXAMPLES)('finds the same with a memory: $name', ({example}) => {
   }
 });
 
-it('looks at a specification and at a procedure once, for as long as they are the same', () => {
-  const looked: string[] = [];
-  const kind: FindingKind = {
-    name: 'looked-at',
-    group: 'reading',
-    severity: 'warning',
-    summary: 'counts how often it is called',
-    why: 'so that one sees it',
-    source: 'common practice, no source',
-    specification: () => looked.push('specification'),
-    part: ({procedure}) => looked.push(procedure.front.revision),
-  };
+it('works nothing out twice for as long as the specification and the procedure are the same', () => {
   const [first] = EXAMPLES;
-  if (first === undefined) throw new Error('there is no example');
-  const book = exampleBook(first.example, 'right');
-  const memory = new Memory();
-  check(book, {memory, also: [kind]});
-  check(book, {memory, also: [kind]});
-  expect(looked).toEqual(['specification', 'A']);
-  const [procedure] = book.procedures;
+  const [kind] = FINDINGS;
+  if (first === undefined || kind === undefined) throw new Error('there is no example');
+  const {spec, procedures} = exampleBook(first.example, 'right');
+  const [procedure] = procedures;
   if (procedure === undefined) throw new Error('the example has no procedure');
-  check({...book, procedures: [{...procedure}]}, {memory, also: [kind]});
-  expect(looked).toEqual(['specification', 'A', 'A']);
+  const memory = new Memory();
+  let looked = 0;
+  const look = () => {
+    looked++;
+    return [];
+  };
+  const part = memory.part(procedure, spec, 0);
+  expect(memory.part(procedure, spec, 0)).toBe(part);
+  expect(memory.part({...procedure}, spec, 0)).not.toBe(part);
+  expect(memory.part(procedure, {...spec}, 0)).not.toBe(part);
+  for (const of of [spec, part, spec, part]) memory.found(of, kind, look);
+  expect(looked).toBe(2);
+  memory.found({...part}, kind, look);
+  expect(looked).toBe(3);
 });

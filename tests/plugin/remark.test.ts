@@ -12,9 +12,11 @@ import {VFile} from 'vfile';
 import {describe, expect, test} from 'vitest';
 import standard, {
   check,
+  type HouseFinding,
   type LoadedBook,
   loadBook,
   type WitnessMarkOptions,
+  whereIn,
   witnessMark,
 } from '../../src/index.js';
 import {PROCEDURE, smallBook} from '../host/small-book.js';
@@ -103,6 +105,44 @@ describe('in a pipeline', () => {
     const found = messages.find(({ruleId}) => ruleId === 'clean-first');
     expect(found).toBeDefined();
     expect(found?.fatal).toBeUndefined();
+  });
+});
+
+describe('with rules of the house', () => {
+  const rule = (before: HouseFinding['before']): HouseFinding => ({
+    name: 'house-plug-alone',
+    severity: 'warning',
+    summary: 'A plug goes in unseen',
+    why: 'We have lost one before.',
+    ...(before && {before}),
+  });
+
+  async function left(before: HouseFinding['before']) {
+    const folder = await temporaryFolder(smallBook());
+    const file = new VFile({cwd: folder, path: 'book/plug.md', value: PROCEDURE});
+    const options = {book: 'book', house: [rule(before)]};
+    await unified().use(remarkParse).use(witnessMark, options).use(remarkStringify).process(file);
+    return file.messages.map(({ruleId, fatal, line, reason}) => ({ruleId, fatal, line, reason}));
+  }
+
+  test('they leave messages like ours', async () => {
+    const said = await left({
+      install: ({step, tag}, {report}) =>
+        report({where: whereIn(step, tag.span), message: 'plug goes in unseen'}),
+    });
+    expect(said).toEqual([
+      {ruleId: 'house-plug-alone', fatal: false, line: 9, reason: 'plug goes in unseen'},
+    ]);
+  });
+
+  test('one that throws leaves a message of its own, and stops the file from passing', async () => {
+    const said = await left({
+      install() {
+        throw new RangeError('no such plug');
+      },
+    });
+    expect(said).toMatchObject([{ruleId: 'house-plug-alone', fatal: true}]);
+    expect(said[0]?.reason).toBe('house-plug-alone went wrong (before install): RangeError: no such plug');
   });
 });
 
