@@ -51,18 +51,26 @@ export async function readTagged(bytes: Uint8Array): Promise<TaggedText[]> {
     for (const item of items) {
       if ('str' in item) {
         const id = open.at(-1) ?? '';
-        marked.set(id, (marked.get(id) ?? '') + item.str + (item.hasEOL ? ' ' : ''));
+        if (item.str.trim() !== '' || marked.has(id))
+          marked.set(id, (marked.get(id) ?? '') + item.str + (item.hasEOL ? ' ' : ''));
       } else if (item.type === 'endMarkedContent') open.pop();
       else open.push(item.type === 'beginMarkedContentProps' ? item.id : '');
     }
-    follow(await page.getStructTree(), [], (id, roles) => texts.push({roles, text: marked.get(id) ?? ''}));
+    const drawn = [...marked.keys()];
+    follow(await page.getStructTree(), [], (id, roles) => {
+      const text = marked.get(id);
+      if (text !== undefined) texts.push({roles, text, page: number, drawn: drawn.indexOf(id)});
+    });
   }
   await loading.destroy();
-  return texts.filter(({text}) => text.trim() !== '');
+  return texts;
 }
 
 export interface TaggedText {
   readonly text: string;
+  readonly page: number;
+  /** Its place in the order in which the page is drawn, and in which text is copied out of it. */
+  readonly drawn: number;
   /** From the outermost element to the one that holds it. */
   readonly roles: readonly string[];
 }
