@@ -12,6 +12,7 @@ import {writeFiles} from '../host/write.js';
 import type {Job} from '../spec/job.js';
 import type {Language, Paper} from '../spec/model.js';
 import {printable} from '../text/printable.js';
+import {bookReport} from './answer-fresh.js';
 import {askedBooks} from './asked-books.js';
 import {checkJson, checkText, counted} from './check-report.js';
 import {EXIT, type Exit} from './exit.js';
@@ -69,9 +70,8 @@ async function writeBook(
   {out, as, paper, language, evenWithErrors}: Omit<SheetCommandOptions, 'job'>,
   {report, aside}: Streams,
 ): Promise<Failure | 'errors' | undefined> {
-  const checked = checkJson([
-    {loaded, report: checkWithJobs(loaded.book, [], {today: today(), alone: loaded.alone === true})},
-  ]);
+  const judged = checkWithJobs(loaded.book, [], {today: today(), alone: loaded.alone === true});
+  const checked = checkJson([bookReport(loaded, judged)]);
   const errors = checked.summary.errors;
   if (errors > 0) aside(checkText(checked));
   if (errors > 0 && !evenWithErrors) {

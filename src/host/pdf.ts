@@ -92,13 +92,24 @@ function refused(says: string): Failure {
 
 /** The characters of the texts that the compiler says no font can show; it quotes them as Rust does, escaped twice. */
 function charactersNamed(message: string): string[] {
-  const quoted = message.matchAll(/the text `\\"(.*?)\\"` could not be displayed/gs);
-  const disallowed = message.matchAll(/disallowed codepoint `\\"(.*?)\\"`/gs);
-  return [...quoted, ...disallowed].flatMap(([, text = '']) => [
-    ...text.replace(/\\+u\{([0-9a-f]{1,6})\}/g, (_, code: string) =>
+  const quoted = between(message, 'the text `\\"', '\\"` could not be displayed');
+  const disallowed = between(message, 'disallowed codepoint `\\"', '\\"`');
+  return [...quoted, ...disallowed].flatMap((text) => [
+    ...text.replace(/\\{1,4}u\{([0-9a-f]{1,6})\}/g, (_, code: string) =>
       String.fromCodePoint(Number.parseInt(code, 16)),
     ),
   ]);
+}
+
+/** What stands between each opening and the closing that comes before the next opening. */
+function between(message: string, opening: string, closing: string): string[] {
+  return message
+    .split(opening)
+    .slice(1)
+    .flatMap((rest) => {
+      const end = rest.indexOf(closing);
+      return end === -1 ? [] : [rest.slice(0, end)];
+    });
 }
 
 const PICTURE = /^data:image\/(png|jpeg|gif|webp);base64,/;
