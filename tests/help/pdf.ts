@@ -38,6 +38,16 @@ export async function readPdf(bytes: Uint8Array): Promise<PdfPage[]> {
   return pages;
 }
 
+/**
+ * The number of the first page that has the words, from 1.
+ * @throws Error where none has.
+ */
+export async function pageWith(bytes: Uint8Array, words: string): Promise<number> {
+  const at = (await readPdf(bytes)).findIndex(({text}) => text.includes(words));
+  if (at < 0) throw new Error(`no page has ${words}`);
+  return at + 1;
+}
+
 /** Its texts as a screen reader meets them: in the order of the tags, each with the kind of its element. */
 export async function readTagged(bytes: Uint8Array): Promise<TaggedText[]> {
   const loading = getDocument({data: new Uint8Array(bytes), verbosity: 0});
