@@ -89,7 +89,7 @@ function sheetsPart({sheets}: BuildReport): Block[] {
     one.first === undefined ? '–' : spanOfTime(one.first, one.last ?? one.first),
   ]);
   const heads = ['Sheet', 'Revision', 'Fingerprint', 'State', 'Boxes', 'Seals', 'Entries (UTC)'];
-  return part(3, 'Sheets and seals', [...table(heads, rows), paragraph(SEALS_SAY.join(' '))]);
+  return part(3, 'Sheets and seals', [paragraph(SEALS_SAY.join(' ')), ...table(heads, rows)]);
 }
 
 /** The day is said once where it is one day. */

@@ -221,4 +221,12 @@ svg text { font-family: var(--sans); }
   .list .narrow, .list .steps, .list .sign { width: auto; }
   .tighten figure, .signs { display: block; }
 }
+@media screen and (max-width: 560px) {
+  h1, h1.long { font-size: 14pt; }
+  .rows > thead, .rows > colgroup { display: none; }
+  .rows, .rows > tbody:not([hidden]), .rows > tbody > tr:not([hidden]), .rows > tbody > tr > td { display: block; }
+  .rows > tbody > tr.main:not([hidden]) { display: grid; grid-template-columns: 13mm 11mm minmax(0, 1fr); }
+  .rows > tbody > tr.main > td.values, .rows > tbody > tr.main > td.initials { grid-column: 1 / -1; border-left: 0; }
+  .rows > tbody > tr.main > td.initials:empty { display: none; }
+}
 `;

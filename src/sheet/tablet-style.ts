@@ -65,6 +65,9 @@ button.sign { font: 700 11.5pt/1.2 var(--sans); }
   .t-bar { margin: -5mm -5mm 5mm; padding: 2mm 5mm; }
   .c-values, .rows .c-values { width: 50%; }
 }
+@media screen and (max-width: 560px) {
+  .t-bar { position: static; }
+}
 @media print {
   tbody[hidden] { display: table-row-group !important; }
   button.sign { border: 0; border-bottom: 0.8pt solid var(--ink); background: none; padding: 0; flex: 1; min-height: 8mm; text-align: left; }

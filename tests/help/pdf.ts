@@ -38,6 +38,16 @@ export async function readPdf(bytes: Uint8Array): Promise<PdfPage[]> {
   return pages;
 }
 
+/**
+ * The number of the first page that has the words, from 1.
+ * @throws Error where none has.
+ */
+export async function pageWith(bytes: Uint8Array, words: string): Promise<number> {
+  const at = (await readPdf(bytes)).findIndex(({text}) => text.includes(words));
+  if (at < 0) throw new Error(`no page has ${words}`);
+  return at + 1;
+}
+
 /** Its texts as a screen reader meets them: in the order of the tags, each with the kind of its element. */
 export async function readTagged(bytes: Uint8Array): Promise<TaggedText[]> {
   const loading = getDocument({data: new Uint8Array(bytes), verbosity: 0});
@@ -51,18 +61,26 @@ export async function readTagged(bytes: Uint8Array): Promise<TaggedText[]> {
     for (const item of items) {
       if ('str' in item) {
         const id = open.at(-1) ?? '';
-        marked.set(id, (marked.get(id) ?? '') + item.str + (item.hasEOL ? ' ' : ''));
+        if (item.str.trim() !== '' || marked.has(id))
+          marked.set(id, (marked.get(id) ?? '') + item.str + (item.hasEOL ? ' ' : ''));
       } else if (item.type === 'endMarkedContent') open.pop();
       else open.push(item.type === 'beginMarkedContentProps' ? item.id : '');
     }
-    follow(await page.getStructTree(), [], (id, roles) => texts.push({roles, text: marked.get(id) ?? ''}));
+    const drawn = [...marked.keys()];
+    follow(await page.getStructTree(), [], (id, roles) => {
+      const text = marked.get(id);
+      if (text !== undefined) texts.push({roles, text, page: number, drawn: drawn.indexOf(id)});
+    });
   }
   await loading.destroy();
-  return texts.filter(({text}) => text.trim() !== '');
+  return texts;
 }
 
 export interface TaggedText {
   readonly text: string;
+  readonly page: number;
+  /** Its place in the order in which the page is drawn, and in which text is copied out of it. */
+  readonly drawn: number;
   /** From the outermost element to the one that holds it. */
   readonly roles: readonly string[];
 }

@@ -12,7 +12,7 @@ import {coverPrint} from '../../src/sheet/print-cover.js';
 import {ENGLISH} from '../../src/sheet/words.js';
 import type {Paper} from '../../src/spec/model.js';
 import {book} from '../help/example.js';
-import {type PdfPage, readPdf, readPdfDocument} from '../help/pdf.js';
+import {type PdfPage, readPdf, readPdfDocument, readTagged} from '../help/pdf.js';
 import {ATTACKS, hardBook, hostileBook} from '../sheet/hard.js';
 import {trialBook} from '../sheet/trial.js';
 
@@ -142,6 +142,28 @@ describe('the document', () => {
     expect(about.fonts.length).toBeGreaterThanOrEqual(3);
     expect(about.fonts.filter((font) => !/^[A-Z]{6}\+DejaVuSans/.test(font))).toEqual([]);
     expect(about.alternatives.join()).toContain('1 inlet 3, 2 exhaust 3');
+  });
+
+  test.each([
+    ['a sheet', () => sheetPdf(compiled(trialBook))],
+    ['a sheet of hard cases', () => sheetPdf(compiled(hardBook))],
+    ['a cover', () => coverPdf(trialBook)],
+  ])('%s is read aloud in the order in which it is drawn', async (_, made) => {
+    const texts = await readTagged(made().bytes);
+    const astray = texts.filter(({page, drawn}, at) => {
+      const before = texts[at - 1];
+      return before?.page === page && before.drawn > drawn;
+    });
+    expect(texts.length).toBeGreaterThan(20);
+    expect(astray).toEqual([]);
+  });
+
+  test('the number of a step is read before its text, and a pass before its value', async () => {
+    const said = (await readTagged(sheetPdf(compiled(trialBook)).bytes)).map(({text}) => text.trim());
+    const at = said.indexOf('Bring the main cap bolts up in three passes.');
+    expect(said[at - 1]).toBe('9');
+    const pass = said.indexOf('Pass 1', at);
+    expect(said.slice(pass, pass + 3)).toEqual(['Pass 1', '30 lbf·ft', '(41 N·m)']);
   });
 
   test('is the same bytes every time, whatever was printed before', async () => {

@@ -167,3 +167,19 @@ describe.each(['A4', 'Letter'] as const)('on %s paper', (paper) => {
     expect(pages.at(-1)?.text).toContain(`Page ${pages.length} of ${pages.length}`);
   });
 });
+
+test('on a telephone the text of a step has most of the width, and what is hidden stays hidden', async () => {
+  const page = await opened(sheetOf(trialBook));
+  await page.setViewportSize({width: 390, height: 800});
+  const widths = await page
+    .locator('td.what')
+    .evaluateAll((cells) => cells.map((cell) => cell.getBoundingClientRect().width));
+  expect(Math.min(...widths)).toBeGreaterThan(200);
+  await page
+    .locator('tbody.sub')
+    .first()
+    .evaluate((body) => body.setAttribute('hidden', ''));
+  expect(await page.locator('tbody.sub').first().isVisible()).toBe(false);
+  expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(390);
+  await page.close();
+});
