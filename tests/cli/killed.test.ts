@@ -5,6 +5,9 @@
 import {cp, readdir, readFile, writeFile} from 'node:fs/promises';
 import {join, relative, sep} from 'node:path';
 import {expect, test} from 'vitest';
+import {askedOfBook} from '../../src/host/asked.js';
+import {loadBook} from '../../src/host/load.js';
+import {sampleRecord} from '../help/record.js';
 import {PROCEDURE, smallBook} from '../host/small-book.js';
 import {temporaryFolder} from '../host/temporary.js';
 import {killedAt} from './killed.js';
@@ -61,6 +64,23 @@ test.each(CASES)('$name', {timeout: 300_000}, async ({files, first, change = {},
   const start = await temporaryFolder(files);
   if (first) wmark(start, ...first);
   for (const [path, text] of Object.entries(change)) await writeFile(join(start, path), text);
+  await killEverywhere(start, words);
+});
+
+test('readings, a report over an older one', {timeout: 300_000}, async () => {
+  const start = await temporaryFolder({...smallBook(), '7.html': 'older\n'});
+  const loaded = await loadBook('book', start);
+  if (!loaded.ok) throw new Error(loaded.says);
+  const {sheets} = await askedOfBook(loaded.book);
+  const record = sampleRecord(
+    sheets.map(({form}) => form),
+    {seed: 1},
+  );
+  await writeFile(join(start, '7.record.json'), JSON.stringify(record));
+  await killEverywhere(start, ['readings', '7.record.json', '--as', 'html', '--out', '7.html']);
+});
+
+async function killEverywhere(start: string, words: readonly string[]): Promise<void> {
   const before = await filesIn(start);
   const done = await copyOf(start);
   const told = wmark(done, ...words);
@@ -84,7 +104,7 @@ test.each(CASES)('$name', {timeout: 300_000}, async ({files, first, change = {},
     expect(await filesIn(folder), `again after step ${step}`).toEqual(after);
   }
   expect(steps).toBeGreaterThan(4);
-});
+}
 
 test('check: what it keeps', {timeout: 300_000}, async () => {
   const start = await temporaryFolder(smallBook({'book/plug.md': UNCLEAN}));
