@@ -3,6 +3,7 @@ import type {Procedure} from '../procedure/model.js';
 import {readProcedure} from '../procedure/read.js';
 import type {Specification} from '../spec/model.js';
 import {applyEdits, type Edit} from '../text/edit.js';
+import {runBefore} from '../text/runs.js';
 import {source} from '../text/source.js';
 import {type Proposal, proposalsFor, SURE} from './proposals.js';
 import {type Left, leftOver} from './remaining.js';
@@ -80,7 +81,7 @@ function warningEdits(text: string, warnings: readonly Warning[]): Edit[] {
     .sort((one, other) => one.span.start - other.span.start)
     .map((caution) => {
       const {start, end} = caution.span;
-      const at = start + text.slice(start, end).replace(/[\s>]+$/, '').length;
+      const at = Math.max(start, runBefore(text, end, /[\s>]/));
       const prefix = /^[ \t>]*/.exec(text.slice(lineStart(text, at), at))?.[0] ?? '';
       const spans = warnings
         .filter((one) => one.caution === caution)

@@ -90,15 +90,26 @@ function finalTorque({mentions}: Stretch): Quantity | undefined {
 
 /** A list of bare numbers, rising, that ends in the torque: `30, 60, 80`. */
 function passesTo({value}: Quantity, {text}: Stretch): string[] {
-  for (const [list] of text.matchAll(LIST)) {
-    const numbers = list.match(/\d+(?:\.\d+)?/g) ?? [];
+  for (const numbers of listsOf(text)) {
     const rising = numbers.every((one, index) => index === 0 || Number(one) > Number(numbers[index - 1]));
     if (numbers.length > 1 && rising && Number(numbers.at(-1)) === value) return numbers;
   }
   return [];
 }
 
-const LIST = /\d+(?:\.\d+)?(?:(?:, and |, then | and | then |, )\d+(?:\.\d+)?){1,8}/g;
+/** Numbers that stand in a row with nothing but a joint between them: `30, 60 and 85`. */
+function listsOf(text: string): string[][] {
+  const lists: string[][] = [];
+  let end = 0;
+  for (const {0: number, index} of text.matchAll(/\d+(?:\.\d+)?/g)) {
+    if (JOINTS.has(text.slice(end, index))) lists.at(-1)?.push(number);
+    else lists.push([number]);
+    end = index + number.length;
+  }
+  return lists;
+}
+
+const JOINTS: ReadonlySet<string> = new Set([', and ', ', then ', ' and ', ' then ', ', ']);
 
 /** The limits of the item as the text states them; a single number may be one end of them. */
 function agreeing(item: Item, {mentions}: Stretch): Amount | undefined {

@@ -54,5 +54,5 @@ async function writeBook(target: string): Promise<Failure | undefined> {
 
 /** The first line of a YAML file tells an editor where its schema is; here, beside this very tool. */
 function withSchema(text: string, target: string): string {
-  return text.replace(/(?<=\$schema=)\S*\/(?=\w+\.schema\.json)/, `${schemaAddress(target)}/`);
+  return text.replace('../../../schemas/', () => `${schemaAddress(target)}/`);
 }

@@ -1,6 +1,7 @@
 /** What `wmark tidy` changes, as lines for people: file, line and column of the text as it was, and what becomes of it. */
 import type {Edit} from '../text/edit.js';
 import {printable} from '../text/printable.js';
+import {withoutEnd} from '../text/runs.js';
 import {positionAt, type Source, slice, source} from '../text/source.js';
 
 /** A procedure as it was, and its new text. */
@@ -43,5 +44,5 @@ function changedLines(before: Source, after: Source): string[] {
 
 function lineOf(from: Source, index: number): string {
   const [start = 0, end = from.text.length] = [from.lines[index], from.lines[index + 1]];
-  return slice(from, {start, end}).replace(/[\r\n]+$/, '');
+  return withoutEnd(slice(from, {start, end}), /[\r\n]/);
 }

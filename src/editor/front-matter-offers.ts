@@ -1,5 +1,6 @@
 /** What may come next in the front matter of a procedure: its keys, and engines and options behind `only:`. */
 import type {Specification} from '../spec/model.js';
+import {runBefore} from '../text/runs.js';
 import type {Typing} from './completion-typing.js';
 import type {Offer} from './offer.js';
 
@@ -19,14 +20,19 @@ export function frontMatterOffers(
   const end = endOfFront(text);
   if (end === undefined || offset > end) return [];
   const line = text.slice(text.lastIndexOf('\n', offset - 1) + 1, offset);
-  const word = /[A-Za-z0-9-]*$/.exec(line)?.[0] ?? '';
+  const word = line.slice(runBefore(line, line.length, /[A-Za-z0-9-]/));
   const span = {start: offset - word.length, end: offset};
   if (/^\s*only\s*:/.test(line)) {
     const all = [{id: engine.id, name: engine.name}, ...options.values()];
     return all.map(({id, name}) => ({label: id, kind: 'item', insert: id, span, detail: name, rank: 0}));
   }
   if (line !== word) return [];
-  const present = new Set(text.slice(0, end).match(/^[a-z]+(?=\s*:)/gm) ?? []);
+  const present = new Set(
+    text
+      .slice(0, end)
+      .split('\n')
+      .map((one) => /^([a-z]+)[ \t]*:/.exec(one)?.[1]),
+  );
   return Object.entries(KEYS).flatMap(([key, detail]): Offer[] =>
     present.has(key) ? [] : [{label: key, kind: 'word', insert: `${key}: `, span, detail, rank: 0}],
   );

@@ -5,6 +5,7 @@
 import {splitClauses} from '../procedure/tag-clauses.js';
 import {onOneLine, type Token, tokenize} from '../procedure/tag-tokens.js';
 import {type ClauseWord, isClauseWord, isVerb, tagSpec, type Verb} from '../procedure/verbs.js';
+import {runBefore} from '../text/runs.js';
 import type {Span} from '../text/source.js';
 
 /** The span is that of the word (of the whole value, for a clause of amounts) that a choice takes the place of. */
@@ -38,7 +39,7 @@ export function typedAt(text: string, offset: number): Typed | undefined {
   const start = openingBefore(text, offset);
   if (start === undefined) return undefined;
   const before = onOneLine(text.slice(start, offset), start);
-  const word = /[^\s,[\]`]*$/.exec(before.text)?.[0] ?? '';
+  const word = before.text.slice(runBefore(before.text, before.text.length, /[^\s,[\]`]/));
   const span = {start: offset - word.length, end: offset + restOfWord(text, offset)};
   const opening = /^\s*([A-Za-z-]*)(\s*:)?/.exec(before.text);
   const verb = opening?.[1]?.toLowerCase() ?? '';

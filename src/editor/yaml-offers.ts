@@ -2,6 +2,7 @@
 import {FINDINGS} from '../findings/registry.js';
 import type {Specification} from '../spec/model.js';
 import {KIND_SAYS} from '../spec/sections.js';
+import {runBefore} from '../text/runs.js';
 import type {Typing} from './completion-typing.js';
 import {NAMING_FIELDS} from './mentions-in-yaml.js';
 import type {Offer} from './offer.js';
@@ -9,7 +10,7 @@ import type {Offer} from './offer.js';
 export function yamlOffers(spec: Specification, {text, offset}: Typing): readonly Offer[] {
   const line = text.slice(text.lastIndexOf('\n', offset - 1) + 1, offset);
   if (line.includes('#')) return [];
-  const word = /[A-Za-z0-9-]*$/.exec(line)?.[0] ?? '';
+  const word = line.slice(runBefore(line, line.length, /[A-Za-z0-9-]/));
   const span = {
     start: offset - word.length,
     end: offset + (/^[A-Za-z0-9-]*/.exec(text.slice(offset))?.[0].length ?? 0),
@@ -36,14 +37,20 @@ export function yamlOffers(spec: Specification, {text, offset}: Typing): readonl
 
 /** The last key on the line before what is typed: `closes` of `x: {closes: [a, `. */
 function keyOf(line: string): string | undefined {
-  const keys = [...line.matchAll(/([a-z][a-z-]*)\s*:(?=\s)/g)];
+  const keys = [...line.matchAll(/:\s/g)].flatMap(({index}) => keyBefore(line, index));
   const last = keys.at(-1);
   if (last === undefined) return undefined;
-  const after = line.slice(last.index + last[0].length);
+  const after = line.slice(last.end);
   // A list or map that was closed again ended what the key began.
   if (/[\]}]/.test(after)) return undefined;
-  const name = last[1];
-  return name === 'value' ? keys.at(-2)?.[1] : name;
+  return last.name === 'value' ? keys.at(-2)?.name : last.name;
+}
+
+/** The key whose colon stands at `colon`; none where no plain word stands before it. */
+function keyBefore(line: string, colon: number): readonly {readonly name: string; readonly end: number}[] {
+  const end = runBefore(line, colon, /\s/);
+  const name = line.slice(runBefore(line, end, /[a-z-]/), end).replace(/^-+/, '');
+  return name === '' ? [] : [{name, end: colon + 1}];
 }
 
 /** The key of a list or map whose entries stand on lines of their own, above the line and less far in. */

@@ -55,6 +55,13 @@ const OTHERS = new Set(
   ),
 );
 
+/**
+ * No rule looks farther into a clause: what a command is about stands near it, and the time of some rules grows with
+ * the square of what they look at.
+ */
+const MOST_WORDS = 80;
+const MOST_CHARACTERS = 600;
+
 /** Lives while one sentence is read, from left to right: remembers whether a negation still holds. */
 class Reader {
   readonly #words: Sentence;
@@ -111,7 +118,7 @@ class Reader {
     const entry = entryOf(word);
     if (entry === undefined || (entry.noun && !this.#isVerb(index))) return undefined;
     const end = this.#clauseEnd(index);
-    const rest = this.#spoken(index + 1, end);
+    const rest = this.#spoken(index + 1, Math.min(end, index + 1 + MOST_WORDS)).slice(0, MOST_CHARACTERS);
     const rule = entry.rules.find(({where}) => where?.test(rest) ?? true);
     if (rule === undefined || rule.verb === 'none') return undefined;
     const last = this.#words[end - 1] ?? at;

@@ -40,7 +40,7 @@ const ABOUT: {readonly [kind in ValueKind]: About} = {
     !/^\s*(?:torque )?(?:wrench|adapter|scale)\b/.test(after),
   angle: ({sentence, clause}) =>
     /\b(?:further|another|more|plus|through|turn|tighten|angle|past|then|on)\b/.test(sentence) &&
-    !/\b(?:within|square|wheel|clock|[ab]?tdc|between|apart|journal|crank\w*|handle)\b/.test(clause),
+    !/\b(?:within|square|wheel|clock|[ab]?tdc|between|apart|journal|handle)\b|\bcrank/.test(clause),
   // Nothing else takes hours in a step that leaves a joint alone, save what is named here.
   time: ({clause, after}) =>
     !/\b(?:skins?|tack|tacky|flash(?:es)?|idle|run|soaks?|drains?|warm(?:ed)? (?:it|the|them|up|to)|within|mix(?:ed)?|pot|open time|touch|stir|stirred)\b/.test(

@@ -5,6 +5,7 @@ import {formatAmount, formatBoth, formatQuantity} from '../quantity/format.js';
 import type {Amount} from '../quantity/model.js';
 import type {Specification} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
+import {withoutEnd} from '../text/runs.js';
 import type {Context, FindingKind} from './model.js';
 import {type Disagreement, disagreements} from './prose-agreement.js';
 import {type Mention, numbersIn} from './prose-numbers.js';
@@ -78,6 +79,6 @@ function fixOf({mention, value}: Disagreement, file: string, prose: Prose): Fix 
 function written(amount: Amount, {worded}: Mention): string {
   if (amount.form !== 'range' || !worded || unitOf(amount).symbol !== amount.low.unit.symbol)
     return formatAmount(amount);
-  const low = formatQuantity(amount.low).replace(/[^\d]+$/, '');
+  const low = withoutEnd(formatQuantity(amount.low), /\D/);
   return `${low} and ${formatQuantity(amount.high)}`;
 }

@@ -6,6 +6,7 @@ import {type StepRef, whereIn} from '../build/program.js';
 import type {Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import {editFault, type Fix} from '../text/edit.js';
+import {runBefore} from '../text/runs.js';
 import type {Source, Where} from '../text/source.js';
 import type {Finding, FindingKind} from './model.js';
 
@@ -88,9 +89,9 @@ function staleWaivers(waivers: readonly Waiver[], kinds: readonly FindingKind[],
 /** The waiver's code span is taken out, with the space before it. */
 function without({span}: Tag, step: StepRef): Fix {
   const {file, text} = step.procedure.source;
-  const before = /[ \t]*`+ ?$/.exec(text.slice(0, span.start))?.[0].length ?? 0;
+  const ticks = runBefore(text, text[span.start - 1] === ' ' ? span.start - 1 : span.start, /`/);
   const after = /^ ?`+/.exec(text.slice(span.end))?.[0].length ?? 0;
-  const edits = [{span: {start: span.start - before, end: span.end + after}, text: ''}];
+  const edits = [{span: {start: runBefore(text, ticks, /[ \t]/), end: span.end + after}, text: ''}];
   return {title: 'Take the waiver out', file, edits};
 }
 

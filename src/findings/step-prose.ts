@@ -40,9 +40,15 @@ export function paragraphEnd({procedure, step}: StepRef, prose: Prose, offset: n
   const rest = procedure.source.text.slice(from, Math.min(step.span.end, ...below));
   const paragraph = rest.split(/\r\n?[ \t]*\r|\n[ \t]*\r?\n/, 1)[0] ?? '';
   // The marker of the first sub-step stands on the line before its text, or on its own.
-  const own =
-    below.length > 0 ? paragraph.replace(/(?:\r\n|\r|\n)[ \t]*(?:\d+[.)]|[a-z][.)])?[ \t]*$/, '') : paragraph;
+  const own = below.length > 0 ? withoutMarker(paragraph) : paragraph;
   return from + own.trimEnd().length;
+}
+
+/** Without a last line that holds nothing but the marker of a list item, or nothing. */
+function withoutMarker(paragraph: string): string {
+  const last = Math.max(paragraph.lastIndexOf('\n'), paragraph.lastIndexOf('\r')) + 1;
+  const isMarker = /^(?:(?:\d+|[a-z])[.)])?$/.test(paragraph.slice(last).trim());
+  return last > 0 && isMarker ? paragraph.slice(0, last) : paragraph;
 }
 
 function blockAway(block: Block): Span[] {

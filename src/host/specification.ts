@@ -5,7 +5,7 @@ import {positionAt, type Source, type Where} from '../text/source.js';
 import {type Bounds, fileNamed} from './build-paths.js';
 import type {Failure} from './failure.js';
 import {shopFileFor} from './find.js';
-import {shownName, truePath} from './names.js';
+import {shownName} from './names.js';
 import {LIMITS} from './read.js';
 import {FRESH, type Reader} from './reader.js';
 
@@ -24,8 +24,9 @@ export async function specificationAt(
   cwd: string,
   reader: Reader = FRESH,
 ): Promise<ReadSpecification | Failure> {
-  const shopFile = shopFileFor(dirname(engineFile));
-  const shopFolder = dirname((shopFile && (await truePath(shopFile))) ?? engineFile);
+  const {disk} = reader;
+  const shopFile = shopFileFor(dirname(engineFile), disk);
+  const shopFolder = dirname((shopFile && (await disk.truePath(shopFile))) ?? engineFile);
   const chain = await readChain(engineFile, shopFolder, {cwd, reader});
   if (!chain.ok) return chain;
   const [engine, ...bases] = chain.links;
@@ -71,7 +72,7 @@ async function readChain(engineFile: string, shopFolder: string, way: Way): Prom
     const name = way.reader.extendsOf(last.source);
     if (name === undefined) return {ok: true, links};
     const bounds: Bounds = {folder: dirname(last.path), shopFolder};
-    const found = await fileNamed(name, bounds);
+    const found = await fileNamed(name, bounds, way.reader.disk);
     if (typeof found !== 'string') return failureAt(last.source, name.where, found.says, found.hint);
     if (links.some(({path}) => path === found)) {
       return failureAt(last.source, name.where, `${name.value} extends this file in turn`, CIRCLE_HINT);

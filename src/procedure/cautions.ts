@@ -74,7 +74,8 @@ function signalOf(block: Content): Opening | undefined {
   const [inner, ...others] = first.children;
   if (inner?.type !== 'text') return undefined;
   const alone =
-    others.length === 0 && plainOpening(inner.value, /^(danger|warning|caution|notice)\s*[:!.]?\s*$/i, []);
+    others.length === 0 &&
+    plainOpening(inner.value, /^(danger|warning|caution|notice)\s*(?:[:!.]\s*)?$/i, []);
   if (alone) return {...alone, rest: withoutColon(rest)};
   const longer = plainOpening(inner.value, /^(danger|warning|caution|notice)\s*:\s*/i, others);
   return longer && {...longer, rest: [{...first, children: longer.rest}, ...rest]};

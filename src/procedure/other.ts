@@ -38,6 +38,6 @@ function spacesBefore(text: string, at: number, from: number): number {
 function outdented(text: string, columns: number): string {
   if (columns === 0) return text;
   const [first = '', ...rest] = text.split(/\r\n|\r|\n/);
-  const prefix = new RegExp(`^[ \\t>]{0,${columns}}`);
-  return [first, ...rest.map((line) => line.replace(prefix, ''))].join('\n');
+  const prefix = (line: string) => Math.min(columns, /^[ \t>]*/.exec(line)?.[0].length ?? 0);
+  return [first, ...rest.map((line) => line.slice(prefix(line)))].join('\n');
 }

@@ -127,7 +127,7 @@ const DECIMALS = /\.\d+/y;
 const UNDER = /\/\d+/y;
 const PROPER = /\d+\/\d+/y;
 const WORD = /[A-Za-zµμ°º℃℉"″”“'′’]+[²³]?(?:[23](?![\d.]))?/y;
-const JOINT = /\s*\.?\s*[·⋅•∙*\-‐‑–/]?\s*/y;
+const JOINT = /\s*(?:\.\s*)?(?:[·⋅•∙*\-‐‑–/]\s*)?/y;
 /** The longest spelling, `pounds per square inch`, has four words. */
 const MOST_WORDS = 4;
 const NO_UNIT = /^(?:to|through|and|or|max|maximum|minimum|at|not|no|plus|minus|up)$/i;
@@ -166,7 +166,7 @@ function withFullStop(text: string, found: ScannedUnit): ScannedUnit {
 }
 
 const MARKS: readonly (readonly [Mark, RegExp])[] = [
-  ['plus-minus', /±|\+\s*\/?\s*[-−–]/y],
+  ['plus-minus', /±|\+\s*(?:\/\s*)?[-−–]/y],
   ['most', /≤|<=?|(?:max(?:imum)?\b\.?|at most\b|up to\b|n(?:ot|o) more than\b|or less\b)/iy],
   ['least', /≥|>=?|(?:min(?:imum)?\b\.?|at least\b|n(?:ot|o) less than\b|or more\b)/iy],
   ['range', /\.{2,3}|…|[-‐‑‒–—−]|(?:to|through)\b/iy],

@@ -1,5 +1,6 @@
 /** Steps that were entered out of the order of the sheet. */
 import type {Form} from '../build/form.js';
+import {withoutEnd} from '../text/runs.js';
 import {few, minute, remark} from './remark.js';
 import type {Remark} from './report.js';
 import type {Answers} from './rounds.js';
@@ -27,7 +28,7 @@ export function orderRemarks({procedure, boxes}: Form, answers: Answers): Remark
 
 /** `3b` of `3b1`, `3` of `3b`, nothing of `3`: figures and letters take turns in the numbers of steps. */
 function stepAround(step: string): string {
-  return step.replace(/(?:\d+|[a-z]+)$/, '');
+  return withoutEnd(step, /\d$/.test(step) ? /\d/ : /[a-z]/);
 }
 
 /** Places of a longest run of numbers that only rise; the numbers differ from each other. */

@@ -1,5 +1,6 @@
 /** Finds the values in a text: a number and its unit are never parted at the end of a line. */
 import {findUnit} from '../quantity/units.js';
+import {withoutEnd} from '../text/runs.js';
 
 export interface TextPart {
   readonly type: 'text' | 'whole';
@@ -24,7 +25,7 @@ export function wholeParts(text: string): TextPart[] {
 }
 
 function valueIn([all, number = '', word = '']: RegExpMatchArray): string {
-  const unit = word.replace(/[.!?]+$/, '');
+  const unit = withoutEnd(word, /[.!?]/);
   if (findUnit(unit) === undefined) return number;
   return all.slice(0, all.length - word.length + unit.length);
 }

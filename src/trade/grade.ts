@@ -31,7 +31,7 @@ export type GradeReading =
  * Strength falls with size in grades 2, 5 and 8.8; a grade 2 bolt longer than 6 in is a grade 1. Source: SAE J429, ISO 898-1:2013.
  */
 export function gradeOf(text: string, thread: Thread, length?: Quantity): GradeReading {
-  const given = /^(proof|yield)\s+(.+)$/i.exec(text.trim());
+  const given = /^(proof|yield)\s+(\S.*)$/i.exec(text.trim());
   if (given !== null) return givenText(given[1] ?? '', given[2] ?? '');
   const refusal = notOf('length', {"the bolt's length": length});
   if (refusal) return refusal;

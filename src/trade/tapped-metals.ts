@@ -63,7 +63,7 @@ export const TAPPED_METALS: readonly Row[] = [
  * 1025), `brass`, `bronze`, or a given strength: `tensile 30 ksi`. Any other word is refused.
  */
 export function readTappedMetal(text: string): MetalReading {
-  const given = /^tensile\s+(.+)$/i.exec(text.trim());
+  const given = /^tensile\s+(\S.*)$/i.exec(text.trim());
   if (given !== null) return givenStrength(given[1] ?? '');
   const said = plain(text);
   const row = TAPPED_METALS.find(({name, also}) => [name, ...also].includes(said));

@@ -4,6 +4,7 @@
  */
 import {quantity} from '../quantity/convert.js';
 import type {Quantity} from '../quantity/model.js';
+import {withoutEnd} from '../text/runs.js';
 import {METRIC_SIZES, type MetricSize, UNIFIED_SIZES, type UnifiedSize} from './thread-sizes.js';
 import {type Refused, refused} from './worked.js';
 
@@ -35,7 +36,7 @@ export function readThread(text: string): ThreadReading {
   if (trimmed.length > LONGEST)
     return refused(`"${clip(trimmed)}" is too long for a thread`, 'write 1/2-13 UNC, or M10×1.5');
   const leftHand = /[\s-]LH$/i.test(trimmed);
-  const plain = leftHand ? trimmed.slice(0, -2).replace(/[\s-]+$/, '') : trimmed;
+  const plain = leftHand ? withoutEnd(trimmed.slice(0, -2), /[\s-]/) : trimmed;
   const foreign = FOREIGN.exec(plain);
   if (foreign !== null)
     return refused(

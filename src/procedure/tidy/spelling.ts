@@ -96,10 +96,12 @@ function idsText({value, valueSpan}: Clause, line: TagText): string {
   if (value.type !== 'ids') return '';
   const starts = value.ids.map(({span}) => span.start);
   return starts
-    .map((start, index) =>
-      folded(line, {start, end: starts[index + 1] ?? valueSpan.end}).replace(/\s*,$/, ''),
-    )
+    .map((start, index) => withoutComma(folded(line, {start, end: starts[index + 1] ?? valueSpan.end})))
     .join(', ');
+}
+
+function withoutComma(text: string): string {
+  return text.endsWith(',') ? text.slice(0, -1).trimEnd() : text;
 }
 
 /** `30, 60, 85` where all are in the unit of the torque; else with the unit at the last, or at each. */

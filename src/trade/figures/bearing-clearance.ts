@@ -50,7 +50,8 @@ function readPlaced(given: string): Read<Placed> {
   const colon = given.indexOf(':');
   const rows = given.slice(colon + 1).split(';');
   // The unit may stand at the end of the last row only.
-  const unit = /[^\d.,;:\s][^,;]*$/.exec(given)?.[0] ?? '';
+  const last = given.slice(Math.max(given.lastIndexOf(','), given.lastIndexOf(';')) + 1);
+  const unit = last.slice(Math.max(last.search(/[^\d.:\s]/), 0));
   const diameters: (readonly Quantity[])[] = [];
   for (const row of rows) {
     const read = readList(/[A-Za-zµ"]/.test(row) ? row : `${row} ${unit}`, 'length');

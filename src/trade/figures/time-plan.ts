@@ -40,7 +40,7 @@ function readTask(given: string): Read<Task> {
     if (first === 'after')
       after = rest
         .join(' ')
-        .split(/\s+and\s+/)
+        .split(' and ')
         .filter((name) => name !== '');
     else if (first === 'wait') {
       const read = readTime(rest.join(' '));
