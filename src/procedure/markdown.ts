@@ -47,7 +47,7 @@ export function parseMarkdown(raw: string, partSize = PART_SIZE): Parsed {
 }
 
 /** The smaller the quicker: what the tokenizer makes of a small part is gone before memory has to be tidied up. */
-const PART_SIZE = 512;
+const PART_SIZE = 1024;
 
 interface Reading {
   readonly text: string;

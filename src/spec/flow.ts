@@ -3,7 +3,7 @@
  * specification: here that takes a tenth of the library's time. Whatever is in any way unusual is left to the library.
  */
 import type {Where} from '../text/source.js';
-import type {Entry, Node, ScalarNode} from './tree.js';
+import type {Entry, MapNode, Node, ScalarNode} from './tree.js';
 
 /** More levels of brackets than these are left to the library, and so to its care for depth. */
 export const FLOW_DEPTH = 4;
@@ -29,6 +29,41 @@ export function readFlows(file: string, text: string): FlowReading {
     done = end;
   }
   return {masked: masked + text.slice(done), values};
+}
+
+/**
+ * A text that is nothing but lines of a plain key and a plain value, as front matter is: it needs no library at all.
+ * Undefined for any other text.
+ */
+export function readPlainLines(file: string, text: string): MapNode | undefined {
+  const entries: Entry[] = [];
+  const keys = new Set<string>();
+  let at = text.startsWith('---\n') ? 4 : 0;
+  while (at < text.length) {
+    PLAIN_LINE.lastIndex = at;
+    const [line, key = '', word = ''] = PLAIN_LINE.exec(text) ?? [];
+    if (line === undefined || keys.has(key) || word !== word.trimEnd()) return undefined;
+    const keyWhere = {file, span: {start: at, end: at + key.length}};
+    const start = keyWhere.span.end + 2;
+    const value = word === '' ? new Flow(file, text, start).read() : wordAt(file, word, start);
+    const name = scalarOf(key, keyWhere);
+    if (value === undefined || name.type === 'empty') return undefined;
+    keys.add(key);
+    entries.push({key, keyWhere, value});
+    at = text.indexOf('\n', start) + 1 || text.length;
+  }
+  const [first] = entries;
+  // The library counts the end of its last line to a map.
+  const span = {start: first?.keyWhere.span.start ?? 0, end: text.length};
+  return first && {type: 'map', where: {file, span}, entries};
+}
+
+/** A key of letters and a word to the end of the line, or what may be a value in brackets. */
+const PLAIN_LINE =
+  /([A-Za-z][A-Za-z0-9-]*): (?:([A-Za-z0-9.±≤≥<½¼¾(~][^:#\p{Cc}\p{Zl}\p{Zp}\uFEFF]*)(?=\n|$)|(?=[[{]))/uy;
+
+function wordAt(file: string, word: string, start: number): ScalarNode {
+  return scalarOf(word, {file, span: {start, end: start + word.length}});
 }
 
 /** What stands before the bracket is nothing that could carry it off into a key, a comment or a text in quotes. */
@@ -118,7 +153,7 @@ class Flow {
 }
 
 /** A plain word of YAML that begins with no mark of its own and holds no colon and no hash. */
-const WORD = /[A-Za-z0-9.±≤≥<>½¼¾(~][^,[\]{}:#\p{Cc}\p{Zl}\p{Zp}\uFEFF]*/uy;
+const WORD = /[A-Za-z0-9.±≤≥<½¼¾(~][^,[\]{}:#\p{Cc}\p{Zl}\p{Zp}\uFEFF]*/uy;
 
 /** What the core schema of YAML 1.2 takes for nothing, a yes or no, or a number. */
 function scalarOf(text: string, where: Where): ScalarNode {

@@ -16,7 +16,7 @@ import {
 } from 'yaml';
 import type {Problem} from '../text/problem.js';
 import type {Source, Where} from '../text/source.js';
-import {FLOW_DEPTH, readFlows} from './flow.js';
+import {FLOW_DEPTH, readFlows, readPlainLines} from './flow.js';
 import type {Entry, MapNode, Node, ScalarNode} from './tree.js';
 import {faultOf} from './yaml-faults.js';
 
@@ -42,6 +42,8 @@ const FAULTS_SHOWN = 20;
 /** Reads one YAML document. The first of two equal keys is kept, and an alias reads as an empty value. */
 export function readYaml(from: Source, caps: YamlCaps = BOOK_CAPS): YamlReading {
   if (from.text.length > caps.size) return unreadable(oversize(from, caps.size));
+  const plain = readPlainLines(from.file, from.text);
+  if (plain !== undefined) return {tree: plain, problems: [], broken: false};
   return readMasked(from, caps) ?? readWhole(from, caps, {masked: from.text, values: new Map()});
 }
 

@@ -84,6 +84,14 @@ const word = fc.constantFrom(
     '🔥',
     '2026-01-15',
     'x:y',
+    '>',
+    '> x',
+    '|',
+    '- x',
+    '? x',
+    '&x',
+    'a, b',
+    '...',
   ],
 );
 const space = fc.constantFrom('', '', ' ', '  ');
