@@ -1,0 +1,55 @@
+/**
+ * `npm run mutation`: changes one thing at a time in calculations, ledger and findings, and sees whether a test
+ * notices. Results are kept in `.cache/mutation`, so a run goes on where the last one stopped; at its end stands a
+ * table of all results there are. `npm run mutation -- src/build/flow.ts --sample 0.5 --minutes 9`; `--again` tries
+ * once more what survived, `--list` lists that and runs nothing.
+ */
+import {parseArgs} from 'node:util';
+import {Stryker} from '@stryker-mutator/core';
+import {filesOf, SCOPES, type Scope, TOO_SLOW, testsOf} from './scope.js';
+import {listed, table} from './table.js';
+
+const {values, positionals} = parseArgs({
+  args: process.argv.slice(2),
+  allowPositionals: true,
+  options: {
+    sample: {type: 'string', default: '1'},
+    seed: {type: 'string', default: '1'},
+    minutes: {type: 'string'},
+    again: {type: 'boolean', default: false},
+    list: {type: 'boolean', default: false},
+  },
+});
+const paths = positionals.map((path) => path.replace(/\/$/, ''));
+
+if (values.list) {
+  console.log(listed(paths));
+} else {
+  // Every result is written down at once, so that nothing is lost when the time is over.
+  if (values.minutes !== undefined) setTimeout(finish, Number(values.minutes) * 60_000).unref();
+  for (const scope of SCOPES) await mutate(scope);
+  finish();
+}
+
+function finish(): never {
+  console.log(table(paths));
+  // Ends the workers too, and takes their copy of the tree away.
+  process.exit();
+}
+
+async function mutate(scope: Scope): Promise<void> {
+  const files = filesOf(scope, paths);
+  if (files.length === 0) return;
+  await new Stryker({
+    configFile: '.config/mutation/stryker.config.mjs',
+    mutate: files,
+    witnessMark: {
+      root: process.cwd(),
+      tests: testsOf(scope),
+      without: TOO_SLOW,
+      sample: Number(values.sample),
+      seed: values.seed,
+      again: values.again ? ['Survived', 'NoCoverage', 'Timeout'] : [],
+    },
+  }).runMutationTest();
+}

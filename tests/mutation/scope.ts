@@ -1,0 +1,66 @@
+/** What the mutation tool works on, and which tests judge it. */
+import {readdirSync, statSync} from 'node:fs';
+import {join} from 'node:path';
+
+export interface Scope {
+  /** Folder of `src`. */
+  readonly folder: string;
+  /** Files or folders of the tests that judge it. They run in one process, so none that starts another. */
+  readonly tests: readonly string[];
+}
+
+const CASES = ['alone', 'check-jobs', 'examples', 'fixes', 'messages', 'trade-cases'].map(
+  (name) => `tests/findings/${name}.test.ts`,
+);
+const PROSE = 'tests/findings/prose.test.ts';
+const ENGINEERING = 'tests/findings/engineering.test.ts';
+
+/** Properties over whole books take seconds each, and thousands of mutants would wait for them. */
+export const TOO_SLOW: readonly string[] = [
+  'options keep every step or say that it is left out, whatever is chosen',
+  'any value in place of any other of the first demonstration book is judged without an exception',
+];
+
+export const SCOPES: readonly Scope[] = [
+  {folder: 'src/build', tests: ['tests/build', ...CASES]},
+  {folder: 'src/findings', tests: [...CASES, PROSE, ENGINEERING]},
+  {folder: 'src/trade', tests: ['tests/trade', ENGINEERING]},
+];
+
+/**
+ * Tables that were copied from a standard, and words of examples: a changed number in one of them says nothing
+ * about the tests of a calculation. They are held against their sources line by line in `tests/trade`.
+ */
+const TABLES: ReadonlySet<string> = new Set([
+  'src/findings/lexicon.ts',
+  'src/findings/loop-example.ts',
+  'src/findings/strip-example.ts',
+  'src/trade/bolt-grades.ts',
+  'src/trade/cotter-sizes.ts',
+  'src/trade/inch-fits.ts',
+  'src/trade/iso-deviations.ts',
+  'src/trade/iso-grades.ts',
+  'src/trade/nut-factors.ts',
+  'src/trade/tapped-metals.ts',
+  'src/trade/thread-sizes.ts',
+  'src/trade/wear-rules.ts',
+  'src/trade/wire-rules.ts',
+  'src/trade/wrench-classes.ts',
+]);
+
+/** The files to work on that are, or stand below, one of the paths. */
+export function filesOf({folder}: Scope, paths: readonly string[]): string[] {
+  const asked = (file: string) => paths.some((path) => file === path || file.startsWith(`${path}/`));
+  return below(folder, '.ts').filter((file) => !TABLES.has(file) && (paths.length === 0 || asked(file)));
+}
+
+export function testsOf({tests}: Scope): string[] {
+  return tests.flatMap((path) => (path.endsWith('.ts') ? [path] : below(path, '.test.ts')));
+}
+
+function below(path: string, ending: string): string[] {
+  if (!statSync(path).isDirectory()) return path.endsWith(ending) ? [path] : [];
+  return readdirSync(path)
+    .toSorted()
+    .flatMap((name) => below(join(path, name), ending));
+}
