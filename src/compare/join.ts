@@ -11,6 +11,7 @@ import type {Sides} from './judge.js';
 import {type Change, EFFECTS, type Piece, type Side} from './model.js';
 import {idNow} from './renames.js';
 import {requiredOf} from './required.js';
+import {withoutTwins} from './twins.js';
 
 export function joined(
   pieces: readonly Piece[],
@@ -18,7 +19,7 @@ export function joined(
   found: readonly Finding[],
   sides: Sides,
 ): Change[] {
-  const explained = withFindings(withoutEchoes(pieces), found, sides);
+  const explained = withFindings(withoutTwins(withoutEchoes(pieces), sides), found, sides);
   const serious = explained.filter(({effect}) => effect !== 'reworded');
   const told = new Set(serious.flatMap(({before, now}) => [...before, ...now].map(lineOf)));
   // A step of which something graver is said need not be called reworded too.
@@ -87,8 +88,13 @@ function required(
   return requiredOf(before.book.spec, old, aspect);
 }
 
+/** What is said of a step twice, of its tag and of a clause in it, is said once. */
 function once(remarks: readonly Remark[]): Remark[] {
-  const seen = new Map(remarks.map((one) => [`${one.where.file} ${one.where.span.start} ${one.says}`, one]));
+  const seen = new Map<string, Remark>();
+  for (const one of remarks) {
+    const key = `${one.where.file} ${one.says}`;
+    if (!seen.has(key)) seen.set(key, one);
+  }
   return [...seen.values()];
 }
 
