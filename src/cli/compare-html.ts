@@ -58,7 +58,7 @@ const TITLES: {readonly [effect in Effect]: string} = {
   weakened: 'Weakened',
   strengthened: 'Strengthened',
   changed: 'Changed',
-  reworded: 'Reworded: nothing for the engine',
+  reworded: 'Reworded: no tag or value changed, so read the words',
 };
 
 function changeTable(effect: Effect, changes: readonly ChangeJson[]): Element[] {

@@ -7,6 +7,7 @@ import {assign} from './assign.js';
 import type {Judge} from './judge.js';
 import {type Features, wordsOf} from './likeness.js';
 import type {Effect, Piece} from './model.js';
+import {firstWords, sentencesIn, wordedPiece} from './words.js';
 
 /** Cautions are matched over the whole book, in order first, so that one that moved with its steps is not missed. */
 export const cautionChanges: Judge = ({before, now}) => {
@@ -21,7 +22,8 @@ export const cautionChanges: Judge = ({before, now}) => {
     const [one, other] = [old[a], fresh[b]];
     return one === undefined || other === undefined ? [] : [[one, other] as const];
   });
-  return [...kept.flatMap(([a, b]) => keptPieces(a, b)), ...wordPieces(gone, come, kept)];
+  const elsewhere = sentencesIn(now);
+  return [...kept.flatMap(([a, b]) => keptPieces(a, b, elsewhere)), ...wordPieces(gone, come, kept)];
 };
 
 interface Placed {
@@ -64,7 +66,7 @@ function features({caution, procedure}: Placed): Features {
 
 const LOUDNESS: Readonly<Record<Signal, number>> = {danger: 3, warning: 2, caution: 1, notice: 0};
 
-function keptPieces(before: Placed, now: Placed): Piece[] {
+function keptPieces(before: Placed, now: Placed, elsewhere: (sentence: string) => boolean): Piece[] {
   const [was, is] = [before.caution.signal, now.caution.signal];
   const subject = subjectOf(words(now.caution));
   const at = {before: [remark(before)], now: [remark(now)]};
@@ -80,10 +82,21 @@ function keptPieces(before: Placed, now: Placed): Piece[] {
             ...at,
           },
         ];
-  const text: Piece[] =
+  const wording = (placed: Placed) => ({text: placed.caution.text, remark: remark(placed)});
+  const text =
     before.caution.text === now.caution.text
       ? []
-      : [{effect: 'reworded', subject, aspect: 'text', says: 'worded anew', ...at}];
+      : [
+          wordedPiece(
+            {
+              subject: `${subject} in ${baseName(now.procedure.source.file)}`,
+              how: `${firstWords(before.caution.text)} worded anew`,
+              before: wording(before),
+              now: wording(now),
+            },
+            elsewhere,
+          ),
+        ];
   return [...signal, ...text];
 }
 

@@ -14,6 +14,7 @@ import type {Sides} from './judge.js';
 import {matchDeeds} from './match-deeds.js';
 import {matchSteps} from './match-steps.js';
 import type {Comparison} from './model.js';
+import {passageChanges} from './passages.js';
 import {idNow, renamesOf} from './renames.js';
 import {rewordings} from './reworded.js';
 import {sideOf} from './side.js';
@@ -39,6 +40,7 @@ export function compareBooks(
     ...endChanges(sides),
     ...demandChanges(sides),
     ...cautionChanges(sides),
+    ...passageChanges(sides),
     ...waiverChanges(sides),
     ...bookChanges(sides),
     ...jobChanges(before.jobs, now.jobs),

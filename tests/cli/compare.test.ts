@@ -58,7 +58,7 @@ describe('two folders', () => {
     {words: ['book', 'nowhere'], says: 'nowhere: there is no such file or folder'},
     {words: ['book', 'new/book', 'book'], says: 'two sides are needed'},
     {words: ['--until', 'main', 'book'], says: '--until needs --since'},
-    {words: ['--stop-on', 'rain', 'book', 'new/book'], says: 'weakened, error, warning'},
+    {words: ['--stop-on', 'rain', 'book', 'new/book'], says: 'weakened, changed, error, warning'},
   ])('$words is told what is wrong', async ({words, says}) => {
     const {code, out, err} = wmark(await both(REWORDED), 'compare', ...words);
     expect({code, out}).toEqual({code: 2, out: ''});
@@ -83,7 +83,9 @@ describe('a git revision', () => {
     await repo.commit({'book/plug.md': REWORDED});
     const {code, out} = wmark(join(repo.folder, 'book'), 'compare', '--since', 'HEAD~1', '--until', 'HEAD');
     expect(code).toBe(0);
-    expect(out).toContain('HEAD~1 and HEAD\nplug.md:9:4: reworded: step 2 of plug.md: worded anew  [step]\n');
+    expect(out).toContain(
+      'HEAD~1 and HEAD\nplug.md:9:4: reworded: step 2 of plug.md: worded anew  [words]\n',
+    );
   });
 
   test('names files outside the working folder by their true path', async () => {
