@@ -4,13 +4,15 @@ import {baseName} from '../build/tell.js';
 import type {Block, Caution, Procedure, Signal} from '../procedure/model.js';
 import {align} from './align.js';
 import {assign} from './assign.js';
+import {type Farther, fartherIn, type PlacedCaution} from './caution-places.js';
 import type {Judge} from './judge.js';
 import {type Features, wordsOf} from './likeness.js';
 import type {Effect, Piece} from './model.js';
 import {firstWords, sentencesIn, wordedPiece} from './words.js';
 
 /** Cautions are matched over the whole book, in order first, so that one that moved with its steps is not missed. */
-export const cautionChanges: Judge = ({before, now}) => {
+export const cautionChanges: Judge = (sides) => {
+  const {before, now} = sides;
   const [old, fresh] = [before, now].map(({book}) => book.procedures.flatMap(cautionsOf));
   if (old === undefined || fresh === undefined) return [];
   const pairs = paired(old, fresh);
@@ -23,13 +25,14 @@ export const cautionChanges: Judge = ({before, now}) => {
     return one === undefined || other === undefined ? [] : [[one, other] as const];
   });
   const elsewhere = sentencesIn(now);
-  return [...kept.flatMap(([a, b]) => keptPieces(a, b, elsewhere)), ...wordPieces(gone, come, kept)];
+  const farther = fartherIn(sides);
+  return [
+    ...kept.flatMap(([a, b]) => [...keptPieces(a, b, elsewhere), ...placePiece(a, b, farther)]),
+    ...wordPieces(gone, come, kept),
+  ];
 };
 
-interface Placed {
-  readonly procedure: Procedure;
-  readonly caution: Caution;
-}
+type Placed = PlacedCaution;
 
 function cautionsOf(procedure: Procedure): Placed[] {
   const inBlocks = (blocks: readonly Block[]) =>
@@ -98,6 +101,14 @@ function keptPieces(before: Placed, now: Placed, elsewhere: (sentence: string) =
           ),
         ];
   return [...signal, ...text];
+}
+
+function placePiece(before: Placed, now: Placed, farther: Farther): Piece[] {
+  const far = farther(before, now);
+  if (far === undefined) return [];
+  const {effect, says} = far;
+  const subject = subjectOf(words(now.caution));
+  return [{effect, subject, aspect: 'place', says, before: [remark(before)], now: [remark(now)]}];
 }
 
 /** Hazard words lost and won, those that only changed their caution within a procedure set off against each other. */

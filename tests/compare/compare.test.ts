@@ -430,6 +430,92 @@ describe('renames', () => {
   });
 });
 
+describe('renames together with a change', () => {
+  const rename = (text: string, from: string, to: string) =>
+    text.replace(new RegExp(`(?<![a-z-])${from}(?![a-z-])`, 'g'), to);
+  const passes = ENGINE.replace(
+    'torque: 40 lbf·ft',
+    'torque: 40 lbf·ft, passes: [20 lbf·ft, 30 lbf·ft, 40 lbf·ft]',
+  );
+  const renamed = (engine: string, from: string, to: string, steps = STEPS) =>
+    made(
+      steps.replace(/`[^`]*`/g, (tag) => rename(tag, from, to)),
+      rename(engine, from, to),
+    );
+
+  it.each([
+    [
+      'passes dropped',
+      made(STEPS, passes),
+      renamed(
+        passes.replace('20 lbf·ft, 30 lbf·ft, ', ''),
+        'bolts',
+        'cylinder-bolts',
+        STEPS.replace(' in 20, 30, 40', ''),
+      ),
+      [
+        'weakened: cylinder-bolts: passes 20 lbf·ft, 30 lbf·ft, 40 lbf·ft, now 40 lbf·ft',
+        'reworded: cylinder-bolts: called bolts before',
+      ],
+    ],
+    [
+      'a fit widened',
+      made(),
+      renamed(
+        ENGINE.replaceAll('0.006 in', '0.009 in'),
+        'play',
+        'end-float',
+        STEPS.replaceAll('0.006 in', '0.009 in'),
+      ),
+      [
+        'weakened: end-float: limits 0.002–0.006 in, now 0.002–0.009 in',
+        'reworded: end-float: called play before',
+      ],
+    ],
+    [
+      'a hold point that asks for less',
+      made(),
+      renamed(ENGINE.replace('asks: [bolts]', 'asks: []'), 'closed', 'signed-off'),
+      ['weakened: signed-off: no longer asks for bolts', 'reworded: signed-off: called closed before'],
+    ],
+  ])('%s', (_, before, now, says) => {
+    expect(
+      said(compared(before, now)).filter((one) => !/tags written|worded anew|: name /.test(one)),
+    ).toEqual(says);
+  });
+
+  it('an item that went and another that came are not one', () => {
+    const now = made(
+      STEPS.replace(/11\. .*\n/, '').replace(
+        '1. Look',
+        '1. Fit the oil pipe with its union. `install: pipe`\n2. Look',
+      ),
+      ENGINE.replace(/ {2}cap: .*\n/, (line) => `${line}  pipe: {hazards: [fuel], quantity: 3}\n`).replace(
+        /marks:\n.*\n/,
+        '',
+      ),
+    );
+    expect(said(compared(made(), now))).toContain(
+      'weakened: number: a mark that the specification no longer names',
+    );
+    expect(said(compared(made(), now))).toContain(
+      'strengthened: pipe: a part that the specification now names',
+    );
+  });
+
+  it('what is required of an item that went names its passes', () => {
+    const now = made(
+      STEPS.replace(/6\. .*\n/, '').replace(' `lock: bolts with wire-032`', ''),
+      passes
+        .replace(/ {2}bolts: .*\n/, '')
+        .replace('asks: [bolts]', 'asks: []')
+        .replace('tight: [bolts]', 'tight: []'),
+    );
+    const gone = compared(made(STEPS, passes), now).changes.find(({aspect}) => aspect === 'item');
+    expect(gone?.before.required).toContain('passes 20 lbf·ft, 30 lbf·ft, 40 lbf·ft');
+  });
+});
+
 describe('a weakening tells', () => {
   const now = made(`\n${STEPS.replace(' `lock: bolts with wire-032`', '')}`);
   const {changes, brought} = compared(made(), now);
