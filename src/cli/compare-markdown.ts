@@ -41,6 +41,8 @@ function written(json: CompareJson, most: number): string {
 }
 
 function bookNodes(book: BookJson, {before, now}: CompareJson, most: number): RootContent[] {
+  if (book.changes.length + book.brought.length + book.settled.length === 0)
+    return [paragraph([text(`${printable(book.engine)}: both sides are the same.`)])];
   const of = (effect: ChangeJson['effect']) => book.changes.filter((one) => one.effect === effect);
   const weakened = of('weakened');
   const lost = of('reworded').filter(({aspect}) => aspect === LOST_WORD);
