@@ -6,10 +6,11 @@ import type {BlockContent, List, ListItem, PhrasingContent, Root, RootContent} f
 import remarkStringify from 'remark-stringify';
 import {unified} from 'unified';
 import {EFFECTS} from '../compare/model.js';
+import {LOST_WORD} from '../compare/words.js';
 import {printable} from '../text/printable.js';
 import type {BookJson, ChangeJson} from './compare-report.js';
 import type {CompareJson} from './compare-shape.js';
-import {requiredText, sums, unseenText} from './compare-text.js';
+import {hasWords, requiredText, sums, unseenText} from './compare-text.js';
 
 /** A comment with this line in it is the tool's own. */
 const MARK = '<!-- wmark compare -->';
@@ -40,8 +41,11 @@ function written(json: CompareJson, most: number): string {
 }
 
 function bookNodes(book: BookJson, {before, now}: CompareJson, most: number): RootContent[] {
+  if (book.changes.length + book.brought.length + book.settled.length === 0)
+    return [paragraph([text(`${printable(book.engine)}: both sides are the same.`)])];
   const of = (effect: ChangeJson['effect']) => book.changes.filter((one) => one.effect === effect);
   const weakened = of('weakened');
+  const lost = of('reworded').filter(({aspect}) => aspect === LOST_WORD);
   const counts = EFFECTS.map((effect) => `${of(effect).length} ${effect}`).join(', ');
   return [
     {type: 'heading', depth: 3, children: [text(printable(book.engine))]},
@@ -53,16 +57,35 @@ function bookNodes(book: BookJson, {before, now}: CompareJson, most: number): Ro
             item([paragraph([strong('weakened'), text(` ${printable(one.message)} `), place(one)])]),
           ),
         ]),
+    ...(lost.length === 0 ? [] : [shortened(lost, most, lostWord)]),
     ...EFFECTS.flatMap((effect) => folded(effect, of(effect), most)),
     ...findings('Findings that it brings', book.brought, most),
     ...findings('Findings that it settles', book.settled, most),
   ];
 }
 
+const TITLES: {readonly [effect in Exclude<ChangeJson['effect'], 'weakened'>]: string} = {
+  strengthened: 'strengthened',
+  changed: 'changed',
+  reworded: 'reworded: no tag or value changed, so read the words',
+};
+
 function folded(effect: ChangeJson['effect'], changes: readonly ChangeJson[], most: number): RootContent[] {
   if (changes.length === 0) return [];
-  const title = effect === 'weakened' ? 'What is weakened, in detail' : `${changes.length} ${effect}`;
-  return fold(title, shortened(changes, most, effect === 'reworded' ? brief : detailed));
+  const title = effect === 'weakened' ? 'What is weakened, in detail' : `${changes.length} ${TITLES[effect]}`;
+  return fold(
+    title,
+    shortened(changes, most, (one) => (hasWords(one) ? detailed(one) : brief(one))),
+  );
+}
+
+/** Nothing but a reader can tell whether it matters: both wordings are shown at once. */
+function lostWord(change: ChangeJson): ListItem {
+  const sides = (['before', 'now'] as const).flatMap((side) =>
+    change[side].at.map((one) => item([paragraph([text(`${side}: ${printable(one.message)}`)])])),
+  );
+  const head = paragraph([strong('words lost'), text(` ${printable(change.message)} `), place(change)]);
+  return item([head, list(sides)]);
 }
 
 function brief(change: ChangeJson): ListItem {

@@ -1,7 +1,7 @@
 /** Compares the books of two sides and gives the result as plain data, from which every report is made. */
 import {createHash} from 'node:crypto';
 import {compareBooks, type Revision} from '../compare/compare.js';
-import type {Change, Comparison} from '../compare/model.js';
+import {type Change, type Comparison, EFFECTS} from '../compare/model.js';
 import {type CheckOptions, check} from '../findings/check.js';
 import {checkWithJobs} from '../findings/check-jobs.js';
 import type {Finding} from '../findings/model.js';
@@ -25,13 +25,20 @@ export interface Compared {
   readonly comparison?: Comparison;
 }
 
+/** Books that were weakened first, those that are the same last: a reader of many need not look for what changed. */
 export function comparedBooks({books}: TwoSides, date: string): Compared[] {
-  return books.flatMap((pair): Compared[] => {
+  const compared = books.flatMap((pair): Compared[] => {
     const {before, now} = pair;
     if (before && now) return [comparedPair({before, now}, date)];
     const json = single(pair, date);
     return json === undefined ? [] : [{books: pair, json}];
   });
+  return compared.sort((a, b) => worstOf(a) - worstOf(b));
+}
+
+function worstOf({json: {changes}}: Compared): number {
+  const worst = EFFECTS.find((effect) => changes.some((change) => change.effect === effect));
+  return worst === undefined ? EFFECTS.length : EFFECTS.indexOf(worst);
 }
 
 export function compareJson(sides: TwoSides, compared: readonly Compared[]): CompareJson {

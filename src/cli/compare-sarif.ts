@@ -33,7 +33,7 @@ const RULES: readonly SarifRule[] = (['weakened', 'strengthened', 'changed'] as 
   level: LEVEL[id],
 }));
 
-/** A rewording is no result: it means nothing to the engine. */
+/** A rewording is no result: no tag or value changed, and the words are for the reviewer to read. */
 function changeResult(change: ChangeJson): SarifResult[] {
   const {effect, message, aspect, before, now, fingerprint, item} = change;
   const place = now.at[0] ?? before.at[0];

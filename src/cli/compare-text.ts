@@ -34,7 +34,7 @@ function changeLines(change: ChangeJson): string[] {
   const {effect, message, aspect, before, now} = change;
   const place = now.at[0] ?? before.at[0];
   const first = `${place === undefined ? '' : `${lead(place)}: `}${effect}: ${printable(message)}  [${printable(aspect)}]`;
-  if (effect === 'reworded') return [first];
+  if (!hasWords(change)) return [first];
   return [
     first,
     ...(before.required === null && now.required === null
@@ -45,6 +45,11 @@ function changeLines(change: ChangeJson): string[] {
     ...(before.at.length > 0 && now.at.length === 0 ? ['    now: nothing'] : []),
     ...change.brings.map((one) => `    brings ${one.name}: ${printable(one.message)}`),
   ];
+}
+
+/** Of a step that only moved, or whose tags are written otherwise, both sides would say the same. */
+export function hasWords({effect, aspect}: ChangeJson): boolean {
+  return effect !== 'reworded' || (aspect !== 'step' && aspect !== 'moved');
 }
 
 /** `before: safety-wire; now: nothing`. */

@@ -86,6 +86,8 @@ function stops({summary, books}: CompareJson, on: readonly StopOn[]): boolean {
   const brought = books.flatMap((book) => book.brought);
   return on.some((what) => {
     if (what === 'weakened') return summary.weakened > 0;
+    // What is changed may be graver than it looks: who stops for that stops for a weakening too.
+    if (what === 'changed') return summary.weakened + summary.changed > 0;
     return brought.some(
       ({severity}) => severity === 'error' || (what === 'warning' && severity === 'warning'),
     );

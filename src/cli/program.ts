@@ -131,8 +131,8 @@ const addCompare: Add = (program, streams, done) => {
     )
     .option(
       '--stop-on <what>',
-      'exit status 1 on: weakened, error, warning; can be repeated',
-      stopOnWord(['weakened', 'error', 'warning']),
+      'exit status 1 on: weakened, changed (or weakened), error, warning; can be repeated',
+      stopOnWord(['weakened', 'changed', 'error', 'warning']),
     )
     .addHelpText('after', COMPARE_HELP)
     .action(async (paths: string[], options: CompareOptions) => {

@@ -4,12 +4,15 @@ import {baseName} from '../build/tell.js';
 import type {Block, Caution, Procedure, Signal} from '../procedure/model.js';
 import {align} from './align.js';
 import {assign} from './assign.js';
+import {type Farther, fartherIn, type PlacedCaution} from './caution-places.js';
 import type {Judge} from './judge.js';
 import {type Features, wordsOf} from './likeness.js';
 import type {Effect, Piece} from './model.js';
+import {firstWords, sentencesIn, wordedPiece} from './words.js';
 
 /** Cautions are matched over the whole book, in order first, so that one that moved with its steps is not missed. */
-export const cautionChanges: Judge = ({before, now}) => {
+export const cautionChanges: Judge = (sides) => {
+  const {before, now} = sides;
   const [old, fresh] = [before, now].map(({book}) => book.procedures.flatMap(cautionsOf));
   if (old === undefined || fresh === undefined) return [];
   const pairs = paired(old, fresh);
@@ -21,13 +24,15 @@ export const cautionChanges: Judge = ({before, now}) => {
     const [one, other] = [old[a], fresh[b]];
     return one === undefined || other === undefined ? [] : [[one, other] as const];
   });
-  return [...kept.flatMap(([a, b]) => keptPieces(a, b)), ...wordPieces(gone, come, kept)];
+  const elsewhere = sentencesIn(now);
+  const farther = fartherIn(sides);
+  return [
+    ...kept.flatMap(([a, b]) => [...keptPieces(a, b, elsewhere), ...placePiece(a, b, farther)]),
+    ...wordPieces(gone, come, kept),
+  ];
 };
 
-interface Placed {
-  readonly procedure: Procedure;
-  readonly caution: Caution;
-}
+type Placed = PlacedCaution;
 
 function cautionsOf(procedure: Procedure): Placed[] {
   const inBlocks = (blocks: readonly Block[]) =>
@@ -64,7 +69,7 @@ function features({caution, procedure}: Placed): Features {
 
 const LOUDNESS: Readonly<Record<Signal, number>> = {danger: 3, warning: 2, caution: 1, notice: 0};
 
-function keptPieces(before: Placed, now: Placed): Piece[] {
+function keptPieces(before: Placed, now: Placed, elsewhere: (sentence: string) => boolean): Piece[] {
   const [was, is] = [before.caution.signal, now.caution.signal];
   const subject = subjectOf(words(now.caution));
   const at = {before: [remark(before)], now: [remark(now)]};
@@ -80,11 +85,30 @@ function keptPieces(before: Placed, now: Placed): Piece[] {
             ...at,
           },
         ];
-  const text: Piece[] =
+  const wording = (placed: Placed) => ({text: placed.caution.text, remark: remark(placed)});
+  const text =
     before.caution.text === now.caution.text
       ? []
-      : [{effect: 'reworded', subject, aspect: 'text', says: 'worded anew', ...at}];
+      : [
+          wordedPiece(
+            {
+              subject: `${subject} in ${baseName(now.procedure.source.file)}`,
+              how: `${firstWords(before.caution.text)} worded anew`,
+              before: wording(before),
+              now: wording(now),
+            },
+            elsewhere,
+          ),
+        ];
   return [...signal, ...text];
+}
+
+function placePiece(before: Placed, now: Placed, farther: Farther): Piece[] {
+  const far = farther(before, now);
+  if (far === undefined) return [];
+  const {effect, says} = far;
+  const subject = subjectOf(words(now.caution));
+  return [{effect, subject, aspect: 'place', says, before: [remark(before)], now: [remark(now)]}];
 }
 
 /** Hazard words lost and won, those that only changed their caution within a procedure set off against each other. */

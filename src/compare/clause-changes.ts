@@ -10,15 +10,13 @@ import type {Deed} from './deeds.js';
 import type {Demanded} from './demand.js';
 import {demandsOf} from './demands.js';
 import type {Sides} from './judge.js';
+import type {Judgement} from './limits.js';
 import type {Effect, Piece} from './model.js';
 import {idNow, placeNow} from './renames.js';
 import {judged, valueSays} from './values.js';
 
 export function clauseChanges(before: Deed, now: Deed, sides: Sides): Piece[] {
-  const clauses = CLAUSES.flatMap((word) => {
-    const piece = clauseChange(word, before, now, sides);
-    return piece === undefined ? [] : [piece];
-  });
+  const clauses = CLAUSES.flatMap((word) => clauseChange(word, before, now, sides));
   return [...clauses, ...orderChange(before, now, sides)];
 }
 
@@ -67,50 +65,55 @@ const ASPECT: Partial<Record<`${Verb} ${ClauseWord}`, string>> = {
   'check for': 'looks for',
 };
 
-function clauseChange(
-  word: (typeof CLAUSES)[number],
-  before: Deed,
-  now: Deed,
-  sides: Sides,
-): Piece | undefined {
+function clauseChange(word: (typeof CLAUSES)[number], before: Deed, now: Deed, sides: Sides): Piece[] {
   const rename = (id: string) => idNow(sides.renames, id);
   const old = said(before.tag, word, rename);
   const fresh = said(now.tag, word, (id) => id);
-  if (old === undefined && fresh === undefined) return undefined;
+  if (old === undefined && fresh === undefined) return [];
   const aspect = ASPECT[`${now.verb} ${word}`] ?? (word === 'using' ? 'tool' : `${now.verb} ${word}`);
   // What the tag leaves to the specification is what the specification says.
   const was = old ?? specified(before, aspect, sides.before.book.spec.items, rename);
   const is = fresh ?? specified(now, aspect, sides.now.book.spec.items, (id) => id);
-  const effect = clauseEffect(word, was, is);
-  if (effect === undefined) return undefined;
   const [from, to] = [
     was === undefined ? 'nothing' : valueSays(was),
     is === undefined ? 'nothing' : valueSays(is),
   ];
-  return {
-    effect: old === undefined || fresh === undefined ? (from === to ? 'reworded' : effect) : effect,
+  // What one side left to the specification, which says the same, is only written out now.
+  const isWords = (old === undefined || fresh === undefined) && from === to;
+  return clauseJudgements(word, was, is).map(({effect, says}) => ({
+    effect: isWords ? 'reworded' : effect,
     subject: now.item,
     item: now.item,
     place: now.place,
     aspect,
-    says: `${aspect} ${from}, now ${to}`,
+    says: `${aspect} ${from}, now ${to}${says === undefined ? '' : `: ${says}`}`,
     before: [remark(before, clauseOf(before.tag, word))],
     now: [remark(now, clauseOf(now.tag, word))],
-  };
+  }));
 }
 
+function clauseJudgements(
+  word: ClauseWord,
+  was: Demanded | undefined,
+  is: Demanded | undefined,
+): readonly Judgement[] {
+  const effect = clauseEffect(word, was, is);
+  if (effect !== undefined) return effect === 'same' ? [] : [{effect}];
+  return was === undefined || is === undefined ? [] : judged(was, is);
+}
+
+/** Undefined where the two are judged as values of the specification are. */
 function clauseEffect(
   word: ClauseWord,
   was: Demanded | undefined,
   is: Demanded | undefined,
-): Effect | undefined {
+): Effect | 'same' | undefined {
   if (was === undefined || is === undefined)
-    return was === is ? undefined : was === undefined ? 'strengthened' : 'weakened';
-  if (was.type === 'any-of' && is.type === 'any-of') return named(was.ids, is.ids);
-  if (was.type === 'text' && is.type === 'text' && word === 'for')
-    return named(list(was.text), list(is.text));
-  if (was.type === 'text' && is.type === 'text') return was.text === is.text ? undefined : 'changed';
-  return judged(was, is);
+    return was === is ? 'same' : was === undefined ? 'strengthened' : 'weakened';
+  if (was.type === 'any-of' && is.type === 'any-of') return named(was.ids, is.ids) ?? 'same';
+  if (was.type !== 'text' || is.type !== 'text') return undefined;
+  if (word === 'for') return named(list(was.text), list(is.text)) ?? 'same';
+  return was.text === is.text ? 'same' : 'changed';
 }
 
 /** What a tag names is used, all of it: fewer is less. */

@@ -14,6 +14,9 @@ import type {Sides} from './judge.js';
 import {matchDeeds} from './match-deeds.js';
 import {matchSteps} from './match-steps.js';
 import type {Comparison} from './model.js';
+import {openedJoints} from './opened-joints.js';
+import {orderChanges} from './order-changes.js';
+import {passageChanges} from './passages.js';
 import {idNow, renamesOf} from './renames.js';
 import {rewordings} from './reworded.js';
 import {sideOf} from './side.js';
@@ -37,8 +40,11 @@ export function compareBooks(
   const pieces = [
     ...deedChanges(sides),
     ...endChanges(sides),
+    ...orderChanges(sides),
+    ...openedJoints(sides),
     ...demandChanges(sides),
     ...cautionChanges(sides),
+    ...passageChanges(sides),
     ...waiverChanges(sides),
     ...bookChanges(sides),
     ...jobChanges(before.jobs, now.jobs),
@@ -49,7 +55,7 @@ export function compareBooks(
 
 function sidesOf(before: Revision, now: Revision): Sides {
   const [old, fresh] = [sideOf(before.book, before.findings), sideOf(now.book, now.findings)];
-  const renames = renamesOf(before.book.spec, now.book.spec);
+  const renames = renamesOf(before.book, now.book);
   const steps = matchSteps(old, fresh, (id) => idNow(renames, id));
   const deeds = matchDeeds(old.deeds, fresh.deeds, steps.nowOf, renames);
   return {before: old, now: fresh, renames, steps, deeds};

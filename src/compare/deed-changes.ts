@@ -10,10 +10,13 @@ import {idNow, placeNow} from './renames.js';
 
 export const deedChanges: Judge = (sides) => {
   const {kept, gone, come} = sides.deeds;
+  const slackened = new Set(
+    come.filter(({verb}) => verb === 'loosen').map(({item, place}) => `${item} ${place}`),
+  );
   return [
     // What went with its item is told of the item.
     ...gone.filter((deed) => isStill(deed, sides)).map((deed) => gonePiece(deed, sides)),
-    ...come.filter((deed) => wasAlready(deed, sides)).map((deed) => comePiece(deed, sides)),
+    ...come.filter((deed) => wasAlready(deed, sides)).map((deed) => comePiece(deed, slackened, sides)),
     ...kept.flatMap(([before, now]) => [
       ...conditionChange(before, now, sides),
       ...clauseChanges(before, now, sides),
@@ -86,7 +89,7 @@ function isTrialDropped({item, place}: Deed, {before, deeds}: Sides): boolean {
   );
 }
 
-function comePiece(deed: Deed, {before, renames}: Sides): Piece {
+function comePiece(deed: Deed, slackened: ReadonlySet<string>, {before, renames}: Sides): Piece {
   const earlier = before.deeds.filter(
     (one) =>
       one.verb === deed.verb &&
@@ -95,7 +98,11 @@ function comePiece(deed: Deed, {before, renames}: Sides): Piece {
   );
   const word = DONE[deed.verb] ?? deed.verb;
   const plain =
-    deed.verb === 'remove' || deed.verb === 'loosen' || (deed.verb === 'install' && earlier.length > 0);
+    deed.verb === 'remove' ||
+    deed.verb === 'loosen' ||
+    (deed.verb === 'install' && earlier.length > 0) ||
+    // What is slackened anew has to be tightened anew: that is no gain.
+    (deed.verb === 'torque' && slackened.has(`${deed.item} ${deed.place}`));
   return {
     effect: plain ? 'changed' : 'strengthened',
     ...named(deed.item),

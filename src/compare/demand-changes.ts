@@ -7,9 +7,12 @@ import type {Where} from '../text/source.js';
 import {deedRemark} from './deed-changes.js';
 import type {Demand, Demanded} from './demand.js';
 import {demandsOf} from './demands.js';
+import {comeWords, goneWords} from './field-words.js';
 import type {Judge, Sides} from './judge.js';
+import type {Judgement} from './limits.js';
 import type {Effect, Piece} from './model.js';
 import {placeChanges} from './place-changes.js';
+import {reasonChanges, reasonOf} from './reasons.js';
 import {idNow, placeNow} from './renames.js';
 import type {BookSide} from './side.js';
 import {judged, valueSays} from './values.js';
@@ -84,11 +87,16 @@ function itemChanges(item: Item, other: Item, sides: Sides): Piece[] {
       .map((one) => [one.aspect, one]),
   );
   const fresh = new Map(demandsOf(other).map((one) => [one.aspect, one]));
+  const fields = [
+    ...[...old.values()].flatMap((demand) => fieldChange(both, demand, fresh.get(demand.aspect))),
+    ...[...fresh.values()].filter(({aspect}) => !old.has(aspect)).map((demand) => fieldCome(both, demand)),
+  ];
+  const changed = new Set(fields.filter(({effect}) => effect !== 'reworded').map(({aspect}) => aspect));
   return [
     ...nameChange(both),
     ...placeChanges(item, other, sides),
-    ...[...old.values()].flatMap((demand) => fieldChange(both, demand, fresh.get(demand.aspect))),
-    ...[...fresh.values()].filter(({aspect}) => !old.has(aspect)).map((demand) => fieldCome(both, demand)),
+    ...reasonChanges(item, other, changed),
+    ...fields,
   ];
 }
 
@@ -110,22 +118,33 @@ function nameChange(both: Both): Piece[] {
 function fieldChange(both: Both, before: Demand, now: Demand | undefined): Piece[] {
   const {aspect} = before;
   if (now === undefined) {
-    const says = `${asked(before)} is no longer asked for`;
+    const says = goneWords(before);
     return [fieldPiece(both, effectOf(before, 'weakened'), {aspect, says, before, now: both.other})];
   }
-  const effect = judged(before.value, now.value);
-  if (effect === undefined) return [];
   const says = `${aspect} ${valueSays(before.value)}, now ${valueSays(now.value)}`;
-  return [fieldPiece(both, effect, {aspect, says, before, now})];
+  return fieldJudgements(both, before, now).map(({effect, says: more}) =>
+    fieldPiece(both, effect, {
+      aspect,
+      says: more === undefined ? says : `${says}: ${more}`,
+      before,
+      now,
+    }),
+  );
+}
+
+/** A gauge that is due later and was not calibrated since goes on unchecked for longer. */
+function fieldJudgements({item, other}: Both, before: Demand, now: Demand): readonly Judgement[] {
+  if (before.aspect !== 'due' || item.kind !== 'tool' || other.kind !== 'tool')
+    return judged(before.value, now.value);
+  const [was, is] = [item.due?.value ?? '', other.due?.value ?? ''];
+  if (was === is) return [];
+  if (is < was) return [{effect: 'strengthened'}];
+  return [{effect: item.calibrated?.value === other.calibrated?.value ? 'weakened' : 'changed'}];
 }
 
 function fieldCome(both: Both, now: Demand): Piece {
-  const says = `${asked(now)} is asked for now`;
+  const says = comeWords(now);
   return fieldPiece(both, effectOf(now, 'strengthened'), {aspect: now.aspect, says, before: both.item, now});
-}
-
-function asked({aspect, value}: Demand): string {
-  return value.type === 'there' ? aspect : `${aspect} ${valueSays(value)}`;
 }
 
 interface Told {
@@ -136,18 +155,22 @@ interface Told {
 }
 
 function fieldPiece({item, other, sides}: Both, effect: Effect, {aspect, says, before, now}: Told): Piece {
-  const at = ({where}: {readonly where: Where}): Remark => ({
-    where,
-    says: `${other.id} in the specification`,
-  });
+  const at = ({where}: {readonly where: Where}, of: Item): Remark => {
+    const reason = reasonOf(of, aspect);
+    return {
+      where,
+      says: `${of.id} in the specification${reason === undefined ? '' : `: ${aspect}, because ${reason}`}`,
+    };
+  };
   return {
     effect,
     subject: other.id,
     item: other.id,
     aspect,
     says,
-    before: [at(before), ...stepsFor(aspect, item, sides.before)],
-    now: [at(now), ...stepsFor(aspect, other, sides.now)],
+    asks: true,
+    before: [at(before, item), ...stepsFor(aspect, item, sides.before)],
+    now: [at(now, other), ...stepsFor(aspect, other, sides.now)],
   };
 }
 

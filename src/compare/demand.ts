@@ -3,6 +3,9 @@ import type {Amount} from '../quantity/model.js';
 import type {Item, Located, Specified} from '../spec/model.js';
 import type {Where} from '../text/source.js';
 
+/** Which way an amount is stricter: limits that are narrower, a cure that is longer, a resolution that is less. */
+export type Stricter = 'narrower' | 'more' | 'less' | 'neither';
+
 export type Demanded =
   /** Asked or not: the word is what is asked, where the aspect does not say it. */
   | {readonly type: 'there'}
@@ -14,7 +17,7 @@ export type Demanded =
   | {readonly type: 'options'; readonly ids: readonly string[]}
   | {readonly type: 'word'; readonly word: string; readonly grade?: number}
   | {readonly type: 'id'; readonly id: string}
-  | {readonly type: 'amount'; readonly amount: Amount; readonly stricter: 'narrower' | 'more' | 'neither'}
+  | {readonly type: 'amount'; readonly amount: Amount; readonly stricter: Stricter}
   | {readonly type: 'amounts'; readonly amounts: readonly Amount[]}
   /** Prose and names: nothing for the engine. */
   | {readonly type: 'text'; readonly text: string};
@@ -92,7 +95,7 @@ export function textOf(aspect: string, said: string | undefined, item: Item): De
 export function amount(
   aspect: string,
   one: Specified<Amount | 'unknown'> | undefined,
-  stricter: 'narrower' | 'more' | 'neither',
+  stricter: Stricter,
   asks = aspect === 'torque' || aspect === 'limits',
 ): Demand[] {
   if (one === undefined || one.value === 'unknown') return [];

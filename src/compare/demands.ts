@@ -1,4 +1,6 @@
 /** What the specification asks of an item, one demand a field, in a form that two revisions can be held against each other in. */
+import {si} from '../quantity/convert.js';
+import {readAmount} from '../quantity/parse.js';
 import type {Fastener, Fit, Item, ItemOf, Part, Surface} from '../spec/model.js';
 import {
   amount,
@@ -76,7 +78,7 @@ function ofPart(part: Part): Demand[] {
     ...anyOf('tool', part.using, part.where),
     ...amount('size', part.size, 'neither'),
     ...idOf('seat', part.seatsIn, false),
-    word('quantity', String(part.quantity), part.where),
+    word('quantity', String(part.quantity), part.where, part.quantity),
     ...[...part.substitutes.values()].map(({name, alterations, where}) =>
       word(`substitute ${name}`, values(alterations).join(', ') || 'as it comes', where),
     ),
@@ -118,7 +120,7 @@ function ofSeal({seal}: ItemOf<'joint'>): Demand[] {
 
 function ofFastener(item: Fastener): Demand[] {
   return [
-    word('count', String(item.count), item.where),
+    word('count', String(item.count), item.where, item.count),
     ...each('holds', item.holds),
     ...flag('renew', item.singleUse, item),
     ...ofTorque(item),
@@ -183,17 +185,24 @@ function ofFit(item: Fit): Demand[] {
 }
 
 function ofTool(item: ItemOf<'tool'>): Demand[] {
+  const {calibrated, due} = item;
   return [
     ...amount('range', item.range, 'neither'),
-    ...amount('resolution', item.resolution, 'neither'),
-    ...said('accuracy', item.accuracy),
-    ...(item.calibrated === undefined
-      ? []
-      : [word('calibrated', item.calibrated.value, item.calibrated.where)]),
-    ...(item.due === undefined ? [] : [word('due', item.due.value, item.due.where)]),
+    ...amount('resolution', item.resolution, 'less', true),
+    ...ofAccuracy(item),
+    ...(calibrated === undefined ? [] : [word('calibrated', calibrated.value, calibrated.where)]),
+    ...(due === undefined ? [] : [{...word('due', due.value, due.where), asks: true}]),
     ...(item.serial === undefined ? [] : [word('serial', item.serial, item.where)]),
     ...(item.gauge ? [word('gauge', 'yes', item.where)] : []),
   ];
+}
+
+/** The more a gauge may be out, the weaker; of a class nobody can say which is more. */
+function ofAccuracy({accuracy}: ItemOf<'tool'>): Demand[] {
+  if (accuracy === undefined) return [];
+  const out = readAmount(accuracy.value.trim().replace(/^(?:±|\+\/-)\s*/, ''));
+  const grade = out.ok && out.amount.form === 'single' ? -si(out.amount.value) : undefined;
+  return [{...word('accuracy', accuracy.value, accuracy.where, grade), asks: true}];
 }
 
 function ofConsumable(item: ItemOf<'consumable'>): Demand[] {

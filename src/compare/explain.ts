@@ -95,7 +95,7 @@ function ownPiece(finding: Finding, sides: Sides): Piece {
     item !== undefined && message.startsWith(item)
       ? message
           .slice(item.length)
-          .replace(/^\[[^\]]*\]/, '')
+          .replace(/^(?:\[[^\]]*\])?:?/, '')
           .trim()
       : message;
   return {

@@ -71,7 +71,10 @@ function isWorseValue({name, item}: Finding, {before, now, renames}: Sides): boo
   const values = new Map(demandsOf(old).map(({aspect, value}) => [aspect, value]));
   return demandsOf(fresh).some(({aspect, value}) => {
     const was = values.get(aspect);
-    return was !== undefined && judged(was, value) === 'changed';
+    return (
+      was !== undefined &&
+      judged(was, value).some(({effect}) => effect === 'changed' || effect === 'weakened')
+    );
   });
 }
 

@@ -11,6 +11,9 @@ import type {Sides} from './judge.js';
 import {type Change, EFFECTS, type Piece, type Side} from './model.js';
 import {idNow} from './renames.js';
 import {requiredOf} from './required.js';
+import {isOfWords} from './reworded.js';
+import {withoutTwins} from './twins.js';
+import {LOST_WORD} from './words.js';
 
 export function joined(
   pieces: readonly Piece[],
@@ -18,12 +21,12 @@ export function joined(
   found: readonly Finding[],
   sides: Sides,
 ): Change[] {
-  const explained = withFindings(withoutEchoes(pieces), found, sides);
+  const explained = withFindings(withoutTwins(withoutEchoes(pieces), sides), found, sides);
   const serious = explained.filter(({effect}) => effect !== 'reworded');
   const told = new Set(serious.flatMap(({before, now}) => [...before, ...now].map(lineOf)));
-  // A step of which something graver is said need not be called reworded too.
+  // A step of which something graver is said need not be called new or dropped too; its words are told all the same.
   const rest = rewordings.filter(
-    ({before, now}) => ![...before, ...now].some((one) => told.has(lineOf(one))),
+    (piece) => isOfWords(piece) || ![...piece.before, ...piece.now].some((one) => told.has(lineOf(one))),
   );
   const grouped = new Map<string, Piece[]>();
   for (const piece of [...explained, ...rest]) {
@@ -87,8 +90,13 @@ function required(
   return requiredOf(before.book.spec, old, aspect);
 }
 
+/** What is said of a step twice, of its tag and of a clause in it, is said once. */
 function once(remarks: readonly Remark[]): Remark[] {
-  const seen = new Map(remarks.map((one) => [`${one.where.file} ${one.where.span.start} ${one.says}`, one]));
+  const seen = new Map<string, Remark>();
+  for (const one of remarks) {
+    const key = `${one.where.file} ${one.says}`;
+    if (!seen.has(key)) seen.set(key, one);
+  }
   return [...seen.values()];
 }
 
@@ -102,7 +110,13 @@ function inOrder({before, now}: Sides): (a: Change, b: Change) => number {
   const at = ({now: fresh, before: old}: Change) => (fresh.at[0] ?? old.at[0])?.where;
   return (a, b) =>
     EFFECTS.indexOf(a.effect) - EFFECTS.indexOf(b.effect) ||
+    lostFirst(a) - lostFirst(b) ||
     (rank.get(at(a)?.file ?? '') ?? 0) - (rank.get(at(b)?.file ?? '') ?? 0) ||
     (at(a)?.span.start ?? 0) - (at(b)?.span.start ?? 0) ||
     (a.message < b.message ? -1 : a.message > b.message ? 1 : 0);
+}
+
+/** A text that lost a "never" is read before others that were worded anew. */
+function lostFirst({aspect}: Change): number {
+  return aspect === LOST_WORD ? 0 : 1;
 }

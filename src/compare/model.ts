@@ -8,7 +8,7 @@ export const EFFECTS = ['weakened', 'strengthened', 'changed', 'reworded'] as co
 
 /**
  * `weakened`: something is asked, done, checked or warned of less than before; `strengthened`: more; `changed`:
- * otherwise (a value, a material); `reworded`: nothing for the engine.
+ * otherwise (a value, a material); `reworded`: no tag or value changed, and a person has to read the words.
  */
 export type Effect = (typeof EFFECTS)[number];
 
@@ -66,4 +66,6 @@ export interface Piece {
   readonly before: readonly Remark[];
   readonly now: readonly Remark[];
   readonly brings?: readonly Finding[];
+  /** Of what the specification asks for, and not of what the steps do. */
+  readonly asks?: true;
 }

@@ -1,8 +1,10 @@
-/** Items, places and options that are called otherwise now and are the same in everything else. */
+/** Items and places that are called otherwise now: the same in everything else, or the most alike in fields and steps. */
+import type {Book} from '../build/book.js';
 import type {Item, Specification} from '../spec/model.js';
-import type {Demanded} from './demand.js';
 import {demandsOf} from './demands.js';
+import {likelyRenames} from './likely-renames.js';
 import {dice} from './likeness.js';
+import {letterPairs, withoutNames} from './names.js';
 import {valueSays} from './values.js';
 
 export interface Renames {
@@ -12,8 +14,11 @@ export interface Renames {
   readonly places: ReadonlyMap<string, ReadonlyMap<string, string>>;
 }
 
-export function renamesOf(before: Specification, now: Specification): Renames {
-  const items = renamedItems(before, now);
+export function renamesOf({spec: before, procedures}: Book, fresh: Book): Renames {
+  const now = fresh.spec;
+  const same = renamedItems(before, now);
+  const alike = likelyRenames({spec: before, procedures}, fresh, same);
+  const items = new Map([...same, ...alike]);
   const places = new Map<string, ReadonlyMap<string, string>>();
   for (const item of before.items.values()) {
     const other = now.items.get(items.get(item.id) ?? item.id);
@@ -69,10 +74,6 @@ function nearestName(id: string, rivals: readonly string[]): string | undefined 
   return scored[0]?.rival;
 }
 
-function letterPairs(id: string): string[] {
-  return Array.from({length: Math.max(0, id.length - 1)}, (_, index) => id.slice(index, index + 2));
-}
-
 function signature(item: Item, absent: ReadonlySet<string>): string {
   const demands = demandsOf(item)
     .filter(({value}) => value.type !== 'text')
@@ -81,12 +82,6 @@ function signature(item: Item, absent: ReadonlySet<string>): string {
       return `${shown}=${valueSays(withoutNames(value, absent))}`;
     });
   return JSON.stringify([item.kind, item.at, ...demands.sort()]);
-}
-
-function withoutNames(value: Demanded, absent: ReadonlySet<string>): Demanded {
-  const hidden = (id: string) => (absent.has(id) ? '?' : id);
-  if (value.type === 'any-of' || value.type === 'options') return {...value, ids: value.ids.map(hidden)};
-  return value.type === 'id' ? {...value, id: hidden(value.id)} : value;
 }
 
 /** As many places as before, some under other names: in the order in which they are listed. */

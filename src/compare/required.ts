@@ -1,18 +1,26 @@
 /** What the specification asks of an item in one respect, in words: the `required before` and `required now` of a change. */
 import type {Item, Specification} from '../spec/model.js';
 import {demandsOf} from './demands.js';
+import {stemOf} from './field-words.js';
 import {valueSays} from './values.js';
 
 /** "safety-wire"; "nothing" where it asks nothing in that respect; "no such item" where it has none. */
 export function requiredOf(spec: Specification, id: string, aspect: string): string {
   const item = spec.items.get(id);
   if (item === undefined) return 'no such item';
-  const fields = FIELDS[aspect] ?? [aspect];
-  const demands = demandsOf(item).filter((demand) => fields.some((field) => isOf(demand.aspect, field)));
-  const said = demands.map((demand) =>
-    demand.value.type === 'there' ? demand.aspect : `${demand.aspect} ${valueSays(demand.value)}`,
-  );
-  return said.length > 0 ? [...new Set(said)].join(', ') : implied(item, aspect);
+  const demands = demandsOf(item);
+  const stems = new Set(demands.map(stemOf));
+  const own = [...stems].find((stem) => aspect.startsWith(`${stem} `)) ?? aspect;
+  const fields = FIELDS[own] ?? [own];
+  const asked = fields.flatMap((field) => {
+    const of = demands.filter((demand) => stemOf(demand) === field || demand.aspect.startsWith(`${field} `));
+    const named = of.flatMap(({about}) => (about === undefined ? [] : [about]));
+    const others = of
+      .filter(({about}) => about === undefined)
+      .map(({aspect: one, value}) => (value.type === 'there' ? one : `${one} ${valueSays(value)}`));
+    return [...others, ...(named.length === 0 ? [] : [`${field} ${named.join(', ')}`])];
+  });
+  return asked.length > 0 ? [...new Set(asked)].join(', ') : implied(item, aspect);
 }
 
 /** What a verb, or the going of an item, puts at stake. */
@@ -42,6 +50,10 @@ const FIELDS: Readonly<Record<string, readonly string[]>> = {
   item: [
     'install',
     'torque',
+    'angle',
+    'passes',
+    'order',
+    'threads',
     'lock',
     'limits',
     'seal',
@@ -53,10 +65,6 @@ const FIELDS: Readonly<Record<string, readonly string[]>> = {
     'measure',
   ],
 };
-
-function isOf(aspect: string, field: string): boolean {
-  return aspect === field || aspect.startsWith(`${field} `);
-}
 
 function implied(item: Item, aspect: string): string {
   return item.kind === 'fit' && aspect === 'measure' ? 'measured' : 'nothing';

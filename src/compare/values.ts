@@ -1,24 +1,23 @@
 /** How a demanded or stated value stands to the one before it: weaker, stricter, other, or the same in other words. */
-import {
-  amountsAgree,
-  compare,
-  dimensionOf,
-  highOf,
-  limitsOf,
-  lowOf,
-  unitOf,
-  within,
-} from '../quantity/convert.js';
+import {dimensionOf, limitsOf} from '../quantity/convert.js';
 import {formatAmount} from '../quantity/format.js';
-import type {Amount, Quantity} from '../quantity/model.js';
-import type {Demanded} from './demand.js';
+import type {Amount} from '../quantity/model.js';
+import type {Demanded, Stricter} from './demand.js';
+import {type Judgement, judgedLimits} from './limits.js';
 import type {Effect} from './model.js';
+import {judgedPasses} from './passes.js';
+import {sameAmount} from './same-amount.js';
 
-/** Undefined where nothing at all has changed. Ids of `before` are those of the new side. */
-export function judged(before: Demanded, now: Demanded): Effect | undefined {
+/** Empty where nothing at all has changed; a limit may be weaker and stricter at once. Ids of `before` are those of the new side. */
+export function judged(before: Demanded, now: Demanded): readonly Judgement[] {
   if (before.type === 'amount' && now.type === 'amount')
     return judgedAmount(before.amount, now.amount, now.stricter);
-  if (before.type === 'amounts' && now.type === 'amounts') return judgedAmounts(before.amounts, now.amounts);
+  const effect = judgedOther(before, now);
+  return effect === undefined ? [] : [{effect}];
+}
+
+function judgedOther(before: Demanded, now: Demanded): Effect | undefined {
+  if (before.type === 'amounts' && now.type === 'amounts') return judgedPasses(before.amounts, now.amounts);
   if (before.type === 'any-of' && now.type === 'any-of') return judgedChoice(before.ids, now.ids);
   if (before.type === 'options' && now.type === 'options') return judgedOptions(before.ids, now.ids);
   if (before.type === 'word' && now.type === 'word') return judgedWord(before, now);
@@ -53,41 +52,15 @@ export function valueSays(value: Demanded): string {
   }
 }
 
-export type Stricter = 'narrower' | 'more' | 'neither';
-
-export function judgedAmount(before: Amount, now: Amount, stricter: Stricter): Effect | undefined {
-  if (same(before, now)) return formatAmount(before) === formatAmount(now) ? undefined : 'reworded';
-  if (dimensionOf(before) !== dimensionOf(now) || stricter === 'neither') return 'changed';
-  const [one, other] = [limitsOf(before), limitsOf(now)];
-  if (stricter === 'more')
-    return other.low < one.low ? 'weakened' : other.low > one.low ? 'strengthened' : 'changed';
-  if (before.form === 'single' || now.form === 'single') return 'changed';
-  if (within(one, other)) return 'weakened';
-  return within(other, one) ? 'strengthened' : 'changed';
-}
-
-/** In one unit only the same figures are the same; in two, those that one figure can stand for. */
-function same(before: Amount, now: Amount): boolean {
-  if (dimensionOf(before) !== dimensionOf(now)) return false;
-  if (unitOf(before).symbol !== unitOf(now).symbol) return amountsAgree(before, now);
-  if ((before.form === 'single') !== (now.form === 'single')) return false;
-  return equal(lowOf(before), lowOf(now)) && equal(highOf(before), highOf(now));
-}
-
-function equal(a: Quantity | undefined, b: Quantity | undefined): boolean {
-  if (a === undefined || b === undefined) return a === b;
-  return compare(a, b) === 0;
-}
-
-/** Passes: fewer of them are a weakening, more a strengthening. */
-export function judgedAmounts(before: readonly Amount[], now: readonly Amount[]): Effect | undefined {
-  if (now.length < before.length) return 'weakened';
-  if (now.length > before.length) return 'strengthened';
-  const effects = before.map((one, index) => {
-    const other = now[index];
-    return other === undefined ? 'changed' : judgedAmount(one, other, 'neither');
-  });
-  return effects.find((effect) => effect === 'changed') ?? effects.find((effect) => effect !== undefined);
+function judgedAmount(before: Amount, now: Amount, stricter: Stricter): readonly Judgement[] {
+  if (sameAmount(before, now))
+    return formatAmount(before) === formatAmount(now) ? [] : [{effect: 'reworded'}];
+  if (dimensionOf(before) !== dimensionOf(now) || stricter === 'neither') return [{effect: 'changed'}];
+  const bothSingle = before.form === 'single' && now.form === 'single';
+  if (stricter === 'narrower') return bothSingle ? [{effect: 'changed'}] : judgedLimits(before, now);
+  const rise = limitsOf(now).low - limitsOf(before).low;
+  if (rise === 0) return [{effect: 'changed'}];
+  return [{effect: rise > 0 === (stricter === 'more') ? 'strengthened' : 'weakened'}];
 }
 
 /** More to choose from is a weakening. */

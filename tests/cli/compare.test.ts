@@ -58,7 +58,7 @@ describe('two folders', () => {
     {words: ['book', 'nowhere'], says: 'nowhere: there is no such file or folder'},
     {words: ['book', 'new/book', 'book'], says: 'two sides are needed'},
     {words: ['--until', 'main', 'book'], says: '--until needs --since'},
-    {words: ['--stop-on', 'rain', 'book', 'new/book'], says: 'weakened, error, warning'},
+    {words: ['--stop-on', 'rain', 'book', 'new/book'], says: 'weakened, changed, error, warning'},
   ])('$words is told what is wrong', async ({words, says}) => {
     const {code, out, err} = wmark(await both(REWORDED), 'compare', ...words);
     expect({code, out}).toEqual({code: 2, out: ''});
@@ -83,7 +83,9 @@ describe('a git revision', () => {
     await repo.commit({'book/plug.md': REWORDED});
     const {code, out} = wmark(join(repo.folder, 'book'), 'compare', '--since', 'HEAD~1', '--until', 'HEAD');
     expect(code).toBe(0);
-    expect(out).toContain('HEAD~1 and HEAD\nplug.md:9:4: reworded: step 2 of plug.md: worded anew  [step]\n');
+    expect(out).toContain(
+      'HEAD~1 and HEAD\nplug.md:9:4: reworded: step 2 of plug.md: worded anew  [words]\n',
+    );
   });
 
   test('names files outside the working folder by their true path', async () => {
@@ -317,16 +319,49 @@ describe('the forms', () => {
 
   test('HTML has the words of the steps that stayed as they were, on both sides', async () => {
     const {out} = as((await changed()).folder, 'html');
-    expect(out).toContain('<del>Drive the plug in.</del>');
+    expect(out).toContain('<p>Drive the plug <del>in.</del></p>');
+    expect(out).toContain('<p>Drive the plug <ins>in | @all, 1 &#x3C; 2 &#x26; 3.</ins></p>');
     const repo = await scratch(smallBook());
     await repo.write({'book/plug.md': REWORDED});
     expect(as(repo.folder, 'html').out.split('<p>Wipe the seat with solvent.</p>')).toHaveLength(3);
   });
 
+  test('HTML folds the steps that stayed, and links a change to its step', async () => {
+    const repo = await scratch(smallBook());
+    await repo.write({'book/plug.md': REWORDED});
+    const {out} = as(repo.folder, 'html');
+    expect(out).toContain('<details><summary>Step 1 as before</summary>');
+    expect(out).toContain('<summary>plug.md: 1 of 2 steps changed</summary>');
+    const [, row = ''] = /<a href="#([^"]+)"><code>book\/plug\.md:9/.exec(out) ?? [];
+    expect(out).toContain(`<tr id="${row}" class="reworded">`);
+  });
+
+  test('HTML shows the line of the specification that changed', async () => {
+    const repo = await scratch(smallBook());
+    await repo.write({'book/engine.yaml': ENGINE.replace('assembly: dry', 'assembly: clean')});
+    expect(as(repo.folder, 'html').out).toContain('<code>seat: {on: block, assembly: clean}</code>');
+  });
+
+  test('of several books, the one that changed comes first', async () => {
+    const repo = await scratch({
+      ...(smallBook() as {[path: string]: string}),
+      'a/engine.yaml': ENGINE.replace('id: small, name: Small engine', 'id: other, name: Another engine'),
+      'a/plug.md': PROCEDURE,
+      'a/shop.yaml': SHOP,
+    });
+    await repo.write({'book/plug.md': REWORDED});
+    const {out} = as(repo.folder, 'markdown');
+    expect(out.indexOf('### Small engine')).toBeLessThan(
+      out.indexOf('Another engine: both sides are the same.'),
+    );
+    expect(out).toContain('before: `book/plug.md:9` step 2 of plug.md: Drive the plug in.');
+    expect(as(repo.folder, 'text', '--stop-on', 'changed').code).toBe(0);
+  });
+
   test('HTML stands by itself, and a text of a procedure is only text in it', async () => {
     const {out} = as((await changed()).folder, 'html');
     expect(out).not.toMatch(/<script|<b>|https?:\/\//);
-    expect(out).toContain('Drive the plug in | @all, 1 &#x3C; 2 &#x26; 3.');
+    expect(out).toContain('in | @all, 1 &#x3C; 2 &#x26; 3.');
     const {results} = await new HtmlValidate({extends: ['html-validate:standard']}).validateString(out);
     expect(
       results.flatMap(({messages}) => messages.map(({ruleId, message}) => `${ruleId}: ${message}`)),

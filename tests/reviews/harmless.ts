@@ -36,6 +36,7 @@ export function harmless(book: Book): Review[] {
       ...movedSteps(book, procedure),
       ...mergedSteps(book, procedure),
       ...headings(book, procedure),
+      ...passages(book, procedure),
       renamedFile(book, procedure),
       edit(book, procedure, 'raise the revision', [revision(procedure)], 'front'),
     ]),
@@ -300,6 +301,25 @@ function headings(book: Book, procedure: Procedure): Review[] {
             title,
           ),
         ],
+  );
+}
+
+/** Prose that stands outside steps. */
+function passages(book: Book, procedure: Procedure): Review[] {
+  return procedure.sections.flatMap(({content}) =>
+    content.flatMap((block) =>
+      block.type === 'prose'
+        ? [
+            edit(
+              book,
+              procedure,
+              'reword a passage',
+              [insert(block.span.end, ' Take your time.')],
+              block.text.slice(0, 20),
+            ),
+          ]
+        : [],
+    ),
   );
 }
 

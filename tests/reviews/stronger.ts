@@ -21,6 +21,7 @@ const TWO_WAY = new Set([
   'lower a severity',
   'add a waiver',
   'widen a limit everywhere',
+  'state a limit with a reason',
   'shorten a cure in the shop',
 ]);
 

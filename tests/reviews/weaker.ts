@@ -107,20 +107,27 @@ function specEdits(book: Book): Review[] {
       )
         return [];
       const {low, high} = limits.value;
-      const wide = formatAmount({form: 'range', low, high: {...high, value: high.value * 1.5}});
+      const range = (lower: number) =>
+        formatAmount({
+          form: 'range',
+          low: {...low, value: low.value * lower},
+          high: {...high, value: high.value * 1.5},
+        });
       const text =
         spec.files.get(limits.where.file)?.text.slice(limits.where.span.start, limits.where.span.end) ?? '';
-      return text.includes(':')
-        ? []
-        : [
-            both(
-              'widen a limit everywhere',
-              item.id,
-              {...limits.where.span, file: limits.where.file},
-              wide,
-              'within',
-            ),
-          ];
+      if (text.includes(':')) return [];
+      const from = {...limits.where.span, file: limits.where.file};
+      const reasoned = [{span: limits.where.span, text: `{value: ${text}, because: measured in a hurry}`}];
+      return [
+        both('widen a limit everywhere', item.id, from, range(1), 'within'),
+        ...(low.value > 0 ? [both('shift a limit everywhere', item.id, from, range(1.25), 'within')] : []),
+        {
+          kind: 'state a limit with a reason',
+          expected: 'weakened',
+          at: item.id,
+          after: () => withEdits(book, new Map([[limits.where.file, reasoned]])),
+        },
+      ];
     }),
     ...items.flatMap((item): Review[] => {
       const cure = item.kind === 'consumable' ? item.cure : undefined;

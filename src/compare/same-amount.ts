@@ -1,0 +1,16 @@
+/** Whether an amount of the old side and one of the new are the same value. */
+import {amountsAgree, compare, dimensionOf, highOf, lowOf, unitOf} from '../quantity/convert.js';
+import type {Amount, Quantity} from '../quantity/model.js';
+
+/** In one unit only the same figures are the same; in two, those that one figure can stand for. */
+export function sameAmount(before: Amount, now: Amount): boolean {
+  if (dimensionOf(before) !== dimensionOf(now)) return false;
+  if (unitOf(before).symbol !== unitOf(now).symbol) return amountsAgree(before, now);
+  if ((before.form === 'single') !== (now.form === 'single')) return false;
+  return equal(lowOf(before), lowOf(now)) && equal(highOf(before), highOf(now));
+}
+
+function equal(a: Quantity | undefined, b: Quantity | undefined): boolean {
+  if (a === undefined || b === undefined) return a === b;
+  return compare(a, b) === 0;
+}
