@@ -19,10 +19,13 @@ export interface Form {
   readonly boxes: readonly Box[];
 }
 
-export type Box = TickBox | ReadingBox | LineBox | HoldBox;
+export type Box = TickBox | ReadingBox | LineBox | TimeBox | HoldBox | AcceptBox;
 
 interface BoxBase {
-  /** Unique in the sheet and the same each time that it is compiled: `3b:done`, `3b:1:front`, `3b:hold:crank-in`. */
+  /**
+   * Unique in the sheet and the same each time that it is compiled: `3b:done`, `3b:1:front`, `3b:hold:crank-in`. In a
+   * later round the number of the round stands behind it: `3b:done@2`.
+   */
   readonly key: string;
   /** Number of the step as printed; empty for what belongs to no step: things to lay out, sections, the sign-off. */
   readonly step: string;
@@ -30,6 +33,8 @@ interface BoxBase {
   readonly label: string;
   /** The branches that it stands in, from the outermost: it need be answered only if all of them are called for. */
   readonly onlyIf: readonly Branch[];
+  /** How often the work has come to it, from 2; left out the first time, which is what a sheet asks for. */
+  readonly round?: number;
 }
 
 /** Steps that are followed only if a reading of the item is out of its limits (or all of them are within). */
@@ -37,14 +42,28 @@ export interface Branch {
   /** Id of the fit or check. */
   readonly item: string;
   readonly is: 'in' | 'out';
-  /** Keys of the readings that decide it, of every round; empty where the sheet asks for none and people decide. */
+  /** Keys of the readings that decide it, in their first round; empty where the sheet asks for none and people decide. */
   readonly boxes: readonly string[];
 }
 
 /** A step done, a place done or a pass made: ticked and initialled. */
 export interface TickBox extends BoxBase {
   readonly kind: 'tick';
+  /** Ticked, it sends the work back: everything from that step to this one comes round again. */
+  readonly goesBack?: GoesBack;
+  /** What it ends, and so vouches for. */
+  readonly ends?: Ends;
 }
+
+export interface GoesBack {
+  /** Number of the step. */
+  readonly to: string;
+  /** Keys of all boxes from there on, its own among them. */
+  readonly boxes: readonly string[];
+}
+
+/** The boxes since the end of the section before, or all of the sheet. */
+export type Ends = 'section' | 'sheet';
 
 export interface ReadingBox extends BoxBase {
   readonly kind: 'reading';
@@ -58,8 +77,6 @@ export interface ReadingBox extends BoxBase {
   readonly most?: number;
   /** How far the gauge may be out, plus or minus, in `unit`; half its resolution at the least where it is known. */
   readonly doubt?: number;
-  /** 1 for the first time that the step is come to. */
-  readonly round: number;
 }
 
 /** A stamped number or another line to write on. */
@@ -71,6 +88,26 @@ export interface LineBox extends BoxBase {
   readonly expected?: string;
 }
 
+/** When something was left to itself, or taken up again: a date and a time of day. */
+export interface TimeBox extends BoxBase {
+  readonly kind: 'time';
+  /** Id of what cures. */
+  readonly item: string;
+  /** Of the end: key of the beginning, and for how many minutes it must be left at the least, where that is known. */
+  readonly since?: string;
+  readonly minutes?: number;
+}
+
+/**
+ * A reading out of its limits that somebody stands by, with the reason as its value. It is not printed: a round of a
+ * sheet has it only where a reading is out.
+ */
+export interface AcceptBox extends BoxBase {
+  readonly kind: 'accept';
+  /** Key of the reading. */
+  readonly reading: string;
+}
+
 /** A second signature; the initials must be of somebody who did none of the `steps`. */
 export interface HoldBox extends BoxBase {
   readonly kind: 'hold';
@@ -79,4 +116,5 @@ export interface HoldBox extends BoxBase {
   readonly by?: string;
   /** Keys of the boxes that the same initials must not have answered. */
   readonly not: readonly string[];
+  readonly ends?: Ends;
 }

@@ -17,9 +17,11 @@ export interface Answer {
 export function answersOf(entries: readonly Entry[]): ReadonlyMap<string, Answer> {
   const said = new Map<string, Said[]>();
   for (const [index, entry] of entries.entries()) {
-    const list = said.get(entry.box);
+    // Before each round had boxes of its own, a second reading was called so.
+    const box = entry.box.replace(/:again$/, '@2');
+    const list = said.get(box);
     if (list) list.push({...entry, index});
-    else said.set(entry.box, [{...entry, index}]);
+    else said.set(box, [{...entry, index}]);
   }
   return new Map([...said].map(([box, history]) => [box, answerOf(history)]));
 }

@@ -2,8 +2,8 @@
 import type {Box, Form} from '../build/form.js';
 import {few, remark} from './remark.js';
 import type {Remark} from './report.js';
-import type {Answers} from './rounds.js';
 import {stamped} from './stamped.js';
+import type {Answers} from './unrolled.js';
 
 export interface Boxes {
   readonly asked: number;

@@ -3,7 +3,7 @@ import type {Form} from '../build/form.js';
 import {withoutEnd} from '../text/runs.js';
 import {few, minute, remark} from './remark.js';
 import type {Remark} from './report.js';
-import type {Answers} from './rounds.js';
+import type {Answers} from './unrolled.js';
 
 /** As few steps as explain the order in which everything was begun: what is left without them follows the sheet. */
 export function orderRemarks({procedure, boxes}: Form, answers: Answers): Remark[] {

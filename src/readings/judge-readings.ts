@@ -22,6 +22,11 @@ function ofLine(line: ReadingLine): Remark[] {
 function standing(line: ReadingLine, last: Round): Remark[] {
   const {state, doubt, unit} = line;
   const read = `${readingOf(line, last)}${byWhom(last)}`;
+  if (state === 'out' && last.accepted) {
+    const {by, at, because} = last.accepted;
+    const says = `${read}; limits ${limitsText(line)}; accepted by ${by}, ${minute(at)}, because “${because}”`;
+    return [about(line, 'accepted', says)];
+  }
   if (state === 'out') return [about(line, 'out', `${read}; limits ${limitsText(line)}`)];
   if (state === 'unreadable') {
     return [

@@ -3,7 +3,8 @@ import type {Box, Form, HoldBox} from '../build/form.js';
 import type {Said} from './answers.js';
 import {few, minute, remark} from './remark.js';
 import type {Remark, Signature} from './report.js';
-import type {Answers} from './rounds.js';
+import {answersBefore, outUnder} from './standing.js';
+import type {Answers} from './unrolled.js';
 
 export interface Signatures {
   readonly lines: readonly Signature[];
@@ -24,7 +25,9 @@ export function signaturesOf(form: Form, answers: Answers, due: (box: Box) => bo
     const same = sameHand(vouched, signed, answers);
     if (same) remarks.push(remark('same-hand', {...about, message: `${hold.label}: ${same}`}));
     const early = signedEarly(vouched.filter(due), signed, {own: hold.step, answers});
-    if (early) remarks.push(remark('signed-early', {...about, message: `${hold.label}: ${early}`}));
+    if (early) remarks.push(earlyRemark(early, signed, {...about, name: hold.label}));
+    const over = signedOver(hold, form, signed, answers);
+    if (over) remarks.push(remark('signed-over-out', {...about, message: `${hold.label}: ${over}`}));
   }
   return {lines, remarks};
 }
@@ -64,6 +67,32 @@ function signedEarly(
   });
   if (open.length === 0) return undefined;
   return `signed by ${signed.by} on ${minute(signed.at)} before everything was there ${stepsOf(open)}`;
+}
+
+/** What was signed ahead with the reason written beside it is no slip. */
+function earlyRemark(
+  early: string,
+  {value}: Said,
+  {
+    name,
+    ...about
+  }: {readonly name: string; readonly sheet: string; readonly step: string; readonly item: string},
+): Remark {
+  const reasoned = value !== 'done';
+  const because = reasoned ? `, because “${value}”` : '';
+  return remark(reasoned ? 'signed-ahead' : 'signed-early', {
+    ...about,
+    message: `${name}: ${early}${because}`,
+  });
+}
+
+function signedOver(hold: HoldBox, form: Form, signed: Said, answers: Answers): string | undefined {
+  const out = outUnder(hold, form, answersBefore(answers, signed.index));
+  if (out.length === 0) return undefined;
+  const readings = out.map(
+    ({step, place, label}) => `step ${step}${place === '' ? '' : `, ${place}`} (${label})`,
+  );
+  return `signed by ${signed.by} on ${minute(signed.at)} over what is out of its limits: ${few(readings, 3, '; ')}`;
 }
 
 function stepsOf(boxes: readonly Box[]): string {

@@ -3,15 +3,18 @@ import type {Form} from '../build/form.js';
 import type {Specification} from '../spec/model.js';
 import {answersOf} from './answers.js';
 import type {Build} from './builds.js';
+import {dueOf} from './due.js';
 import {boxesOf} from './judge-boxes.js';
 import {chainRemarks} from './judge-chain.js';
+import {cureRemarks} from './judge-cures.js';
 import {orderRemarks} from './judge-order.js';
 import {readingRemarks} from './judge-readings.js';
 import {signaturesOf} from './judge-signatures.js';
 import type {SheetRecord} from './record.js';
 import {inOrder, remark} from './remark.js';
 import type {BuildReport, ReadingLine, Remark, SheetLine, Signature, WaiverLine} from './report.js';
-import {dueOf, readingLines} from './rounds.js';
+import {readingLines} from './rounds.js';
+import {unrolled} from './unrolled.js';
 import {workedOut} from './worked.js';
 
 /** What the book on disk asks of the build, with its job applied where it names one. */
@@ -91,15 +94,17 @@ function ofProcedure(
 
 function judgeSheet(record: SheetRecord, form: Form, spec: Specification): JudgedSheet {
   const answers = answersOf(record.entries);
-  const due = dueOf(form, answers);
-  const readings = readingLines(form, answers, (item) => spec.items.get(item)?.name ?? item);
-  const boxes = boxesOf(form, answers, due);
-  const signatures = signaturesOf(form, answers, due);
+  const asked = unrolled(form, answers);
+  const due = dueOf(asked, answers);
+  const readings = readingLines(asked, answers, due, (item) => spec.items.get(item)?.name ?? item);
+  const boxes = boxesOf(asked, answers, due);
+  const signatures = signaturesOf(asked, answers, due);
   const chain = chainRemarks(record);
   return {
     line: {...lineOf(record, 'judged', chain), asked: boxes.asked, answered: boxes.answered},
     remarks: [
       ...readingRemarks(readings, spec),
+      ...cureRemarks(asked, answers),
       ...boxes.remarks,
       ...signatures.remarks,
       ...orderRemarks(form, answers),

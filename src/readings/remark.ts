@@ -5,6 +5,10 @@ import type {Limits} from './verdict.js';
 /** An error is what keeps a build from being called well; a warning is for a person to look at. */
 const SEVERITY: Readonly<Record<RemarkName, Remark['severity']>> = {
   out: 'error',
+  'signed-over-out': 'error',
+  'cure-short': 'error',
+  accepted: 'warning',
+  'signed-ahead': 'warning',
   'works-out-wrong': 'warning',
   unreadable: 'error',
   'mark-differs': 'error',

@@ -10,14 +10,18 @@ const text = z.string();
 /** What a remark can be about, in the order in which a reader wants them. */
 export const REMARK_NAMES = [
   'out',
+  'signed-over-out',
   'works-out-wrong',
+  'cure-short',
   'unreadable',
   'mark-differs',
+  'accepted',
   'near',
   'missing',
   'sheet-missing',
   'same-hand',
   'signed-early',
+  'signed-ahead',
   'written-over',
   'reworked',
   'gauge-due',
@@ -60,6 +64,10 @@ const round = z.strictObject({
     .describe(
       'near: inside by less than the gauge may be out, or where that is not known in the last tenth of the tolerance; left out where there are no limits',
     ),
+  accepted: z
+    .strictObject({because: text, at: said.at, by: text})
+    .optional()
+    .describe('who stands by it, out of its limits as it is'),
   before: z.array(z.strictObject(said)).describe('what stood in the box before, oldest first'),
 });
 

@@ -1,54 +1,18 @@
 /** The readings of a sheet: for each fit or check and place the rounds that were read, and how the last one stands. */
-import type {Box, Branch, Form, ReadingBox} from '../build/form.js';
-import type {Answer} from './answers.js';
+import type {Box, Form, ReadingBox} from '../build/form.js';
 import {readingNumber} from './number.js';
 import type {ReadingLine, Round} from './report.js';
+import {type Answers, acceptedBy, roundOf} from './unrolled.js';
 import {verdictOf} from './verdict.js';
 
-export type Answers = ReadonlyMap<string, Answer>;
-
-/** A line for each place that the sheet asks for, in the order of the page; `nameOf` gives the name of an item. */
-export function readingLines(form: Form, answers: Answers, nameOf: (item: string) => string): ReadingLine[] {
-  const due = dueOf(form, answers);
-  return placesOf(form).map((boxes) => lineOf(form, boxes, {answers, nameOf, due}));
-}
-
-/**
- * Whether a box must be answered: all branches that it stands in are called for, as far as the readings tell. A step
- * that one reading of an item was out at is come to again, and reads all places of the item anew.
- */
-export function dueOf(form: Form, answers: Answers): (box: Box) => boolean {
-  const boxes = form.boxes.filter((box) => box.kind === 'reading');
-  const readings = new Map(boxes.map((box) => [box.key, box]));
-  const out = new Set(
-    boxes.filter((box) => roundOf(box, answers)?.verdict === 'out').map((box) => measurement(box, box.round)),
-  );
-  return (box) =>
-    box.onlyIf.every((branch) => calledFor(branch, readings, answers)) &&
-    (box.kind !== 'reading' || box.round === 1 || out.has(measurement(box, box.round - 1)));
-}
-
-function measurement({step, item}: ReadingBox, round: number): string {
-  return JSON.stringify([step, item, round]);
-}
-
-/**
- * `out` is called for by one reading out of its limits in any round; `in` by the last reading of every place being
- * within. A branch that no reading decides is people's business, and nothing in it is missed.
- */
-function calledFor(
-  {is, boxes}: Branch,
-  readings: ReadonlyMap<string, ReadingBox>,
+/** A line for each place that an unrolled form asks for, in the order of the page; `nameOf` gives the name of an item. */
+export function readingLines(
+  form: Form,
   answers: Answers,
-): boolean {
-  const asked = boxes.flatMap((key) => readings.get(key) ?? []);
-  if (is === 'out') return asked.some((box) => roundOf(box, answers)?.verdict === 'out');
-  const places = [...grouped(asked).values()];
-  const within = (rounds: readonly ReadingBox[]) => {
-    const verdict = rounds.flatMap((box) => roundOf(box, answers) ?? []).at(-1)?.verdict;
-    return verdict === 'in' || verdict === 'near';
-  };
-  return places.length > 0 && places.every(within);
+  due: (box: Box) => boolean,
+  nameOf: (item: string) => string,
+): ReadingLine[] {
+  return placesOf(form).map((boxes) => lineOf(form, boxes, {answers, nameOf, due}));
 }
 
 /** The boxes of each place in the order of their rounds. */
@@ -64,7 +28,7 @@ function grouped(boxes: readonly ReadingBox[]): ReadonlyMap<string, readonly Rea
     if (list) list.push(box);
     else places.set(key, [box]);
   }
-  for (const list of places.values()) list.sort((one, other) => one.round - other.round);
+  for (const list of places.values()) list.sort((one, other) => roundOf(one) - roundOf(other));
   return places;
 }
 
@@ -78,7 +42,7 @@ function lineOf({procedure}: Form, boxes: readonly ReadingBox[], context: Contex
   const [first] = boxes;
   if (first === undefined) throw new RangeError('a place without a box');
   const {step, item, place, unit, least, most, doubt} = first;
-  const rounds = boxes.flatMap((box) => roundOf(box, context.answers) ?? []);
+  const rounds = boxes.flatMap((box) => saidIn(box, context.answers) ?? []);
   return {
     sheet: procedure,
     step,
@@ -100,19 +64,22 @@ function stateOf(last: Round | undefined, due: boolean): ReadingLine['state'] {
   return last.verdict ?? 'unjudged';
 }
 
-function roundOf(box: ReadingBox, answers: Answers): Round | undefined {
+function saidIn(box: ReadingBox, answers: Answers): Round | undefined {
   const answer = answers.get(box.key);
   if (answer?.now === undefined) return undefined;
   const {now, history} = answer;
   const number = readingNumber(now.value);
   const verdict = number === undefined ? undefined : verdictOf(number, box);
+  const accepted = acceptedBy(box, answers);
   return {
-    round: box.round,
+    round: roundOf(box),
     value: now.value,
     at: now.at,
     by: now.by,
     ...(number !== undefined && {number}),
     ...(verdict !== undefined && {verdict}),
+    ...(verdict === 'out' &&
+      accepted && {accepted: {because: accepted.value, at: accepted.at, by: accepted.by}}),
     before: history
       .filter(({index, value}) => index < now.index && value.trim() !== '')
       .map(({value, at, by}) => ({value, at, by})),

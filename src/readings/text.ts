@@ -18,10 +18,14 @@ export const SEALS_SAY: readonly string[] = [
 
 /** The headings of the report, each with what stands below it; every kind of remark has its place. */
 export const HEADINGS: readonly {readonly title: string; readonly names: readonly RemarkName[]}[] = [
-  {title: 'Out of limits, or not readable', names: ['out', 'works-out-wrong', 'unreadable', 'mark-differs']},
+  {
+    title: 'Out of limits, or not readable',
+    names: ['out', 'signed-over-out', 'works-out-wrong', 'cure-short', 'unreadable', 'mark-differs'],
+  },
+  {title: 'Out of limits, and accepted', names: ['accepted']},
   {title: 'Near a limit', names: ['near']},
   {title: 'Missing', names: ['missing', 'sheet-missing']},
-  {title: 'Signatures', names: ['same-hand', 'signed-early']},
+  {title: 'Signatures', names: ['same-hand', 'signed-early', 'signed-ahead']},
   {
     title: 'How it came about',
     names: ['written-over', 'reworked', 'gauge-due', 'clock-back', 'out-of-order'],

@@ -4,12 +4,13 @@ import {clauseOf} from '../procedure/values.js';
 import type {Verb} from '../procedure/verbs.js';
 import {convert, highOf, lowOf} from '../quantity/convert.js';
 import type {Amount} from '../quantity/model.js';
+import {unit} from '../quantity/units.js';
 import {specifiedAmount} from './clauses.js';
 import {type Context, nameOf, placesOfUse, spaced, subjectOf, type Use, usesOf} from './context.js';
 import {placesDrawing} from './drawing.js';
 import {factsOf} from './facts.js';
 import {doubtOf, inFigures} from './gauge.js';
-import {againKeys, placeKeys} from './keys.js';
+import {placeKeys} from './keys.js';
 import type {Blanks, Entry, ReadingBlanks} from './model.js';
 import {tighteningBlanks} from './tightening.js';
 import {inWords, printed, readingUnit} from './value.js';
@@ -112,12 +113,16 @@ function marks(use: Turn, step: Step, {job}: Context): Blanks {
   };
 }
 
-function cureTimes(use: Turn, step: Step, {words}: Context): Blanks {
+function cureTimes(use: Turn, step: Step, {words, spec}: Context): Blanks {
+  const stated = clauseOf(use.tag, 'for')?.value;
+  const time = stated?.type === 'amount' ? stated.amount : specifiedAmount(use, 'for', spec);
+  const least = typeof time === 'object' ? (lowOf(time) ?? highOf(time)) : undefined;
   return {
     type: 'lines',
     item: use.target.id,
     labels: [words.started, words.finished],
     keys: placeKeys(step.number, use.number, ['started', 'finished']),
+    times: least === undefined ? {} : {minutes: inFigures(convert(least, unit('min')).value)},
   };
 }
 
@@ -125,8 +130,6 @@ function readings(use: Turn, step: Step, context: Context): Blanks {
   const limits = limitsOf(use, context);
   const {words} = context;
   const places = placesOrOne(use);
-  const keys = placeKeys(step.number, use.number, places);
-  const again = context.looped.has(step.index);
   return {
     type: 'readings',
     item: use.target.id,
@@ -137,13 +140,13 @@ function readings(use: Turn, step: Step, context: Context): Blanks {
     ...(typeof limits === 'object' ? boundsOf(limits, use, context) : {}),
     labels: places.map(spaced),
     places,
-    again,
-    keys: again ? [keys, againKeys(keys)] : [keys],
+    again: context.looped.has(step.index),
+    keys: placeKeys(step.number, use.number, places),
   };
 }
 
-/** The keys of the readings that a use asks for, a list a round; none where it asks for no reading. */
-export function readingKeys(use: Turn, step: Step, context: Context): readonly (readonly string[])[] {
+/** The keys of the readings that a use asks for; none where it asks for no reading. */
+export function readingKeys(use: Turn, step: Step, context: Context): readonly string[] {
   const blanks = blanksOf(use, step, context);
   return blanks?.type === 'readings' ? blanks.keys : [];
 }
@@ -152,13 +155,13 @@ type Bounds = Pick<ReadingBlanks, 'least' | 'most' | 'doubt'>;
 
 /** A single value has no limits that a reading could be judged by. */
 function boundsOf(limits: Amount, use: Use, context: Context): Bounds {
-  const unit = readingUnit(limits, context);
+  const within = readingUnit(limits, context);
   const judged = limits.form !== 'single';
   const [low, high] = judged ? [lowOf(limits), highOf(limits)] : [];
-  const doubt = doubtOf(use, unit, context);
+  const doubt = doubtOf(use, within, context);
   return {
-    ...(low === undefined ? {} : {least: inFigures(convert(low, unit).value)}),
-    ...(high === undefined ? {} : {most: inFigures(convert(high, unit).value)}),
+    ...(low === undefined ? {} : {least: inFigures(convert(low, within).value)}),
+    ...(high === undefined ? {} : {most: inFigures(convert(high, within).value)}),
     ...(doubt === undefined ? {} : {doubt}),
   };
 }

@@ -1,24 +1,21 @@
 /** What a sheet asks for, box by box: what records of a build answer, and what the tablet works with. */
 import {toString as textOf} from 'mdast-util-to-string';
-import type {Box, Branch, Form} from '../build/form.js';
+import type {Box, Branch, Form, GoesBack} from '../build/form.js';
 import {beforeKey, CLOSING, sectionKey} from './keys.js';
-import type {Before, Entry, Hold, ReadingBlanks, Row, Sheet, SheetSection} from './model.js';
+import type {Before, Blanks, Entry, Hold, ReadingBlanks, Row, Sheet, SheetSection} from './model.js';
 import type {Words} from './words.js';
 
 export function formOf({head, identity, before, sections, words}: Sheet): Form {
   const {job, engineNumber, title, revision} = head;
-  const known = {words, work: workOf(sections, words)};
+  const known = {words, work: workOf(sections)};
+  const boxes = sections.flatMap((section, at) => sectionBoxes(section, at, known));
   return {
     ...identity,
     ...(job === undefined ? {} : {job}),
     ...(engineNumber === undefined ? {} : {engineNumber}),
     title,
     revision,
-    boxes: [
-      ...beforeBoxes(before, words),
-      ...sections.flatMap((section, at) => sectionBoxes(section, at, known)),
-      ...closingBoxes(words),
-    ],
+    boxes: [...beforeBoxes(before, words), ...withWaysBack(boxes, sections), ...closingBoxes(words)],
   };
 }
 
@@ -57,7 +54,7 @@ function sectionBoxes({title, content}: SheetSection, at: number, known: Known):
   const label = title === '' ? words.sectionDone : `${words.sectionDone}: ${title}`;
   return [
     ...rows.flatMap((row) => rowBoxes(row, [], known)),
-    {...APART, kind: 'tick', key: sectionKey(at), label},
+    {...APART, kind: 'tick', key: sectionKey(at), label, ends: 'section'},
   ];
 }
 
@@ -66,7 +63,7 @@ function rowBoxes(row: Row, onlyIf: readonly Branch[], known: Known): Box[] {
   const below = row.branch === undefined ? onlyIf : [...onlyIf, row.branch];
   return [
     {...base, kind: 'tick', key: row.key, label: textOf(row.prose)},
-    ...row.entries.flatMap((entry) => entryBoxes(entry, base, known.words)),
+    ...row.entries.flatMap((entry) => entryBoxes(entry, base)),
     ...row.holds.flatMap((hold) => holdBoxes(hold, base, known.work)),
     ...row.rows.flatMap((sub) => rowBoxes(sub, below, known)),
   ];
@@ -74,7 +71,7 @@ function rowBoxes(row: Row, onlyIf: readonly Branch[], known: Known): Box[] {
 
 type Base = Pick<Box, 'step' | 'onlyIf'>;
 
-function entryBoxes({title, subject, blanks}: Entry, base: Base, words: Words): Box[] {
+function entryBoxes({title, subject, blanks}: Entry, base: Base): Box[] {
   if (blanks === undefined) return [];
   const named = (...labels: readonly string[]) =>
     [`${title} ${subject}`.trim(), ...labels].filter((label) => label !== '').join(', ');
@@ -82,16 +79,9 @@ function entryBoxes({title, subject, blanks}: Entry, base: Base, words: Words): 
     case 'ticks':
       return pairs(blanks).map(({key, label}) => ({...base, kind: 'tick', key, label: named(label)}));
     case 'lines':
-      return pairs(blanks).map(({key, label}) => ({
-        ...base,
-        kind: 'line',
-        key,
-        label: named(label),
-        item: blanks.item,
-        ...(blanks.expected === undefined ? {} : {expected: blanks.expected}),
-      }));
+      return lineBoxes(blanks, base, named);
     case 'readings':
-      return readingBoxes(blanks, base, (label, round) => named(label, round > 1 ? words.again : ''));
+      return readingBoxes(blanks, base, named);
     case 'tightening':
       return blanks.passes.flatMap(({label: pass}, at) =>
         blanks.positions.map((position, place) => ({
@@ -108,27 +98,54 @@ function pairs({labels, keys}: {readonly labels: readonly string[]; readonly key
   return labels.map((label, at) => ({label, key: keys[at] ?? ''}));
 }
 
-function readingBoxes(
-  blanks: ReadingBlanks,
-  base: Base,
-  named: (label: string, round: number) => string,
-): Box[] {
+type Lines = Extract<Blanks, {readonly type: 'lines'}>;
+
+function lineBoxes(blanks: Lines, base: Base, named: (label: string) => string): Box[] {
+  const {item, expected, times, keys} = blanks;
+  return pairs(blanks).map(({key, label}, at) => {
+    const line = {...base, key, label: named(label), item};
+    if (times === undefined) return {...line, kind: 'line', ...(expected === undefined ? {} : {expected})};
+    const [since] = keys;
+    return {...line, kind: 'time', ...(at === 0 || since === undefined ? {} : {since, ...times})};
+  });
+}
+
+function readingBoxes(blanks: ReadingBlanks, base: Base, named: (label: string) => string): Box[] {
   const {item, unit, least, most, doubt} = blanks;
-  return blanks.keys.flatMap((keys, at) =>
-    keys.map((key, place) => ({
-      ...base,
-      kind: 'reading',
-      key,
-      label: named(blanks.labels[place] ?? '', at + 1),
-      item,
-      place: blanks.places[place] ?? '',
-      unit,
-      ...(least === undefined ? {} : {least}),
-      ...(most === undefined ? {} : {most}),
-      ...(doubt === undefined ? {} : {doubt}),
-      round: at + 1,
-    })),
+  return blanks.keys.map((key, place) => ({
+    ...base,
+    kind: 'reading',
+    key,
+    label: named(blanks.labels[place] ?? ''),
+    item,
+    place: blanks.places[place] ?? '',
+    unit,
+    ...(least === undefined ? {} : {least}),
+    ...(most === undefined ? {} : {most}),
+    ...(doubt === undefined ? {} : {doubt}),
+  }));
+}
+
+/** The boxes of steps that send the work back know which boxes come round again. */
+function withWaysBack(boxes: readonly Box[], sections: readonly SheetSection[]): Box[] {
+  const ways = new Map<string, GoesBack>();
+  const rows = sections.flatMap(({content}) =>
+    content.flatMap((block) => (block.type === 'row' ? withRowsBelow(block.row) : [])),
   );
+  rows.forEach(({key, backTo: to}, at) => {
+    const from = rows.findIndex(({number}) => number === to);
+    if (to === undefined || from < 0 || from > at) return;
+    const steps = new Set(rows.slice(from, at + 1).map(({number}) => number));
+    ways.set(key, {to, boxes: boxes.flatMap((box) => (steps.has(box.step) ? [box.key] : []))});
+  });
+  return boxes.map((box) => {
+    const goesBack = ways.get(box.key);
+    return box.kind === 'tick' && goesBack !== undefined ? {...box, goesBack} : box;
+  });
+}
+
+function withRowsBelow(row: Row): Row[] {
+  return [row, ...row.rows.flatMap(withRowsBelow)];
 }
 
 /** What the second person looks at, then the signature. */
@@ -156,8 +173,8 @@ function holdBoxes({id, key, name, by, asks, askKeys, steps}: Hold, base: Base, 
 
 function closingBoxes(words: Words): Box[] {
   return [
-    {...APART, kind: 'tick', key: CLOSING.complete, label: words.closingBox},
-    {...APART, kind: 'tick', key: CLOSING.built, label: words.builtBy},
+    {...APART, kind: 'tick', key: CLOSING.complete, label: words.closingBox, ends: 'sheet'},
+    {...APART, kind: 'tick', key: CLOSING.built, label: words.builtBy, ends: 'sheet'},
     {
       ...APART,
       kind: 'hold',
@@ -165,15 +182,16 @@ function closingBoxes(words: Words): Box[] {
       label: words.checkedBy,
       item: 'closing',
       not: [CLOSING.built],
+      ends: 'sheet',
     },
   ];
 }
 
 /** The keys of all that is done, read and written in each step, by its number; signatures are not among them. */
-function workOf(sections: readonly SheetSection[], words: Words): ReadonlyMap<string, readonly string[]> {
+function workOf(sections: readonly SheetSection[]): ReadonlyMap<string, readonly string[]> {
   const work = new Map<string, readonly string[]>();
   const add = (row: Row): void => {
-    const boxes = row.entries.flatMap((entry) => entryBoxes(entry, APART, words));
+    const boxes = row.entries.flatMap((entry) => entryBoxes(entry, APART));
     work.set(row.number, [row.key, ...boxes.map(({key}) => key)]);
     row.rows.forEach(add);
   };

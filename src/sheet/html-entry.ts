@@ -6,16 +6,13 @@ import {drawingNode} from './html-drawing.js';
 import {blank, box, line, valueNodes} from './html-parts.js';
 import {tighteningNode} from './html-tightening.js';
 import type {Blanks, Drawing, Entry, Fact, ReadingBlanks} from './model.js';
-import type {Words} from './words.js';
+import {fill, type Words} from './words.js';
 
 /** More readings than this go below the step, in two columns. */
 const BESIDE = 6;
 
 /** More places than this to be ticked go below the step as well. */
 const MOST_TICKS = 9;
-
-/** With a second reading beside it, a longer name of a place than this would leave no room. */
-const LONGEST_LABEL = 9;
 
 /** Whether an entry needs the width of the step, below it. */
 export function isWide({blanks, drawing}: Entry): boolean {
@@ -29,11 +26,16 @@ export function entryNodes(entries: readonly Entry[], words: Words): Element[] {
   return entries.map((entry) =>
     h('div.entry', [
       h('p.entry-title', [h('b', entry.title), ` ${entry.subject}`]),
-      ...(entry.facts.length === 0 ? [] : [h('dl.facts', entry.facts.map(factNode))]),
+      ...(entry.facts.length === 0 ? [] : [h(factsOf(entry), entry.facts.map(factNode))]),
       ...(entry.drawing === undefined ? [] : [drawnNode(entry.drawing, words)]),
       ...(entry.blanks === undefined ? [] : [blanksNode(entry.blanks, words)]),
     ]),
   );
+}
+
+/** What a way back asks for is said for paper; a tablet does it by itself. */
+function factsOf({verb}: Entry): string {
+  return verb === 'repeat' ? 'dl.facts.later' : 'dl.facts';
 }
 
 /** The runs of a wire stand beside their drawing as text too. */
@@ -71,8 +73,9 @@ function blanksNode(blanks: Blanks, words: Words): Element {
   }
 }
 
+/** The blanks of later rounds take the width of the step. */
 function fitsBeside({labels, again}: ReadingBlanks): boolean {
-  return labels.length <= BESIDE && !(again && labels.some((label) => label.length > LONGEST_LABEL));
+  return labels.length <= BESIDE && !again;
 }
 
 /** Small boxes with their names beside them, and the keys of the boxes. */
@@ -84,9 +87,12 @@ export function ticksNode(labels: readonly string[], keys: readonly string[]): E
 }
 
 /** Whether the places are set in two columns. */
-export function readsInColumns({labels}: ReadingBlanks): boolean {
-  return labels.length > BESIDE;
+export function readsInColumns({labels, again}: ReadingBlanks): boolean {
+  return labels.length > BESIDE && !again;
 }
+
+/** The later rounds that a reading has a blank for on paper; each round on a tablet has boxes of its own. */
+export const LATER_ROUNDS = [2, 3] as const;
 
 function readingsNode(readings: ReadingBlanks, words: Words): Element {
   const {limits} = readings;
@@ -94,45 +100,39 @@ function readingsNode(readings: ReadingBlanks, words: Words): Element {
     ...(limits === undefined
       ? []
       : [h('p.limits', [h('span.label', words.limits), ' ', h('span.value', valueNodes(limits))])]),
-    readsInColumns(readings) ? readingColumns(readings, words) : readingTable(readings, words),
+    readsInColumns(readings) ? readingColumns(readings) : readingTable(readings, words),
   ]);
 }
 
 function readingTable({labels, unit, again, keys}: ReadingBlanks, words: Words): Element {
+  const later = again ? LATER_ROUNDS : [];
   const head = h('tr', [
     h('th', {scope: 'col'}, words.place),
     h('th', {scope: 'col'}, words.reading),
-    ...(again ? [h('th', {scope: 'col'}, words.again)] : []),
+    ...later.map((number) => h('th.later', {scope: 'col'}, fill(words.nextRound, {number}))),
   ]);
-  return h('table', {className: again ? ['readings', 'twice'] : ['readings']}, [
+  return h('table.readings', [
     ...(again ? [h('thead', head)] : []),
     h(
       'tbody',
       labels.map((label, at) =>
         h('tr', [
           h('th', {scope: 'row'}, label === '' ? words.reading : label),
-          h('td.unit', [blank(keys[0]?.[at]), ` ${unit}`]),
-          ...(again ? [h('td', blank(keys[1]?.[at]))] : []),
+          h('td', [blank(keys[at]), unitNode(unit)]),
+          ...later.map(() => h('td.later', [blank(), unitNode(unit)])),
         ]),
       ),
     ),
   ]);
 }
 
-function readingColumns({labels, unit, again, keys}: ReadingBlanks, words: Words): Element {
-  const says = again ? [h('p.limits', `${words.reading} · ${words.again}`)] : [];
-  return h('div', [
-    ...says,
-    h(
-      'div.columns',
-      labels.map((label, at) =>
-        h('div.reading', [
-          h('span.label', label),
-          blank(keys[0]?.[at]),
-          ...(again ? [blank(keys[1]?.[at])] : []),
-          h('span.unit', unit),
-        ]),
-      ),
-    ),
-  ]);
+function readingColumns({labels, unit, keys}: ReadingBlanks): Element {
+  return h(
+    'div.columns',
+    labels.map((label, at) => h('div.reading', [h('span.label', label), blank(keys[at]), unitNode(unit)])),
+  );
+}
+
+function unitNode(unit: string): Element {
+  return h('span.unit', unit);
 }

@@ -104,7 +104,7 @@ function rowBodies(row: Row, standing: Standing, words: Words): Element[] {
   const below = {depth: standing.depth + 1, inside, even: standing.even};
   return [
     h('tbody', {className, dataInside: insideOf(standing)}, rowLines(row, words)),
-    ...(row.onlyIf === undefined ? [] : [onlyIfBody(row.onlyIf, row.number, standing)]),
+    ...(row.onlyIf === undefined ? [] : [onlyIfBody(row.onlyIf, row.number, standing, words)]),
     ...row.rows.flatMap((sub) => rowBodies(sub, below, words)),
   ];
 }
@@ -113,10 +113,14 @@ function insideOf({inside}: Standing): string | undefined {
   return inside.length === 0 ? undefined : inside.join(' ');
 }
 
-function onlyIfBody(condition: string, step: string, standing: Standing): Element {
+function onlyIfBody(condition: string, step: string, standing: Standing, words: Words): Element {
   const className = ['only', 'only-head', ...(standing.even ? ['even'] : [])];
   const places = {dataBranch: step, dataInside: insideOf(standing)};
-  return h('tbody', {className, ...places}, h('tr.only-if', h('td', {colSpan: 5}, `${condition}:`)));
+  return h(
+    'tbody',
+    {className, ...places},
+    h('tr.only-if', h('td', {colSpan: 5}, [`${condition}: `, h('span.later.if-not', words.ifNot)])),
+  );
 }
 
 function rowLines(row: Row, words: Words): Element[] {

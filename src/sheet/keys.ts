@@ -12,11 +12,6 @@ export function placeKeys(step: string, entry: number, places: readonly string[]
   return distinct(places.map((place) => (place === '' ? `${step}:${entry}` : `${step}:${entry}:${place}`)));
 }
 
-/** Of the same readings when the step has come round again. */
-export function againKeys(keys: readonly string[]): string[] {
-  return keys.map((key) => `${key}:again`);
-}
-
 /** For each pass of a tightening, from 1, a key a fastener or place: `9:1:2:front`. */
 export function passKeys(
   step: string,

@@ -28,9 +28,9 @@ function keysIn(step: Step, id: string, asked: ReadonlySet<string>, context: Con
   return usesOf(step, context).flatMap((use, at) => {
     if (use.target.id !== id) return [];
     const keys = readingKeys({...use, number: at + 1}, step, context);
-    if (asked.size === 0) return keys.flat();
+    if (asked.size === 0) return keys;
     const places = placesOfUse(use);
-    return keys.flatMap((round) => round.filter((_, place) => asked.has(places[place] ?? '')));
+    return keys.filter((_, place) => asked.has(places[place] ?? ''));
   });
 }
 

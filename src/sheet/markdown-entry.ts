@@ -1,7 +1,8 @@
 /** What stands beside a step, as lines of text. */
 import {drawingText} from './drawing-text.js';
+import {LATER_ROUNDS} from './html-entry.js';
 import type {Blanks, Entry, Value} from './model.js';
-import type {Words} from './words.js';
+import {fill, type Words} from './words.js';
 
 export const BOX = '☐';
 /** A line to write on. Underscores would have to be escaped. */
@@ -40,7 +41,8 @@ function blankLines(blanks: Blanks, words: Words): string[] {
       return blanks.labels.map((label) => `${label} ${BLANK}`.trim());
     case 'readings': {
       return blanks.labels.map((label) => {
-        const again = blanks.again ? `, ${words.again} ${BLANK}` : '';
+        const later = blanks.again ? LATER_ROUNDS : [];
+        const again = later.map((number) => `, ${fill(words.nextRound, {number})} ${BLANK}`).join('');
         return `${label || words.reading}: ${BLANK} ${blanks.unit}${again}`;
       });
     }

@@ -135,6 +135,8 @@ export interface Row {
   readonly onlyIf?: string;
   /** The same case, for whoever reads what was measured. */
   readonly branch?: Branch;
+  /** Number of the step that it sends the work back to. */
+  readonly backTo?: string;
   readonly rows: readonly Row[];
 }
 
@@ -183,10 +185,12 @@ export type Blanks =
       readonly keys: readonly string[];
       /** What the job says must stand there. */
       readonly expected?: string;
+      /** They are the times between which something is left to itself, and for how many minutes at the least. */
+      readonly times?: {readonly minutes?: number};
     }
   | TighteningBlanks;
 
-/** One reading a place, in `unit`, and a second one where the step can come round again. */
+/** One reading a place, in `unit`, and room for those of later rounds where the step can come round again. */
 export interface ReadingBlanks {
   readonly type: 'readings';
   /** Id of the fit or check. */
@@ -202,8 +206,8 @@ export interface ReadingBlanks {
   /** Ids of the places; a single empty one where the item has but one. */
   readonly places: readonly string[];
   readonly again: boolean;
-  /** For each round a key a place. */
-  readonly keys: readonly (readonly string[])[];
+  /** A key a place. */
+  readonly keys: readonly string[];
 }
 
 /** A box a pass, for each fastener in turn where the order is known, otherwise for each place or the whole set. */

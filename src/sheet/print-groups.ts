@@ -1,5 +1,5 @@
 /** The steps of a table as groups of rows for the Typst template, each to be kept on one page. */
-import {isWide, readsInColumns} from './html-entry.js';
+import {isWide, LATER_ROUNDS, readsInColumns} from './html-entry.js';
 import {isNumbered} from './html-tightening.js';
 import type {Blanks, Entry, Row} from './model.js';
 import {printDrawing} from './print-drawing.js';
@@ -98,7 +98,10 @@ function printEntry(entry: Entry, words: Words) {
 }
 
 function printBlanks(blanks: Blanks, words: Words) {
-  if (blanks.type === 'readings') return {...blanks, columns: readsInColumns(blanks)};
+  if (blanks.type === 'readings') {
+    const later = blanks.again ? LATER_ROUNDS.map((number) => fill(words.nextRound, {number})) : [];
+    return {...blanks, columns: readsInColumns(blanks), later};
+  }
   if (blanks.type !== 'tightening') return blanks;
   const {drawing, ...rest} = blanks;
   const drawn = drawing === undefined ? {} : {drawing: printDrawing(drawing, words)};

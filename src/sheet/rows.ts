@@ -71,6 +71,7 @@ function rowOf(step: Step, context: Context): Row {
     ...(branch === undefined
       ? {}
       : {onlyIf: conditionOf(branch, context), branch: branchOf(branch, step, context)}),
+    ...wayBack(uses, context),
     rows: step.steps.map((sub) => rowOf(sub, context)),
   };
 }
@@ -92,6 +93,12 @@ function strong(value: string): PhrasingContent {
   return {type: 'strong', children: [{type: 'text', value}]};
 }
 
+function wayBack(uses: readonly Use[], {stepNumbers}: Context): Pick<Row, 'backTo'> {
+  const use = uses.find(({tag}) => tag.verb === 'repeat');
+  const backTo = use && stepNumbers.get(use.target.id);
+  return backTo === undefined ? {} : {backTo};
+}
+
 /** Going back, and what is waived here, as entries. */
 function notesOf(uses: readonly Use[], context: Context): Entry[] {
   return uses.flatMap((use): Entry[] => {
@@ -102,7 +109,8 @@ function notesOf(uses: readonly Use[], context: Context): Entry[] {
       const number = context.stepNumbers.get(id);
       const subject =
         number === undefined ? fill(words.goBackUnknown, {step: spaced(id)}) : fill(words.goBack, {number});
-      return [{verb, title: words.verbs.repeat, subject, facts: []}];
+      const facts = number === undefined ? [] : [{label: words.eachRound, text: words.eachRoundText}];
+      return [{verb, title: words.verbs.repeat, subject, facts}];
     }
     if (verb !== 'waive') return [];
     const reason = reasonOf(use.tag, context);
@@ -167,6 +175,10 @@ function holdOf(use: Use, {step, key}: {readonly step: Step; readonly key: strin
 }
 
 function conditionOf(use: Use, context: Context): string {
-  const state = context.words[stateIn(use.tag)];
-  return fill(context.words.onlyIf, {item: subjectOf(use, context), state});
+  const {words} = context;
+  // What has no limits can't be out of them.
+  const judged = use.item?.kind !== 'check' || use.item.limits !== undefined;
+  const is = stateIn(use.tag);
+  const state = judged ? words[is] : is === 'in' ? words.asExpected : words.notAsExpected;
+  return fill(words.onlyIf, {item: subjectOf(use, context), state});
 }

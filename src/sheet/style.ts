@@ -107,6 +107,7 @@ thead { display: table-header-group; break-inside: avoid; }
 .rows > tbody.sub > tr.main > td:first-child { padding-left: 3mm; }
 .rows > tbody.only > tr > :first-child { box-shadow: inset 1.4mm 0 0 var(--ink); }
 .rows > tbody.only > tr.only-if > td { font-weight: 700; padding: 1.6mm 1.5mm 1.6mm 4mm; border-bottom: 0.5pt solid var(--rule); }
+.rows .if-not { font-weight: 400; }
 .rows > tbody.only-head { break-after: avoid; }
 .rows > tbody.section-end { break-before: avoid; border-top: 1.2pt solid var(--ink); background: #fff; }
 .section-end .line { min-width: 24mm; }
@@ -122,6 +123,7 @@ thead { display: table-header-group; break-inside: avoid; }
 .entry .facts dt, .entry .facts dd { display: inline; }
 .entry dt { font-size: 10pt; }
 .entry dd { margin: 0; font-weight: 700; }
+.entry .later dd { font-weight: 400; }
 .also { font-weight: 400; }
 .also, .whole { white-space: nowrap; }
 .wide .facts > div { display: inline-block; margin-right: 4mm; }
@@ -130,10 +132,9 @@ thead { display: table-header-group; break-inside: avoid; }
 .ticks li { display: flex; align-items: center; gap: 1.5mm; }
 .limits .value { font-weight: 700; }
 .readings { width: auto; margin-top: 1mm; }
-.readings.twice .blank { width: 20mm; }
 .readings th, .readings td { padding: 0.7mm 2mm 0.7mm 0; vertical-align: middle; font-weight: 400; }
 .readings thead th { font-size: 10pt; vertical-align: bottom; }
-.readings .unit { white-space: nowrap; }
+.readings .unit { white-space: nowrap; margin-left: 1.5mm; }
 .columns { columns: 2; column-gap: 8mm; }
 .columns .reading { display: flex; align-items: center; gap: 2mm; padding: 0.7mm 0; break-inside: avoid; }
 .columns .reading .label { flex: 1; }
@@ -150,10 +151,6 @@ thead { display: table-header-group; break-inside: avoid; }
 .drawn ul { padding: 0; margin: 0; list-style: none; }
 .order-list { display: flex; flex-wrap: wrap; gap: 0.3mm 4mm; margin: 0 0 1.5mm; padding: 0; list-style: none; }
 .order-list b { display: inline-block; min-width: 5.5mm; }
-.tighten figure .order-note { font-style: italic; }
-.drawn { display: flex; gap: 4mm 6mm; align-items: center; flex-wrap: wrap; margin: 1.5mm 0; break-inside: avoid; }
-.drawn svg { flex: none; max-width: 100%; }
-.drawn ul { padding: 0; margin: 0; list-style: none; }
 .order-list { display: block; columns: 2; column-gap: 4mm; flex: 1; margin: 0; font-size: 10.5pt; }
 .tighten figure .order-list li { padding-left: 6mm; text-indent: -6mm; break-inside: avoid; }
 .tighten figure .order-list b { text-indent: 0; min-width: 6mm; }
@@ -199,7 +196,7 @@ svg text { font-family: var(--sans); }
 .signs dt { font-size: 10pt; }
 .signs dd { margin: 0; display: flex; gap: 4mm; align-items: flex-end; }
 .signs dd .line { flex: 1; min-width: 0; }
-.signs dd .line.date { flex: none; width: 27mm; }
+.signs dd .line.date { flex: none; width: 38mm; }
 .signs dd .tag { font-size: 10pt; }
 .closing { border: 1.2pt solid var(--ink); padding: 2mm 3.5mm 2.5mm; margin-top: 4mm; break-inside: avoid; }
 .closing-head { display: flex; justify-content: space-between; align-items: center; margin: 0 0 1.5mm; }
@@ -221,12 +218,29 @@ svg text { font-family: var(--sans); }
   .list .narrow, .list .steps, .list .sign { width: auto; }
   .tighten figure, .signs { display: block; }
 }
-@media screen and (max-width: 560px) {
-  h1, h1.long { font-size: 14pt; }
-  .rows > thead, .rows > colgroup { display: none; }
-  .rows, .rows > tbody:not([hidden]), .rows > tbody > tr:not([hidden]), .rows > tbody > tr > td { display: block; }
-  .rows > tbody > tr.main:not([hidden]) { display: grid; grid-template-columns: 13mm 11mm minmax(0, 1fr); }
-  .rows > tbody > tr.main > td.values, .rows > tbody > tr.main > td.initials { grid-column: 1 / -1; border-left: 0; }
-  .rows > tbody > tr.main > td.initials:empty { display: none; }
+@media screen and (max-width: 640px) {
+  body { padding: 3mm; }
+  .cells > div, .cells > .w2, .cells > .w4, .cells > .w6 { grid-column: span 6; min-height: 0; }
+  .block-top { padding: 3mm 3mm 3mm 12mm; gap: 2mm; flex-wrap: wrap; }
+  .block-top > div { flex: 1 1 100%; }
+  .block .kind { text-align: left; }
+  h1 { font-size: 18pt; }
+  .rows, .rows > tbody, .rows > tbody > tr, .rows > tbody > tr > td, .list, .list tbody, .list tr { display: block; width: auto; }
+  .rows > colgroup, .rows > thead, .list thead { display: none; }
+  .rows > tbody > tr.main { display: grid; grid-template-columns: auto auto 1fr; align-items: center; }
+  .rows > tbody > tr.main > .what, .rows > tbody > tr.main > .values { grid-column: 1 / -1; border: 0; }
+  .rows > tbody > tr.main > .initials { grid-row: 1; grid-column: 3; border: 0; }
+  .rows > tbody > tr.main > .what { padding-top: 0; }
+  .list tr { padding: 1mm 0; border-bottom: 0.5pt solid var(--rule); }
+  .list th, .list td, .list .box-cell { display: inline-block; width: auto; border: 0; padding: 0.5mm 1.5mm; vertical-align: middle; }
+  .list tbody th { width: calc(100% - 20mm); }
+  .tighten .passes, .passes tbody, .passes tr, .passes th, .passes td { display: block; width: auto; }
+  .passes th { border: 0; padding-bottom: 0; }
+  .tighten figure svg, .drawn svg { max-width: 100%; height: auto; }
+  .columns { columns: 1; }
+  .notice { flex-direction: column; }
+  .notice .signal { border-right: 0; border-bottom: 1pt solid var(--ink); }
+  .closing-head { flex-wrap: wrap; }
+  .section-end .end .title { flex: 1 1 100%; }
 }
 `;

@@ -2,7 +2,7 @@
 /// <reference lib="dom" />
 import type {TabletWords} from '../sheet/page-data.js';
 import {make} from './dom.js';
-import {LONGEST_INITIALS} from './shape.js';
+import {LONGEST, LONGEST_INITIALS} from './shape.js';
 
 export interface Question {
   readonly title: string;
@@ -33,33 +33,66 @@ export function askInitials(question: Question, words: TabletWords): Promise<str
   });
 }
 
+/** Initials and a reason; undefined where the question was turned away. */
+export async function askReason(
+  question: Question,
+  go: string,
+  words: TabletWords,
+): Promise<{readonly by: string; readonly reason: string} | undefined> {
+  const [by, reason] = [LONGEST_INITIALS, LONGEST].map((most) =>
+    make('input', {type: 'text', maxlength: String(most), autocomplete: 'off'}),
+  );
+  if (by === undefined || reason === undefined) return undefined;
+  const fault = make('p', {class: 't-fault', role: 'alert'});
+  const content = [
+    make('label', {}, [`${words.because} `, reason]),
+    make('label', {}, [`${words.initials} `, by]),
+    fault,
+  ];
+  const given = await ask(question, {content, go, first: reason, enter: by}, words, () => {
+    const initials = by.value.trim();
+    const missing = initials === '' ? words.initialsMissing : question.fault?.(initials);
+    const wrong = reason.value.trim() === '' ? words.reasonMissing : missing;
+    fault.textContent = wrong ?? '';
+    return wrong === undefined ? initials : undefined;
+  });
+  return given === undefined ? undefined : {by: given, reason: reason.value.trim()};
+}
+
 /** True where the question is answered with yes. */
 export async function askYes(question: Question, go: string, words: TabletWords): Promise<boolean> {
   const yes = await ask(question, {content: [], go}, words, () => 'yes');
   return yes !== undefined;
 }
 
+/** Says what can't be done; there is nothing to answer. */
+export async function tell(question: Question, words: TabletWords): Promise<void> {
+  await ask(question, {content: [], go: undefined}, words, () => undefined);
+}
+
 interface Dialog {
   readonly content: readonly Node[];
-  /** The word that answers. */
-  readonly go: string;
+  /** The word that answers; undefined where there is nothing to answer. */
+  readonly go: string | undefined;
   /** What has the focus at first; the word that turns away where nothing is given. */
   readonly first?: HTMLElement;
+  /** Where the Enter key answers, if not in the first. */
+  readonly enter?: HTMLElement;
 }
 
 /** `answer` gives undefined for as long as there is none that will do. */
 function ask(
   {title, text}: Question,
-  {content, go, first}: Dialog,
+  {content, go, first, enter = first}: Dialog,
   words: TabletWords,
   answer: () => string | undefined,
 ): Promise<string | undefined> {
-  const [yes, no] = [
-    make('button', {type: 'button'}, [go]),
-    make('button', {type: 'button'}, [words.cancel]),
-  ];
+  const yes = make('button', {type: 'button'}, [go ?? words.ok]);
+  const no = make('button', {type: 'button'}, [go === undefined ? words.ok : words.cancel]);
   const heading = make('h2', {id: 'question'}, [title]);
-  const buttons = make('div', {class: 't-buttons'}, [yes, no]);
+  // Where OK stands in other questions, nothing may be lost by a habit: there, the way out comes first.
+  const order = go === undefined ? [no] : first === undefined ? [no, yes] : [yes, no];
+  const buttons = make('div', {class: 't-buttons'}, order);
   const dialog = make('dialog', {'aria-labelledby': 'question'}, [
     heading,
     make('p', {}, [text]),
@@ -85,7 +118,7 @@ function ask(
       event.preventDefault();
       finish(undefined);
     });
-    first?.addEventListener('keydown', (event) => {
+    enter?.addEventListener('keydown', (event) => {
       if (event.key !== 'Enter') return;
       // The key that closes the question must not press what has the focus after it.
       event.preventDefault();

@@ -29,14 +29,18 @@ export function makeBar(session: Session, shown: ReadonlyMap<string, Shown>, wor
     import: button(words.import),
     fresh: button(words.fresh),
   };
-  const {who: change, next, ...others} = buttons;
+  // What nobody does twice a day is out of the way of a hasty thumb.
+  const more = make('details', {class: 't-more'}, [
+    make('summary', {}, [words.more]),
+    make('div', {}, [buttons.import, buttons.fresh]),
+  ]);
   const who = make('span', {class: 't-who'});
   const whole = meter();
   const says = make('p', {class: 't-says', role: 'status'});
   const alarm = make('p', {class: 't-alarm', role: 'alert'});
   const file = make('input', {type: 'file', accept: '.json,application/json', hidden: ''});
   const bar = make('section', {class: 't-bar', 'aria-label': words.bar}, [
-    make('div', {}, [who, change, whole.element, next, ...Object.values(others), file]),
+    make('div', {}, [who, buttons.who, whole.element, buttons.next, buttons.export, more, file]),
     alarm,
     says,
   ]);
@@ -48,8 +52,12 @@ export function makeBar(session: Session, shown: ReadonlyMap<string, Shown>, wor
     file,
     paint(name) {
       who.textContent = name === undefined ? words.nobody : fill(words.working, {name});
-      whole.show(progressOf(session.form.boxes, session.answers, session.due), words);
-      for (const {boxes, show} of sections) show(progressOf(boxes, session.answers, session.due), words);
+      whole.show(progressOf(session.standing.form.boxes, session.answers, session.standing.due), words);
+      const {rounds, due} = session.standing;
+      for (const {boxes, show} of sections) {
+        const all = boxes.flatMap(({key}) => rounds.get(key) ?? []);
+        show(progressOf(all, session.answers, due), words);
+      }
     },
     say(text) {
       says.textContent = text;

@@ -1,10 +1,10 @@
 /** The steps that are followed in one case only: folded away until a reading calls for them, or a person opens them. */
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
-import type {Box, Branch} from '../build/form.js';
+import type {Box} from '../build/form.js';
+import {isAnswered} from '../readings/unrolled.js';
 import type {TabletWords} from '../sheet/page-data.js';
 import {make} from './dom.js';
-import {isAnswered} from './due.js';
 import type {Session} from './session.js';
 
 export interface Branches {
@@ -16,9 +16,9 @@ export interface Branches {
 
 interface Part {
   readonly step: string;
-  /** The case itself, after those that it stands in. */
-  readonly cases: readonly Branch[];
+  /** What stands in it, deeper branches and all; and what stands in no deeper one. */
   readonly boxes: readonly Box[];
+  readonly own: readonly Box[];
   readonly button: HTMLButtonElement;
   called: boolean;
   /** What a person chose, until the readings call for something else. */
@@ -40,12 +40,13 @@ export function makeBranches(session: Session, words: TabletWords): Branches {
     const depth = head.getAttribute('data-inside')?.split(' ').length ?? 0;
     const button = make('button', {type: 'button', 'data-fold': step});
     head.querySelector('td')?.append(make('div', {class: 't-fold'}, [button]));
-    const cases = boxes[0]?.onlyIf.slice(0, depth + 1) ?? [];
-    parts.set(step, {step, cases, boxes, button, called: false, chosen: undefined});
+    const own = boxes.filter(({onlyIf}) => onlyIf.length === depth + 1);
+    parts.set(step, {step, boxes, own, button, called: false, chosen: undefined});
   }
 
   const isOpen = (part: Part) =>
-    part.chosen ?? (part.called || part.boxes.some((box) => isAnswered(box, session.answers)));
+    part.chosen ??
+    (part.called || part.boxes.some((box) => isAnswered(session.now(box).key, session.answers)));
 
   const show = () => {
     for (const part of parts.values()) {
@@ -69,7 +70,7 @@ export function makeBranches(session: Session, words: TabletWords): Branches {
     paint() {
       let fresh = false;
       for (const part of parts.values()) {
-        const called = session.due.branches(part.cases);
+        const called = part.own.some((box) => session.standing.due(session.now(box)));
         if (called !== part.called) part.chosen = undefined;
         fresh ||= called && !part.called;
         part.called = called;

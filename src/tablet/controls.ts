@@ -28,9 +28,18 @@ export function makeControls(form: Form, words: TabletWords): ReadonlyMap<string
     const says = (['by', 'at', 'both'] as const).flatMap((kind) =>
       (stamps[kind].get(box.key) ?? []).map((element) => ({element, says: kind})),
     );
+    const row = place.closest('tr');
     shown.set(box.key, {box, ...controlFor(box, place, words, shown.size), stamps: says});
+    if (box.kind === 'tick' && box.goesBack !== undefined)
+      row?.querySelector('.what')?.append(backButton(box.key, box.goesBack.to, words));
   }
   return shown;
+}
+
+/** Does the same as the box of its step. */
+function backButton(key: string, to: string, words: TabletWords): HTMLElement {
+  const button = make('button', {type: 'button', 'data-back': key}, [fill(words.backGo, {step: to})]);
+  return make('div', {class: 't-fold'}, [button]);
 }
 
 /** The box of a control, or of something inside one. */
@@ -55,7 +64,8 @@ function controlFor(
   number: number,
 ): Pick<Shown, 'control' | 'verdict'> {
   const className = place.getAttribute('class') ?? '';
-  if (box.kind === 'reading' || box.kind === 'line') return inputFor(box, place, className, number);
+  if (box.kind === 'reading' || box.kind === 'line' || box.kind === 'time')
+    return inputFor(box, place, className, number, words);
   const signs = box.kind === 'hold' || className.includes('line');
   const control = make(
     'button',
@@ -77,6 +87,7 @@ function inputFor(
   place: Element,
   className: string,
   number: number,
+  words: TabletWords,
 ): Pick<Shown, 'control' | 'verdict'> {
   const id = `verdict-${number}`;
   const unit = 'unit' in box && box.unit !== '' ? `, ${box.unit}` : '';
@@ -92,7 +103,12 @@ function inputFor(
     maxlength: String(LONGEST),
   });
   const verdict = make('span', {class: 'verdict', id});
-  place.replaceWith(make('span', {class: 'read'}, [control, verdict]));
+  const beside = place.nextElementSibling;
+  const field = make('span', {class: 'field'}, [control]);
+  place.replaceWith(make('span', {class: 'read'}, [field, verdict, make('span', {class: 'rounds'})]));
+  // The unit stays beside what is written, and the verdict has the width below both.
+  if (beside?.matches('.unit')) field.append(beside);
+  if (kind === 'time') field.append(make('button', {type: 'button', 'data-now': key}, [words.now]));
   return {control, verdict};
 }
 

@@ -1,5 +1,6 @@
 /** A reading as it is typed: whether it can be written down, and what it says of its limits. */
 import type {ReadingBox} from '../build/form.js';
+import {clockText, clockTime} from '../readings/clock-time.js';
 import {readingNumber} from '../readings/number.js';
 import {verdictOf} from '../readings/verdict.js';
 
@@ -15,6 +16,22 @@ export function typedReading(text: string, unit: string): Typed {
   if (bare === '') return trimmed === '' ? {ok: true, value: ''} : {ok: false, why: 'number'};
   if (bare.includes(',')) return {ok: false, why: 'comma'};
   return readingNumber(bare) === undefined ? {ok: false, why: 'number'} : {ok: true, value: bare};
+}
+
+/** A date and time of day as they are written down; a time alone is of the day. */
+export function typedTime(text: string, day: string): Typed | {readonly ok: false; readonly why: 'time'} {
+  if (text.trim() === '') return {ok: true, value: ''};
+  const minutes = clockTime(text, day);
+  return minutes === undefined ? {ok: false, why: 'time'} : {ok: true, value: clockText(minutes)};
+}
+
+/** What may have been meant by a reading that is out: thousandths, or no minus. Undefined where neither is within. */
+export function meant(value: string, box: ReadingBox): string | undefined {
+  const number = readingNumber(value);
+  if (number === undefined) return undefined;
+  const likely = [number / 1000, -number].map((one) => Number(one.toPrecision(12)));
+  const within = likely.find((one) => one > 0 && ['in', 'near'].includes(verdictOf(one, box) ?? ''));
+  return within === undefined ? undefined : within.toFixed(12).replace(/\.?0+$/, '');
 }
 
 /** `near` says what makes it so: the doubt of the gauge, or where that is not known the last tenth of the tolerance. */

@@ -13,4 +13,6 @@ export interface Page {
   readonly branches: Branches;
   readonly bar: Bar;
   readonly workers: Workers;
+  /** Shows what the record says of everything that has changed, and of one box in any case. */
+  repaint(anyway?: Shown): void;
 }

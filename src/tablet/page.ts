@@ -1,26 +1,28 @@
-/** Puts the parts of a page together, and does what people ask of it: tick, read, sign, look for what is open. */
+/** Puts the parts of a page together, and listens to what people ask of it. */
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
-import type {Box} from '../build/form.js';
+import {isAnswered} from '../readings/unrolled.js';
 import type {TabletWords} from '../sheet/page-data.js';
 import {fill} from '../sheet/words.js';
+import {accept, toggle, typedInto, write} from './answering.js';
 import {makeBar} from './bar.js';
 import {makeBranches} from './branches.js';
 import {keyOf, makeControls, type Shown} from './controls.js';
 import {make} from './dom.js';
-import {isAnswered} from './due.js';
 import {exportRecord, freshRecord, importRecord} from './files.js';
-import {signedWith, stepsOf} from './hands.js';
-import {typedReading} from './judge.js';
+import {signedWith} from './hands.js';
 import type {Page} from './page-parts.js';
-import {paint, paintVerdict, verdictOn} from './paint.js';
+import {localTime, paint, paintedOf, paintVerdict, stateOf} from './paint.js';
 import type {Session} from './session.js';
+import {makeStops} from './stops.js';
 import type {Storage} from './store.js';
-import {refusalText, Workers} from './workers.js';
+import {Workers} from './workers.js';
 
 /** `memory` lasts as long as the window: it remembers who works. */
 export function work(session: Session, words: TabletWords, memory: Storage | undefined): void {
   const shown = makeControls(session.form, words);
+  const stops = makeStops(session, shown, words);
+  const seen = new Map<Shown, string>();
   const page: Page = {
     session,
     words,
@@ -28,15 +30,21 @@ export function work(session: Session, words: TabletWords, memory: Storage | und
     branches: makeBranches(session, words),
     bar: makeBar(session, shown, words),
     workers: new Workers(session, words, memory),
+    repaint(anyway) {
+      for (const one of shown.values()) {
+        const painted = paintedOf(session, one.box);
+        const state = stateOf(painted);
+        if (one === anyway || seen.get(one) !== state) paint(one, painted, words);
+        seen.set(one, state);
+      }
+      stops.paint();
+      if (engine !== undefined) engine.value = session.engineNumber ?? '';
+      standing(page);
+    },
   };
   const engine = engineCell(page);
-  const all = () => {
-    for (const one of shown.values()) paint(one, session.answers.get(one.box.key)?.now, words);
-    if (engine !== undefined) engine.value = session.engineNumber ?? '';
-    standing(page);
-  };
-  listen(page, all);
-  all();
+  listen(page);
+  page.repaint();
 }
 
 /** Everything that is not a single box. */
@@ -58,8 +66,8 @@ function troubleText(trouble: NonNullable<Session['trouble']>, words: TabletWord
 }
 
 /** One listener for all boxes; what is asked is done one after another, for a question may stand in between. */
-function listen(page: Page, all: () => void): void {
-  const {bar, shown, session, workers, words} = page;
+function listen(page: Page): void {
+  const {bar, shown, session, workers, words, repaint} = page;
   let queue: Promise<void> = Promise.resolve();
   const soon = (act: () => Promise<void> | void) => {
     queue = queue.then(act).catch(reportError);
@@ -67,10 +75,13 @@ function listen(page: Page, all: () => void): void {
   document.addEventListener('click', ({target}) => {
     const one = shown.get(keyOf(target) ?? '');
     if (one?.control instanceof HTMLButtonElement) soon(() => toggle(page, one));
+    else if (target instanceof Element) soon(() => press(page, target));
   });
   document.addEventListener('input', ({target}) => {
     const one = shown.get(keyOf(target) ?? '');
-    if (one?.control instanceof HTMLInputElement) paintVerdict(one, one.control.value, words);
+    if (one?.control instanceof HTMLInputElement) {
+      paintVerdict(one, paintedOf(session, one.box), one.control.value, words);
+    }
   });
   document.addEventListener('change', ({target}) => {
     const one = shown.get(keyOf(target) ?? '');
@@ -79,7 +90,12 @@ function listen(page: Page, all: () => void): void {
   window.addEventListener('storage', ({key}) => {
     if (key !== null && key !== session.key) return;
     session.reload();
-    all();
+    repaint();
+  });
+  // What was typed and not left is written down before the page goes.
+  window.addEventListener('pagehide', () => writeLast(page));
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') writeLast(page);
   });
   bar.buttons.who.addEventListener('click', () =>
     soon(async () => {
@@ -90,80 +106,55 @@ function listen(page: Page, all: () => void): void {
   bar.buttons.next.addEventListener('click', () => nextOpen(page));
   bar.buttons.export.addEventListener('click', () => exportRecord(page));
   bar.buttons.import.addEventListener('click', () => bar.file.click());
-  bar.file.addEventListener('change', () => soon(() => importRecord(page, all)));
-  bar.buttons.fresh.addEventListener('click', () => soon(() => freshRecord(page, all)));
+  bar.file.addEventListener('change', () => soon(() => importRecord(page, repaint)));
+  bar.buttons.fresh.addEventListener('click', () => soon(() => freshRecord(page, repaint)));
 }
 
-async function toggle(page: Page, shown: Shown): Promise<void> {
-  const {session, words} = page;
-  const {box} = shown;
-  const value = isAnswered(box, session.answers) ? '' : 'done';
-  if (await answer(page, shown, value)) page.bar.say(value === '' ? words.takenBack : tickedText(page, box));
-}
-
-async function write(page: Page, shown: Shown): Promise<void> {
-  const {session, words, bar} = page;
-  const {box, control} = shown;
-  const typed =
-    box.kind === 'reading'
-      ? typedReading(control.value, box.unit)
-      : {ok: true as const, value: control.value.trim()};
-  if (!typed.ok) return bar.say(verdictOn(box, control.value, words)?.text ?? words.noNumber);
-  if (typed.value === (session.answers.get(box.key)?.now?.value ?? '')) return;
-  const called = session.due;
-  if (!(await answer(page, shown, typed.value))) {
-    control.value = session.answers.get(box.key)?.now?.value ?? '';
-    paint(shown, session.answers.get(box.key)?.now, words);
+/** Buttons that stand beside boxes. */
+async function press(page: Page, target: Element): Promise<void> {
+  const {session, shown} = page;
+  const key = (name: string) => target.closest(`button[${name}]`)?.getAttribute(name) ?? '';
+  const again = shown.get(key('data-again'));
+  if (again !== undefined) {
+    session.readAgain(again.box);
+    page.repaint();
+    again.control.focus();
     return;
   }
-  const opened =
-    box.kind === 'reading' && page.session.form.boxes.some((one) => !called.box(one) && session.due.box(one));
-  const says = verdictOn(box, typed.value, words)?.text;
-  const what = typed.value === '' ? words.takenBack : words.recorded;
-  bar.say([what, ...(says === undefined ? [] : [says]), ...(opened ? [words.branchOpened] : [])].join(' '));
+  const back = shown.get(key('data-back'));
+  if (back !== undefined) return toggle(page, back);
+  const timed = shown.get(key('data-now'));
+  if (timed?.control instanceof HTMLInputElement) {
+    timed.control.value = localTime(new Date().toISOString());
+    await write(page, timed);
+    return;
+  }
+  const reading = session.standing.out.find((box) => box.key === key('data-accept'));
+  if (reading !== undefined) await accept(page, reading);
 }
 
-/** Adds the answer, with the initials of whoever gives it; false where there are none, or not the right ones. */
-async function answer(page: Page, shown: Shown, value: string): Promise<boolean> {
-  const {session, words, workers, bar} = page;
-  const by = await workers.whoAnswers(shown.box, value);
-  if (by === undefined) return false;
-  const added = session.add(shown.box, value, by);
-  if (!added.ok) {
-    bar.say(refusalText(added.refusal, by, words));
-    return false;
-  }
-  paint(shown, session.answers.get(shown.box.key)?.now, words);
-  standing(page);
-  return true;
-}
-
-/** What is still open where somebody has just said that all is done. */
-function tickedText({session, words}: Page, box: Box): string {
-  const {form, answers, due} = session;
-  const open = form.boxes.filter((one) => due.box(one) && !isAnswered(one, answers));
-  if (box.kind === 'hold') {
-    const vouched = new Set(box.not);
-    const steps = stepsOf(
-      form,
-      open.flatMap(({key}) => (vouched.has(key) ? [key] : [])),
-    );
-    return steps.length === 0 ? words.ticked : fill(words.stillOpen, {steps: steps.join(', ')});
-  }
-  if (box.step === '' || box.key !== `${box.step}:done`) return words.ticked;
-  const left = open.filter((one) => one.step === box.step && signedWith(form, one) === undefined);
-  return left.length === 0 ? words.ticked : fill(words.stepOpen, {step: box.step, count: left.length});
+/** No question can be asked any more, so it needs somebody who works, and a box that is theirs. */
+function writeLast({session, shown, workers}: Page): void {
+  const one = shown.get(keyOf(document.activeElement) ?? '');
+  if (!(one?.control instanceof HTMLInputElement) || workers.who === undefined) return;
+  const box = session.now(one.box);
+  const typed = typedInto(box, one.control.value);
+  if (!typed.ok || typed.value === (session.answers.get(box.key)?.now?.value ?? '')) return;
+  if (signedWith(session.standing.form, box) === undefined) session.add(box, typed.value, workers.who);
 }
 
 function nextOpen({session, shown, branches, bar, words}: Page): void {
-  const {form, answers, due} = session;
-  const box = form.boxes.find((one) => due.box(one) && !isAnswered(one, answers) && shown.has(one.key));
-  const control = shown.get(box?.key ?? '')?.control;
-  if (box === undefined || control === undefined) {
+  const {answers, standing: now} = session;
+  const next = session.form.boxes.find((first) => {
+    const box = session.now(first);
+    return now.due(box) && !isAnswered(box.key, answers) && shown.has(first.key);
+  });
+  const control = shown.get(next?.key ?? '')?.control;
+  if (next === undefined || control === undefined) {
     bar.say(words.allDone);
     return;
   }
-  branches.reveal(box);
+  branches.reveal(next);
   control.scrollIntoView({block: 'center'});
   control.focus({preventScroll: true});
 }

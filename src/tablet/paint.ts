@@ -1,28 +1,84 @@
 /** Shows on the page how a box stands: ticked or not, what was read, what that is worth, who did it and when. */
 /// <reference lib="dom" />
-import type {Box} from '../build/form.js';
+import type {Box, TimeBox} from '../build/form.js';
 import type {Said} from '../readings/answers.js';
+import {clockTime, durationText} from '../readings/clock-time.js';
+import {roundOf} from '../readings/unrolled.js';
 import type {TabletWords} from '../sheet/page-data.js';
 import {fill} from '../sheet/words.js';
 import type {Shown} from './controls.js';
 import {make, shape} from './dom.js';
-import {judged, typedReading} from './judge.js';
+import {judged, meant, typedReading, typedTime} from './judge.js';
+import type {Session} from './session.js';
 
-export function paint(shown: Shown, now: Said | undefined, words: TabletWords): void {
-  const {box, control, stamps} = shown;
+/** How a box stands in the round that the work has come to, with the rounds before it. */
+export interface Painted {
+  readonly box: Box;
+  readonly now: Said | undefined;
+  readonly before: readonly {readonly round: number; readonly said: Said}[];
+  /** What else was said that the box is judged by: when that began which it ends. */
+  readonly since?: Said | undefined;
+}
+
+export function paintedOf(session: Session, first: Box): Painted {
+  const box = session.now(first);
+  const {answers, standing} = session;
+  const rounds = standing.rounds.get(first.key) ?? [];
+  return {
+    box,
+    now: answers.get(box.key)?.now,
+    before: rounds.flatMap((one) => {
+      const said = roundOf(one) < roundOf(box) ? answers.get(one.key)?.now : undefined;
+      return said === undefined ? [] : [{round: roundOf(one), said}];
+    }),
+    since: box.kind === 'time' ? answers.get(box.since ?? '')?.now : undefined,
+  };
+}
+
+/** The same for the same look, so that nothing is drawn anew for a change elsewhere. */
+export function stateOf({box, now, before, since}: Painted): string {
+  return JSON.stringify([box.key, now?.index, since?.index, before.map(({said}) => said.index)]);
+}
+
+export function paint(shown: Shown, painted: Painted, words: TabletWords): void {
+  const {control, stamps} = shown;
+  const {box, now, before} = painted;
   if (control instanceof HTMLInputElement) {
     // What is being typed is not taken away from under the hand.
     if (document.activeElement !== control) control.value = now?.value ?? '';
-    paintVerdict(shown, now?.value ?? '', words);
+    paintVerdict(shown, painted, now?.value ?? '', words);
+    const rounds = control.closest('.read')?.querySelector('.rounds');
+    rounds?.replaceChildren(...before.map(({round, said}) => roundNode(round, `${said.value} (${said.by})`)));
   } else if (control.className.startsWith('sign')) paintSignature(box, control, now, words);
   else control.setAttribute('aria-checked', String(now !== undefined));
-  for (const {element, says} of stamps) paintStamp(element, says, now);
+  for (const {element, says} of stamps) {
+    paintStamp(element, says, now);
+    if (says === 'both') paintRounds(element, painted, words);
+  }
+}
+
+/** Who did the rounds before, and which one it is. */
+function paintRounds(element: Element, {box, before}: Painted, words: TabletWords): void {
+  if (roundOf(box) === 1) return;
+  element.prepend(
+    ...before.map(({round, said}) => roundNode(round, said.by)),
+    make('span', {class: 'stamp-round'}, [fill(words.round, {number: roundOf(box)})]),
+  );
+}
+
+function roundNode(round: number, text: string): HTMLElement {
+  return make('span', {class: 'stamp-time'}, [`${round}: ${text}`]);
 }
 
 /** What a text is worth in its box, whether it is written down already or still being typed. */
-export function paintVerdict({box, control, verdict}: Shown, text: string, words: TabletWords): void {
+export function paintVerdict(
+  {control, verdict}: Shown,
+  painted: Painted,
+  text: string,
+  words: TabletWords,
+): void {
   if (verdict === undefined) return;
-  const says = verdictOn(box, text, words);
+  const says = verdictOn(painted, text, words);
   control.toggleAttribute('aria-invalid', says?.state === 'refused');
   verdict.className = `verdict ${says?.state ?? ''}`.trim();
   verdict.replaceChildren(...(says === undefined ? [] : [...shapeOf(says.state), says.text]));
@@ -34,17 +90,46 @@ interface Verdict {
 }
 
 /** In words; undefined where there is nothing to say. */
-export function verdictOn(box: Box, text: string, words: TabletWords): Verdict | undefined {
+export function verdictOn(
+  {box, since}: Pick<Painted, 'box' | 'since'>,
+  text: string,
+  words: TabletWords,
+): Verdict | undefined {
   if (box.kind === 'line') return verdictOnLine(box.expected, text, words);
+  if (box.kind === 'time') return verdictOnTime(box, since, text, words);
   if (box.kind !== 'reading') return undefined;
   const typed = typedReading(text, box.unit);
-  if (!typed.ok) return {state: 'refused', text: typed.why === 'comma' ? words.comma : words.noNumber};
+  if (!typed.ok) {
+    const says = typed.why === 'comma' ? words.comma : words.noNumber;
+    return {state: 'refused', text: fill(says, {unit: box.unit === '' ? '' : ` (${box.unit})`})};
+  }
   const says = judged(typed.value, box);
   if (says === undefined || says.verdict === 'unjudged') return undefined;
   if (says.verdict === 'in') return {state: 'in', text: words.within};
-  if (says.verdict === 'out') return {state: 'out', text: words.outOf};
+  if (says.verdict === 'out') {
+    const likely = meant(typed.value, box);
+    const hint = likely === undefined ? '' : ` ${fill(words.meant, {value: `${likely} ${box.unit}`.trim()})}`;
+    return {state: 'out', text: words.outOf + hint};
+  }
   const near = fill(words.nearDoubt, {doubt: box.doubt ?? 0, unit: box.unit});
   return {state: 'near', text: says.why === 'doubt' ? near : words.nearTenth};
+}
+
+/** What is left too short a time is said; nobody can see it from the joint. */
+function verdictOnTime(
+  {minutes}: TimeBox,
+  since: Said | undefined,
+  text: string,
+  words: TabletWords,
+): Verdict | undefined {
+  const typed = typedTime(text, localTime(new Date().toISOString()).slice(0, 10));
+  if (!typed.ok) return {state: 'refused', text: words.noTime};
+  const [from, to] = [since?.value ?? '', typed.value].map((value) => clockTime(value, ''));
+  if (from === undefined || to === undefined) return undefined;
+  if (to < from) return {state: 'out', text: words.endsBefore};
+  const left = {left: durationText(to - from), least: durationText(minutes ?? 0)};
+  if (minutes === undefined || to - from >= minutes) return {state: 'in', text: fill(words.leftFor, left)};
+  return {state: 'out', text: fill(words.tooShort, left)};
 }
 
 /** Stamped numbers are compared without blanks and case. */

@@ -1,13 +1,12 @@
 /** One sheet being worked on: its record, kept on the device with every entry, and how its boxes stand. */
 import type {Box, Form} from '../build/form.js';
-import {answersOf} from '../readings/answers.js';
 import type {SheetRecord} from '../readings/record.js';
-import type {Answers} from '../readings/rounds.js';
 import {brokenAt, withEntry} from '../readings/seal.js';
-import {type Due, dueNow} from './due.js';
+import {type Answers, roundOf} from '../readings/unrolled.js';
 import {recordFile, recordOf, recordText, takenIn, type Unfit} from './exchange.js';
 import {type Refusal, refusal} from './hands.js';
 import {merged} from './merge.js';
+import {type Standing, shownRound, standingAfter} from './standing.js';
 import {
   clearSlot,
   otherSlots,
@@ -34,8 +33,9 @@ export class Session {
   readonly #now: () => Date;
   #slot: Slot;
   #trouble: Trouble | undefined;
-  #answers: Answers | undefined;
-  #due: Due | undefined;
+  #standing: Standing | undefined;
+  /** Rounds of single readings that people asked for, by the keys of the first. */
+  #asked = new Map<string, number>();
 
   /** `now` gives the time of an entry. Without a storage nothing outlives the page. */
   constructor(form: Form, storage: Storage | undefined, now: () => Date) {
@@ -64,14 +64,24 @@ export class Session {
     return this.#trouble;
   }
 
-  get answers(): Answers {
-    this.#answers ??= answersOf(this.#slot.sheet.entries);
-    return this.#answers;
+  /** How everything stands now. */
+  get standing(): Standing {
+    this.#standing ??= standingAfter(this.#slot.sheet.entries, this.form);
+    return this.#standing;
   }
 
-  get due(): Due {
-    this.#due ??= dueNow(this.form, this.answers);
-    return this.#due;
+  get answers(): Answers {
+    return this.standing.answers;
+  }
+
+  /** The box in the round that the work has come to. */
+  now(box: Box): Box {
+    return shownRound(this.standing, box, this.#asked.get(box.key) ?? 1);
+  }
+
+  /** Makes room for one more reading, for as long as the page stands. */
+  readAgain(box: Box): void {
+    this.#asked.set(box.key, roundOf(this.now(box)) + 1);
   }
 
   /** How many entries the record has. */
@@ -101,7 +111,7 @@ export class Session {
 
   /** Answers a box; an empty value takes the answer back, which the same rules allow to anybody. */
   add(box: Box, value: string, by: string): Added {
-    const refused = value === '' ? undefined : refusal(this.form, this.answers, box, by);
+    const refused = value === '' ? undefined : refusal(this.standing.form, this.answers, box, by);
     if (refused !== undefined) return {ok: false, refusal: refused};
     const entry = {at: this.#now().toISOString(), by, box: box.key, value};
     this.#keep({...this.#slot, sheet: withEntry(this.#slot.sheet, entry)});
@@ -166,8 +176,7 @@ export class Session {
 
   #set(slot: Slot): void {
     this.#slot = slot;
-    this.#answers = undefined;
-    this.#due = undefined;
+    this.#standing = undefined;
   }
 
   #empty(): Slot {

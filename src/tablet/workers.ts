@@ -44,7 +44,7 @@ export class Workers {
   }
 
   async whoAnswers(box: Box, value: string): Promise<string | undefined> {
-    const {form} = this.#session;
+    const {form} = this.#session.standing;
     const hold = value === '' ? undefined : signedWith(form, box);
     if (hold === undefined) return this.#who ?? this.ask();
     const known = this.#witnesses.get(hold.key);
@@ -70,7 +70,13 @@ export class Workers {
 }
 
 export function refusalText(refused: Refusal, by: string, words: TabletWords): string {
+  if (refused.why === 'own-reading') return fill(words.ownReading, {by});
   if (refused.why === 'own-hold') return fill(words.ownHold, {by, hold: refused.hold.label});
   if (refused.steps.length === 0) return fill(words.ownWorkHere, {by});
-  return fill(words.ownWork, {by, steps: refused.steps.join(', ')});
+  return fill(words.ownWork, {by, steps: stepsText(refused.steps, words)});
+}
+
+/** `step 9`, `steps 9, 11`. */
+export function stepsText(steps: readonly string[], words: TabletWords): string {
+  return fill(steps.length === 1 ? words.oneStep : words.manySteps, {list: steps.join(', ')});
 }

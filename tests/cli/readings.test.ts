@@ -217,7 +217,7 @@ describe('a demonstration book', () => {
     expect([run.code, run.err]).toEqual([1, '']);
     expect(run.out).toContain('main bearing clearance, front: 0.0019 in (AB, ');
     expect(run.out).toContain('\nSpread over the builds\n');
-    expect(run.out).toMatch(/\n2 builds: 1 error, 0 warnings\n$/);
+    expect(run.out).toMatch(/\n2 builds: 3 errors, 0 warnings\n$/);
   });
 
   test('JSON is what its schema says', async () => {

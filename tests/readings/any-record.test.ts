@@ -1,7 +1,6 @@
 /** Any sequence of entries: judging never throws, its sums hold, and whatever is changed afterwards shows. */
 import fc from 'fast-check';
 import {expect, test} from 'vitest';
-import {answersOf} from '../../src/readings/answers.js';
 import {judgeBuild} from '../../src/readings/judge.js';
 import {readRecord} from '../../src/readings/read.js';
 import type {BuildRecord, Entry, SheetRecord} from '../../src/readings/record.js';
@@ -9,10 +8,17 @@ import type {BuildReport} from '../../src/readings/report.js';
 import {readingsShape} from '../../src/readings/report.js';
 import {withEntry} from '../../src/readings/seal.js';
 import {spreadOf} from '../../src/readings/spread.js';
-import {dueNow, progressOf} from '../../src/tablet/due.js';
+import {progressOf} from '../../src/tablet/due.js';
+import {standingAfter} from '../../src/tablet/standing.js';
 import {buildOf, judged, SMALL} from './small.js';
 
-const KEYS = SMALL.sheets.flatMap(({form}) => form.boxes.map(({key}) => key));
+const KEYS = SMALL.sheets.flatMap(({form}) =>
+  form.boxes.flatMap(({key, kind}) => [
+    key,
+    `${key}@2`,
+    ...(kind === 'reading' ? [`${key}@3`, `${key}:accepted`, `${key}:again`] : []),
+  ]),
+);
 
 const entry: fc.Arbitrary<Omit<Entry, 'seal'>> = fc.record({
   at: fc
@@ -47,7 +53,7 @@ function holds(report: BuildReport): void {
     expect(state).toBe('judged');
   }
   const named = (name: string) => report.remarks.filter((remark) => remark.name === name).length;
-  expect(named('out')).toBe(report.readings.filter(({state}) => state === 'out').length);
+  expect(named('out') + named('accepted')).toBe(report.readings.filter(({state}) => state === 'out').length);
   expect(named('near')).toBe(report.readings.filter(({state}) => state === 'near').length);
   expect(named('seal-broken')).toBe(0);
   // Every sheet is complete, or some step of it is said to be unanswered.
@@ -72,8 +78,8 @@ test('the tablet counts the boxes that wait for an answer as the report does', (
   fc.assert(
     fc.property(entries, (list) => {
       const record = recordOf(list);
-      const answers = answersOf(record.sheets[0]?.entries ?? []);
-      const {done, of} = progressOf(form.boxes, answers, dueNow(form, answers));
+      const now = standingAfter(record.sheets[0]?.entries ?? [], form);
+      const {done, of} = progressOf(now.form.boxes, now.answers, now.due);
       expect(judged(record).sheets[0]).toMatchObject({answered: done, asked: of});
     }),
   );

@@ -52,9 +52,21 @@ test('a good record has nothing to be remarked on', () => {
 
 const REWORKED: Readonly<Record<string, string>> = {
   '4:1:front': '0.0041',
-  '4:1:front:again': '0.0031',
-  '4:1:rear:again': '0.0029',
 };
+
+/** The second round of the loop, and what its readings say. */
+function secondRound(record: ReturnType<typeof sample>, ...readings: readonly (readonly [string, string])[]) {
+  const ticks = ['4:done', '5:done'].map((key) => [`${key}@2`, 'done'] as const);
+  return withEntries(
+    record,
+    CRANK,
+    [...ticks, ...readings].map(([box, value]) => ({at: LATER, by: 'AB', box, value})),
+  );
+}
+
+const BACK = sample({
+  answer: ({key, step}, usual) => REWORKED[key] ?? (/^5[ab]/.test(step) ? 'done' : usual),
+});
 
 /** In each the remarks of the whole record, and what the message of the first must say. */
 const CASES: readonly {
@@ -66,15 +78,15 @@ const CASES: readonly {
   {
     name: 'out',
     record: answered({'7:1': '0.0081'}),
-    remarks: [`out ${CRANK}/7`],
-    says: 'end play: 0.0081 in (AB, 2026-03-02 08:53); limits 0.004–0.008 in',
+    remarks: [`out ${CRANK}/7`, `signed-over-out ${CRANK}/8`, `signed-over-out ${CRANK}`],
+    says: 'end play: 0.0081 in (AB, 2026-03-02 08:50); limits 0.004–0.008 in',
   },
   {
     name: 'near',
     // Half the resolution of the indicator, 0.0005 in, lies between the reading and what it would prove.
     record: answered({'7:1': '0.0076'}),
     remarks: [`near ${CRANK}/7`],
-    says: 'end play: 0.0076 in (AB, 2026-03-02 08:53) is within 0.004–0.008 in by less than the gauge may be out, ±0.0005 in',
+    says: 'end play: 0.0076 in (AB, 2026-03-02 08:50) is within 0.004–0.008 in by less than the gauge may be out, ±0.0005 in',
   },
   {
     name: 'unreadable',
@@ -112,23 +124,46 @@ const CASES: readonly {
     name: 'signed-early',
     record: added(['AB', '7:1', ''], ['AB', '7:1', '0.0061']),
     remarks: [`signed-early ${CRANK}/8`],
-    says: 'crank in: signed by CD on 2026-03-02 09:01 before everything was there at step 7',
+    says: 'crank in: signed by CD on 2026-03-02 08:56 before everything was there at step 7',
   },
   {
     name: 'written-over',
-    record: withEntries(answered({'4:1:front': '0.0041'}), CRANK, [
-      {at: LATER, by: 'AB', box: '4:1:front', value: '0.0031'},
-    ]),
+    record: signedAgain(
+      withEntries(answered({'4:1:front': '0.0041'}), CRANK, [
+        {at: LATER, by: 'AB', box: '4:1:front', value: '0.0031'},
+      ]),
+    ),
     remarks: [`written-over ${CRANK}/4`],
     says: 'main clearance, front: 0.0041 in, which is out of its limits, was written over with 0.0031 in (AB, 2026-03-03 08:00)',
   },
   {
     name: 'reworked',
-    record: sample({
-      answer: ({key, step}, usual) => REWORKED[key] ?? (/^5[ab]/.test(step) ? 'done' : usual),
-    }),
+    record: signedAgain(secondRound(BACK, ['4:1:front@2', '0.0031'])),
     remarks: [`reworked ${CRANK}/4`],
     says: 'main clearance, front: was 0.0041 in (AB, 2026-03-02 08:26), and 0.0031 in when read again',
+  },
+  {
+    name: 'signed-over-out',
+    record: added(['AB', '7:1', '0.0081'], ['CD', '8:hold:crank-in', 'done'], ['AB', '7:1', '0.0061']),
+    remarks: [`signed-over-out ${CRANK}/8`, `signed-early ${CRANK}/8`, `written-over ${CRANK}/7`],
+    says: 'crank in: signed by CD on 2026-03-03 08:01 over what is out of its limits: step 7 (Measure end play)',
+  },
+  {
+    name: 'accepted',
+    record: added(
+      ['AB', '7:1', '0.0081'],
+      ['CD', '7:1:accepted', 'it is the last shim'],
+      ['CD', '8:hold:crank-in', 'done'],
+      ['CD', 'closing:checked', 'done'],
+    ),
+    remarks: [`accepted ${CRANK}/7`],
+    says: 'end play: 0.0081 in (AB, 2026-03-03 08:00); limits 0.004–0.008 in; accepted by CD, 2026-03-03 08:01, because “it is the last shim”',
+  },
+  {
+    name: 'signed-ahead',
+    record: added(['CD', '8:hold:crank-in', 'the gauge is away'], ['AB', '7:1', '0.0061']),
+    remarks: [`signed-ahead ${CRANK}/8`],
+    says: 'before everything was there at step 7, because “the gauge is away”',
   },
   {
     name: 'gauge-due',
@@ -140,7 +175,7 @@ const CASES: readonly {
     name: 'clock-back',
     record: added(['AB', '1:done', 'done', '2026-03-02T07:00:00Z']),
     remarks: [`clock-back ${CRANK}`],
-    says: 'the clock goes back once: entry 30 is of 2026-03-02 07:00, the one before it of 2026-03-02 09:12',
+    says: 'the clock goes back once: entry 30 is of 2026-03-02 07:00, the one before it of 2026-03-02 09:08',
   },
   {
     name: 'out-of-order',
@@ -155,7 +190,7 @@ const CASES: readonly {
       entries: sheet.entries.map((entry) => (entry.box === '7:1' ? {...entry, value: '0.0055'} : entry)),
     })),
     remarks: [`seal-broken ${CRANK}`],
-    says: 'the seal of entry 20 (7:1, 2026-03-02 08:53) does not fit',
+    says: 'the seal of entry 20 (7:1, 2026-03-02 08:50) does not fit',
   },
   {
     name: 'book-changed',
@@ -179,6 +214,11 @@ const CASES: readonly {
     says: 'the sheet has no box 77:done',
   },
 ];
+
+/** The sign-off given anew after everything else. */
+function signedAgain(record: ReturnType<typeof sample>) {
+  return withEntries(record, CRANK, [{at: LATER, by: 'CD', box: 'closing:checked', value: 'done'}]);
+}
 
 /** The entries of some boxes put before that of another one, sealed as if they had come like this. */
 function inOtherOrder(boxes: readonly string[], before: string) {
@@ -225,8 +265,12 @@ test('clearance worked out from journal and bore', () => {
     'near 01-crank/3',
   ]);
   const loose = judged(answered({'2:1:front': '2.4980', '3:1:front': '2.5020'}));
-  expect(told(loose.remarks)).toEqual(['out 01-crank/2', 'works-out-wrong 01-crank/4']);
-  expect(loose.remarks[1]?.message).toMatch(
+  expect(told(loose.remarks)).toEqual([
+    'out 01-crank/2',
+    'signed-over-out 01-crank',
+    'works-out-wrong 01-crank/4',
+  ]);
+  expect(loose.remarks[2]?.message).toMatch(
     /^main clearance, front: works out at 0\.0040 in \(main bore 2\.5020 in less main journal 2\.4980 in\); limits 0\.0020–0\.0035 in, and 0\.002\d+ in was read$/,
   );
 });
@@ -287,7 +331,12 @@ test('a stamped number that is not the one of the job', async () => {
 });
 
 test('there is a case for every kind of remark', () => {
-  const tried = new Set<string>([...CASES.map(({name}) => name), 'records-differ', 'mark-differs']);
+  const tried = new Set<string>([
+    ...CASES.map(({name}) => name),
+    'records-differ',
+    'mark-differs',
+    'cure-short',
+  ]);
   expect(REMARK_NAMES.filter((name) => !tried.has(name))).toEqual([]);
 });
 
@@ -296,12 +345,60 @@ describe('branches', () => {
     const out = judged(answered({'4:1:rear': '0.0050'}));
     expect(told(out.remarks)).toEqual([
       'out 01-crank/4',
-      'missing 01-crank/4',
+      'signed-over-out 01-crank',
       'missing 01-crank/5a',
       'missing 01-crank/5b',
     ]);
     expect(judged(sample()).sheets[0]?.asked).toBe(29);
-    expect(out.sheets[0]?.asked).toBe(35);
+    expect(out.sheets[0]?.asked).toBe(33);
+  });
+
+  test('going back asks for the next round, but not for places that were within', () => {
+    const begun = judged(BACK);
+    expect(told(begun.remarks)).toEqual([
+      'out 01-crank/4',
+      'signed-over-out 01-crank',
+      'missing 01-crank/4',
+      'missing 01-crank/5',
+    ]);
+    expect(begun.remarks[2]?.message).toBe('not answered: Read the clearance; Measure main clearance, front');
+    const done = signedAgain(secondRound(BACK, ['4:1:front@2', '0.0031']));
+    expect(told(judged(done).remarks)).toEqual(['reworked 01-crank/4']);
+    const places = judged(done).readings.map(({place, rounds}) => [place, rounds.map(({value}) => value)]);
+    expect(places).toContainEqual(['front', ['0.0041', '0.0031']]);
+  });
+
+  test('a third round is one more', () => {
+    const twice = secondRound(
+      BACK,
+      ['4:1:front@2', '0.0042'],
+      ['5a:done@2', 'done'],
+      ['5a:1:front@2', 'done'],
+      ['5b:done@2', 'done'],
+    );
+    const report = judged(
+      withEntries(
+        twice,
+        CRANK,
+        [
+          ['4:1:front@3', '0.0030'],
+          ['4:done@3', 'done'],
+          ['5:done@3', 'done'],
+        ].map(([box = '', value = '']) => ({at: LATER, by: 'AB', box, value})),
+      ),
+    );
+    expect(told(report.remarks)).toEqual(['signed-over-out 01-crank', 'reworked 01-crank/4']);
+    expect(report.readings.find(({rounds}) => rounds.length === 3)?.rounds.map(({round}) => round)).toEqual([
+      1, 2, 3,
+    ]);
+  });
+
+  test('a record from before there were rounds is read as it was written', () => {
+    const old = withEntries(BACK, CRANK, [
+      {at: LATER, by: 'AB', box: '4:1:front:again', value: '0.0031'},
+      {at: LATER, by: 'AB', box: '4:1:rear:again', value: '0.0029'},
+    ]);
+    expect(told(judged(signedAgain(old)).remarks)).toEqual(['reworked 01-crank/4']);
   });
 
   test('a hold point in a branch that is not called for is not missed', () => {
@@ -344,6 +441,37 @@ hold-points: {shown: {}, kept: {}}
   });
 });
 
+describe('what cures', () => {
+  const made = book({
+    shop: `
+shop: {name: Example Works}
+sources: {house: {title: notes, note: invented}}
+consumables: {goo: {use: sealant, cure: {value: 4 h, source: house}}}
+`,
+    engine: 'joints: {gap: {seal: [goo]}}\n',
+    procedures: {'p.md': '\n1. Leave it. `cure: gap`\n'},
+  });
+
+  test.each([
+    ['2026-03-02 08:00', '2026-03-02 12:00', undefined],
+    ['08:00', '2026-03-02 12:30', undefined],
+    ['2026-03-02 17:00', '2026-03-02 17:10', 'cure-short p/1'],
+    ['2026-03-02 17:00', '2026-03-02 16:00', 'cure-short p/1'],
+    ['2026-03-02 17:00', 'X', 'unreadable p/1'],
+  ])('from %s to %s', async (started, finished, name) => {
+    const asked = await askedOfBook(made);
+    const answer = ({key}: {readonly key: string}, usual: string) =>
+      ({'1:1:started': started, '1:1:finished': finished})[key] ?? usual;
+    const {remarks} = judged(sample({answer}, asked), {asked});
+    expect(told(remarks)).toEqual(name === undefined ? [] : [name]);
+    if (finished.endsWith('17:10')) {
+      expect(remarks[0]?.message).toBe(
+        'Cure gap, Finished (date, time): 2026-03-02 17:10 (AB) is 10 min after it started (2026-03-02 17:00); at least 4 h is asked for',
+      );
+    }
+  });
+});
+
 describe('a book that has changed since', () => {
   const changed = {...SMALL_BOOK, procedures: SMALL_BOOK.procedures.slice(0, 1)};
 
@@ -354,8 +482,13 @@ describe('a book that has changed since', () => {
     expect(told(plain.remarks)).toEqual(['book-changed 01-crank']);
     expect(plain.readings).toEqual([]);
     const anyway = judged(record, {asked, evenIfChanged: true});
-    expect(told(anyway.remarks)).toEqual(['out 01-crank/7', 'book-changed 01-crank']);
-    expect(anyway.remarks[1]?.message).toContain('as you asked');
+    expect(told(anyway.remarks)).toEqual([
+      'out 01-crank/7',
+      'signed-over-out 01-crank/8',
+      'signed-over-out 01-crank',
+      'book-changed 01-crank',
+    ]);
+    expect(anyway.remarks[3]?.message).toContain('as you asked');
   });
 
   test('says of seals what there is to say', () => {

@@ -31,9 +31,9 @@ test('the text says what is out first, then near, then missing', () => {
   );
   expect(places.every((place, index) => place > (places[index - 1] ?? 0))).toBe(true);
   expect(text).toContain(
-    '  01-crank, step 7: error: end play: 0.0081 in (AB, 2026-03-02 08:53); limits 0.004–0.008 in  [out]\n',
+    '  01-crank, step 7: error: end play: 0.0081 in (AB, 2026-03-02 08:50); limits 0.004–0.008 in  [out]\n',
   );
-  expect(lines.at(-2)).toBe('2 errors, 1 warning');
+  expect(lines.at(-2)).toBe('4 errors, 1 warning');
 });
 
 test('several builds have the spread of each fit', () => {
@@ -70,7 +70,7 @@ describe('comma-separated values', () => {
     const play = lines.find((fields) => fields.includes('end-play'));
     expect(play?.slice(4)).toEqual([
       ...['01-crank', '7', 'end-play', 'end play', '', '1', '0.0081', 'in', '0.004', '0.008', 'out', 'AB'],
-      '2026-03-02T08:53:57.000Z',
+      '2026-03-02T08:50:15.000Z',
     ]);
     expect(csv.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);
   });

@@ -346,7 +346,10 @@ describe('steps', () => {
     const rows = rowsOf(sheet);
     expect(rows.map(({number}) => number)).toEqual(['1', '2', '2a', '3']);
     expect(rows[1]?.onlyIf).toBe('Only if clearance (rear) is out of limits');
-    expect(rows[2]?.entries.flatMap(shown)).toEqual(['Go back to step 1']);
+    const [back, round] = rows[2]?.entries.flatMap(shown) ?? [];
+    expect(back).toBe('Go back to step 1');
+    expect(round).toContain('Write nothing over.');
+    expect(rows.map(({backTo}) => backTo)).toEqual([undefined, undefined, '1', undefined]);
     expect(
       rows.map(({entries}) => entries.some(({blanks}) => blanks?.type === 'readings' && blanks.again)),
     ).toEqual([false, true, false, false]);

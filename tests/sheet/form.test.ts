@@ -79,7 +79,7 @@ test.each([
   ['2:1:second', {kind: 'tick', label: 'Clean camshaft bores, second'}],
   ['9:1:2:rear', {kind: 'tick', label: 'Torque main cap bolts, Pass 2, rear'}],
   ['16:1:4:inlet-3', {kind: 'tick', label: 'Torque head bolts, Then turn, inlet 3'}],
-  ['20:1:started', {kind: 'line', item: 'sump-joint'}],
+  ['20:1:started', {kind: 'time', item: 'sump-joint'}],
   ['before:tools:1', {kind: 'tick', step: ''}],
   ['section:2:done', {kind: 'tick', label: 'Section done: Camshaft'}],
   ['closing:checked', {kind: 'hold', not: ['closing:built']}],
@@ -87,27 +87,70 @@ test.each([
   expect(boxAt(trial, key)).toMatchObject(expected);
 });
 
-test('readings have limits in the unit that they are written in, a round for the time after rework', () => {
-  expect(boxAt(trial, '10:1:front:again')).toEqual({
+test('readings have limits in the unit that they are written in', () => {
+  expect(boxAt(trial, '10:1:front')).toEqual({
     kind: 'reading',
-    key: '10:1:front:again',
+    key: '10:1:front',
     step: '10',
     onlyIf: [],
-    label: 'Measure main clearance, front, Again after rework',
+    label: 'Measure main clearance, front',
     item: 'main-clearance',
     place: 'front',
     unit: 'in',
     least: 0.0015,
     most: 0.0035,
-    round: 2,
   });
 });
 
 test('a branch is called for by the readings of its item', () => {
   const places = ['front', 'second', 'centre', 'fourth', 'rear'];
-  const boxes = [...places.map((place) => `10:1:${place}`), ...places.map((place) => `10:1:${place}:again`)];
+  const boxes = places.map((place) => `10:1:${place}`);
   expect(boxAt(trial, '10b:done').onlyIf).toEqual([{item: 'main-clearance', is: 'out', boxes}]);
   expect(boxAt(trial, '10:done').onlyIf).toEqual([]);
+});
+
+test('a way back brings every box between round again, and its own', () => {
+  const box = boxAt(trial, '10b:done');
+  const {to, boxes} = (box.kind === 'tick' && box.goesBack) || {to: '', boxes: []};
+  expect(to).toBe('7');
+  expect([...new Set(boxes.map((key) => key.split(':')[0]))]).toEqual(['7', '8', '9', '10', '10a', '10b']);
+  expect(trial.boxes.filter((one) => one.kind === 'tick' && one.goesBack !== undefined)).toEqual([box]);
+});
+
+test('the end of a section and of the sheet vouch for what is before them', () => {
+  const ends = trial.boxes.flatMap((box) => ('ends' in box ? [[box.key, box.ends]] : []));
+  expect(ends).toEqual([
+    ['section:2:done', 'section'],
+    ['section:3:done', 'section'],
+    ['section:4:done', 'section'],
+    ['closing:complete', 'sheet'],
+    ['closing:built', 'sheet'],
+    ['closing:checked', 'sheet'],
+  ]);
+});
+
+test.each([
+  ['cure: gap for 4 h', 240],
+  ['cure: gap for 1–2 day', 1440],
+  ['cure: gap', 720],
+  ['cure: open-gap', undefined],
+])('the times of %s', (tag, minutes) => {
+  const made = book({
+    shop: `
+shop: {name: Example Works}
+sources: {house: {title: notes, note: invented}}
+consumables:
+  goo: {use: sealant, cure: {value: 12 h, source: house}}
+  grease: {use: sealant}
+`,
+    engine: 'joints:\n  gap: {seal: [goo]}\n  open-gap: {seal: [grease]}\n',
+    procedures: {'one.md': `\n1. Leave it. \`${tag}\`\n`},
+  });
+  const form = formFor(made);
+  expect(boxAt(form, '1:1:started')).toMatchObject({kind: 'time'});
+  const finished = boxAt(form, '1:1:finished');
+  expect(finished).toMatchObject({kind: 'time', since: '1:1:started'});
+  expect(finished.kind === 'time' && finished.minutes).toBe(minutes);
 });
 
 test('a hold point is signed by nobody who worked on what it asks for', () => {

@@ -54,7 +54,7 @@ test('values, limits and blanks stand where the step is', () => {
   const text = markdownOf(trialBook);
   expect(text).toContain('Torque main cap bolts · To 85 lbf·ft (115 N·m) (oiled threads)');
   expect(text).toContain('Limits 0.0015–0.0035 in');
-  expect(text).toContain('- rear: ……… in, Again after rework ………\n');
+  expect(text).toContain('- rear: ……… in, Round 2 ………, Round 3 ………\n');
   expect(text).toContain('> **DANGER:** fire, vapour: Brake cleaner');
   expect(text).toContain('Only if main clearance is out of limits:');
 });

@@ -15,7 +15,9 @@ import {
   initials,
   openSheet,
   read,
+  signAnyway,
   tabletHtml,
+  takeBack,
   verdictOf,
 } from './profile.js';
 
@@ -56,10 +58,13 @@ describe('ticks', () => {
     expect(await boxOf(page, '1:done').getAttribute('aria-checked')).toBe('false');
   });
 
-  test('are taken back by a second press, which is an entry of its own', async () => {
+  test('are taken back by a second press and a yes, which is an entry of its own', async () => {
     const {page} = await openSheet(browser, html);
     await begin(page, '4:done', 'JM');
     await boxOf(page, '4:done').click();
+    await page.getByRole('button', {name: 'Cancel'}).click();
+    expect(await boxOf(page, '4:done').getAttribute('aria-checked')).toBe('true');
+    await takeBack(page, '4:done');
     expect(await boxOf(page, '4:done').getAttribute('aria-checked')).toBe('false');
     const {sheets} = RECORD.parse(JSON.parse((await exportedFrom(page)).text));
     expect(sheets[0]?.entries.map(({box, by, value}) => [box, by, value])).toEqual([
@@ -72,7 +77,7 @@ describe('ticks', () => {
     const {page} = await openSheet(browser, html);
     await begin(page, '2:done', 'JM');
     expect(await page.getByRole('status').textContent()).toBe(
-      'Step 2 is ticked; 4 of its boxes are still open.',
+      'Step 2 is ticked; boxes of it that are still open: 4.',
     );
   });
 
@@ -107,9 +112,10 @@ describe('readings', () => {
     ['0.009', 'near', 'near the limit: in the last tenth of the tolerance'],
     ['0.0041', 'near', 'near the limit: in the last tenth of the tolerance'],
     ['0.0091', 'out', 'OUT OF LIMITS'],
-    ['-0.006', 'out', 'OUT OF LIMITS'],
+    ['-0.006', 'out', 'OUT OF LIMITS (Is 0.006 in meant? Then write that.)'],
+    ['6.5', 'out', 'OUT OF LIMITS (Is 0.0065 in meant? Then write that.)'],
     ['0,0065', 'refused', 'Not written down: write a decimal with a point, such as 2.5.'],
-    ['6 thou', 'refused', 'Not written down: write a number alone, such as 0.0025.'],
+    ['6 thou', 'refused', 'Not written down: write a number alone (in), such as 0.0025.'],
   ])('%s is %s as it is typed, and after', async (text, state, says) => {
     const {page} = await openSheet(browser, html);
     await begin(page, '4:done', 'JM');
@@ -134,7 +140,7 @@ describe('readings', () => {
     expect(await input.getAttribute('inputmode')).toBe('decimal');
   });
 
-  test('out of limits open the steps for that, and a second round', async () => {
+  test('out of limits open the steps for that', async () => {
     const {page} = await openSheet(browser, html);
     const rework = boxOf(page, '10a:done');
     const fold = page.getByRole('button', {name: /these steps/});
@@ -147,8 +153,8 @@ describe('readings', () => {
     expect(await rework.isVisible()).toBe(true);
     expect(await page.getByRole('status').textContent()).toContain('the steps for that are open now');
     const count = (text: string | null) => Number(/of (\d+)/.exec(text ?? '')?.[1]);
-    // The two steps of the branch, five saddles, and five readings again.
-    expect(count(await page.locator('.t-bar .t-progress').textContent())).toBe(count(before) + 12);
+    // The two steps of the branch, and five saddles.
+    expect(count(await page.locator('.t-bar .t-progress').textContent())).toBe(count(before) + 7);
     await read(page, '10:1:second', '0.0030');
     expect(await rework.isVisible()).toBe(false);
     await fold.click();
@@ -156,23 +162,138 @@ describe('readings', () => {
   });
 });
 
+describe('a reading out of limits', () => {
+  test('stops: it says so, at every tick, and neither section nor sheet is signed over it', async () => {
+    const {page} = await openSheet(browser, html);
+    await begin(page, '4:done', 'JM');
+    await read(page, '5:1', '0.0095');
+    expect(await page.getByRole('status').textContent()).toBe(
+      'Written down: OUT OF LIMITS. Stop: show the shop lead.',
+    );
+    expect(await page.locator('.stop.standing').textContent()).toContain(
+      'This sheet has no steps for a reading out of limits.',
+    );
+    await boxOf(page, '7:done').click();
+    expect(await page.getByRole('status').textContent()).toBe('Ticked. Out of limits: step 5.');
+    for (const key of ['section:2:done', 'closing:complete', 'closing:built', 'closing:checked']) {
+      await boxOf(page, key).click();
+      expect(await page.getByRole('dialog').textContent()).toContain(
+        'step 5, Measure camshaft end float: 0.0095 in',
+      );
+      await page.getByRole('button', {name: 'OK'}).click();
+    }
+    const {sheets} = RECORD.parse(JSON.parse((await exportedFrom(page)).text));
+    expect(sheets[0]?.entries.map(({box}) => box)).toEqual(['4:done', '5:1', '7:done']);
+  });
+
+  test('is read again in a box of its own, after a reload as well', async () => {
+    const {page} = await openSheet(browser, html);
+    await begin(page, '4:done', 'JM');
+    await read(page, '5:1', '0.0095');
+    await page.getByRole('button', {name: /^Read again after rework/}).click();
+    await read(page, '5:1', '0.0065');
+    expect(await page.locator('.stop.standing').count()).toBe(0);
+    expect(await page.locator('.rounds', {hasText: '1: 0.0095 (JM)'}).count()).toBe(1);
+    await boxOf(page, 'section:2:done').click();
+    expect(await boxOf(page, 'section:2:done').getAttribute('aria-checked')).toBe('true');
+    await page.reload();
+    expect(await boxOf(page, '5:1').inputValue()).toBe('0.0065');
+    const {sheets} = RECORD.parse(JSON.parse((await exportedFrom(page)).text));
+    expect(sheets[0]?.entries.map(({box, value}) => [box, value])).toEqual([
+      ['4:done', 'done'],
+      ['5:1', '0.0095'],
+      ['5:1@2', '0.0065'],
+      ['section:2:done', 'done'],
+    ]);
+  });
+
+  test('is accepted as it is by somebody else, with a reason', async () => {
+    const {page} = await openSheet(browser, html);
+    await begin(page, '4:done', 'JM');
+    await read(page, '5:1', '0.0095');
+    await page.getByRole('button', {name: /^Accept as it is/}).click();
+    await signAnyway(page, 'JM', 'thrust plate is new');
+    expect(await page.getByRole('dialog').getByRole('alert').textContent()).toContain('JM took this reading');
+    await initials(page, 'SL');
+    expect(await page.locator('.stop').filter({hasText: 'accepted'}).textContent()).toMatch(
+      /0\.0095 in: accepted as it is by SL, \d{4}-\d\d-\d\d \d\d:\d\d, because “thrust plate is new”/,
+    );
+    await boxOf(page, 'section:2:done').click();
+    expect(await boxOf(page, 'section:2:done').getAttribute('aria-checked')).toBe('true');
+  });
+});
+
+describe('a loop of rework', () => {
+  test('has boxes for every round, and keeps what stood in those before', async () => {
+    const {page} = await openSheet(browser, html);
+    await begin(page, '7:done', 'JM');
+    await boxOf(page, '10:done').click();
+    for (const value of ['0.0036', '0.0038', '0.0030']) {
+      await read(page, '10:1:front', value);
+      if (value === '0.0030') break;
+      await boxOf(page, '10b:done').click();
+      await page.getByRole('dialog').getByRole('button', {name: 'Go back to step 7'}).click();
+      await expect
+        .poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-box')))
+        .toBe('7:done');
+      expect(await boxOf(page, '7:done').getAttribute('aria-checked')).toBe('false');
+      expect(await boxOf(page, '10:1:front').inputValue()).toBe('');
+      await boxOf(page, '7:done').click();
+    }
+    expect(await page.getByRole('status').textContent()).toBe('Written down: within limits.');
+    expect(await page.locator('.stop.standing').count()).toBe(0);
+    const stamp = page.locator('[data-stamp="7:done"]');
+    expect(await stamp.textContent()).toMatch(/^1: JM2: JMRound 3JM\d{4}/);
+    const {sheets} = RECORD.parse(JSON.parse((await exportedFrom(page)).text));
+    expect(sheets[0]?.entries.map(({box}) => box)).toEqual([
+      '7:done',
+      '10:done',
+      '10:1:front',
+      '10b:done',
+      '7:done@2',
+      '10:1:front@2',
+      '10b:done@2',
+      '7:done@3',
+      '10:1:front@3',
+    ]);
+  });
+});
+
+describe('times of curing', () => {
+  test('are times, and long enough', async () => {
+    const {page} = await openSheet(browser, html);
+    await begin(page, '4:done', 'JM');
+    await read(page, '20:1:started', 'X');
+    expect(await page.getByRole('status').textContent()).toContain('write a time');
+    await read(page, '20:1:started', '2026-03-01 17:00');
+    await read(page, '20:1:finished', '2026-03-01 17:10');
+    expect(await verdictOf(page, '20:1:finished').textContent()).toBe(
+      'TOO SHORT: 10 min, at least 24 h is asked for',
+    );
+    await read(page, '20:1:finished', '2026-03-02 17:00');
+    expect(await verdictOf(page, '20:1:finished').textContent()).toBe('left for 24 h');
+    await page.locator('[data-now="20:1:started"]').click();
+    expect(await boxOf(page, '20:1:started').inputValue()).toMatch(/^\d{4}-\d\d-\d\d \d\d:\d\d$/);
+  });
+});
+
 describe('hold points', () => {
-  test('are not signed by whoever did the work, whatever the spelling', async () => {
+  test('are not signed by whoever did the work, whatever the spelling, nor before it is done', async () => {
     const {page} = await openSheet(browser, html);
     await begin(page, '9:done', 'JM');
     await page.getByRole('button', {name: 'Sign: bottom end closed'}).click();
-    await initials(page, 'j. m.');
+    expect(await page.getByRole('dialog').textContent()).toMatch(/Open: steps 8, 9, 10, 11, 12/);
+    await signAnyway(page, 'j. m.', 'the strips are lost');
     expect(await page.getByRole('dialog').getByRole('alert').textContent()).toBe(
       'j. m. did step 9, and cannot sign for it. A second person must.',
     );
     await initials(page, 'RT');
     const signed = page.getByRole('button', {name: /^bottom end closed: signed by RT, \d{4}-/});
     expect(await signed.textContent()).toBe('RT');
-    expect(await page.getByRole('status').textContent()).toMatch(
-      /^Signed, but open at step 8, 9, 10, 11, 12, 13/,
-    );
+    expect(await page.getByRole('status').textContent()).toMatch(/^Signed, but open: steps 8, 9, 10, 11, 12/);
     // Nor does whoever signed go on with the work, and what is looked at goes by the second person too.
     await boxOf(page, '13:hold:bottom-end-closed:turns-freely').click();
+    await initials(page, 'RT');
     await page.getByRole('button', {name: 'Change'}).click();
     await initials(page, 'RT');
     await boxOf(page, '12:done').click();
@@ -180,10 +301,10 @@ describe('hold points', () => {
       'RT signed for “bottom end closed”, and cannot do the work that was signed for.',
     );
     const {sheets} = RECORD.parse(JSON.parse((await exportedFrom(page)).text));
-    expect(sheets[0]?.entries.map(({box, by}) => [box, by])).toEqual([
-      ['9:done', 'JM'],
-      ['13:hold:bottom-end-closed', 'RT'],
-      ['13:hold:bottom-end-closed:turns-freely', 'RT'],
+    expect(sheets[0]?.entries.map(({box, by, value}) => [box, by, value])).toEqual([
+      ['9:done', 'JM', 'done'],
+      ['13:hold:bottom-end-closed', 'RT', 'the strips are lost'],
+      ['13:hold:bottom-end-closed:turns-freely', 'RT', 'done'],
     ]);
   });
 
@@ -212,12 +333,20 @@ describe('the record', () => {
     expect(await page.getByText('Working: JM').count()).toBe(1);
   });
 
+  test('has what was typed and not left when the page went', async () => {
+    const {page} = await openSheet(browser, html);
+    await begin(page, '4:done', 'JM');
+    await boxOf(page, '5:1').pressSequentially('0.0065');
+    await page.reload();
+    expect(await boxOf(page, '5:1').inputValue()).toBe('0.0065');
+  });
+
   test('goes out under the number of the job, and comes into an empty profile the same', async () => {
     const {page} = await openSheet(browser, html);
     await begin(page, '4:done', 'JM');
     await read(page, '5:1', '.0095');
     await read(page, '1:1', 'OM 4711');
-    await boxOf(page, '4:done').click();
+    await takeBack(page, '4:done');
     const {file, text} = await exportedFrom(page);
     expect(file).toBe('1047.record.json');
     const record = RECORD.parse(JSON.parse(text));
@@ -303,6 +432,7 @@ describe('the record', () => {
   test('makes room for the next one only when asked twice', async () => {
     const {page} = await openSheet(browser, html);
     await begin(page, '4:done', 'JM');
+    await page.getByText('Record', {exact: true}).click();
     await page.getByRole('button', {name: 'New record'}).click();
     await page.getByRole('button', {name: 'Cancel'}).click();
     expect(await boxOf(page, '4:done').getAttribute('aria-checked')).toBe('true');

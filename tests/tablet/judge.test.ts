@@ -4,9 +4,10 @@ import {describe, expect, test} from 'vitest';
 import type {Box, Form, HoldBox, ReadingBox} from '../../src/build/form.js';
 import {readAmount} from '../../src/quantity/parse.js';
 import {answersOf} from '../../src/readings/answers.js';
-import {dueNow, progressOf} from '../../src/tablet/due.js';
-import {refusal, signedWith} from '../../src/tablet/hands.js';
-import {judged, typedReading} from '../../src/tablet/judge.js';
+import {progressOf} from '../../src/tablet/due.js';
+import {obstacleTo, refusal, signedWith} from '../../src/tablet/hands.js';
+import {judged, meant, typedReading, typedTime} from '../../src/tablet/judge.js';
+import {standingAfter} from '../../src/tablet/standing.js';
 
 const reading: ReadingBox = {
   kind: 'reading',
@@ -19,7 +20,6 @@ const reading: ReadingBox = {
   unit: 'in',
   least: 0.0015,
   most: 0.0035,
-  round: 1,
 };
 
 describe('what is typed', () => {
@@ -96,34 +96,135 @@ describe('a reading', () => {
 });
 
 const base = {step: '2', label: '', onlyIf: []};
-const again: ReadingBox = {...reading, key: '1:1:again', round: 2};
 const hold: HoldBox = {...base, kind: 'hold', key: '2:hold:shut', item: 'shut', not: ['1:done', '1:1']};
+const rework = {...base, onlyIf: [{item: 'play', is: 'out', boxes: ['1:1']}]} as const;
 const boxes: Box[] = [
   {...base, step: '1', kind: 'tick', key: '1:done'},
   reading,
-  again,
-  {...base, kind: 'tick', key: '1a:done', onlyIf: [{item: 'play', is: 'out', boxes: ['1:1', '1:1:again']}]},
+  {
+    ...rework,
+    kind: 'tick',
+    key: '1a:done',
+    step: '1a',
+    goesBack: {to: '1', boxes: ['1:done', '1:1', '1a:done']},
+  },
   {...base, kind: 'tick', key: '2:done'},
   {...base, kind: 'tick', key: '2:hold:shut:play'},
   hold,
+  {...base, step: '', kind: 'tick', key: 'section:1:done', ends: 'section'},
 ];
 const form: Form = {engine: 'e', procedure: 'p', title: '', revision: '', fingerprint: '0'.repeat(64), boxes};
 
-function answers(...said: readonly (readonly [string, string, string])[]) {
-  return answersOf(
-    said.map(([box, value, by]) => ({at: '2026-03-01T00:00:00Z', by, box, value, seal: '0'.repeat(64)})),
-  );
+type Said = readonly (readonly [key: string, value: string, by: string])[];
+
+function entries(said: Said) {
+  return said.map(([box, value, by]) => ({at: '2026-03-01T00:00:00Z', by, box, value, seal: '0'.repeat(64)}));
 }
 
-test.each([
-  ['nothing', answers(), 0, 5],
-  ['a reading within', answers(['1:1', '0.0025', 'A']), 1, 5],
-  ['a reading out', answers(['1:1', '0.0040', 'A']), 1, 7],
-  ['a reading out, and put right', answers(['1:1', '0.0040', 'A'], ['1:1:again', '0.0025', 'A']), 2, 7],
-  ['a tick taken back', answers(['1:done', 'done', 'A'], ['1:done', '', 'A']), 0, 5],
-  ['an answer to a box that is not asked', answers(['1a:done', 'done', 'A']), 0, 5],
+function answers(...said: Said) {
+  return answersOf(entries(said));
+}
+
+const OUT = ['1:1', '0.0040', 'A'] as const;
+const BACK = [OUT, ['1a:done', 'done', 'A']] as const;
+
+// Six boxes wait; a reading out calls for the one of its branch, and going back for those of the next round.
+test.each<[string, Said, number, number]>([
+  ['nothing', [], 0, 6],
+  ['a reading within', [['1:1', '0.0025', 'A']], 1, 6],
+  ['a reading out', [OUT], 1, 7],
+  [
+    'a tick taken back',
+    [
+      ['1:done', 'done', 'A'],
+      ['1:done', '', 'A'],
+    ],
+    0,
+    6,
+  ],
+  ['an answer to a box that is not asked', [['1a:done@2', 'done', 'A']], 0, 6],
+  ['a second round begun', BACK, 2, 9],
+  ['a second round put right', [...BACK, ['1:1@2', '0.0025', 'A']], 3, 9],
+  ['a second round out', [...BACK, ['1:1@2', '0.0041', 'A']], 3, 10],
+  ['a third round', [...BACK, ['1:1@2', '0.0041', 'A'], ['1a:done@2', 'done', 'A']], 4, 12],
+  ['a reading accepted as it is', [...BACK, ['1:1:accepted', 'it will do', 'B']], 2, 8],
+  ['a second reading as records once had it', [...BACK, ['1:1:again', '0.0025', 'A']], 2, 7],
 ])('with %s, %# is done', (_, said, done, of) => {
-  expect(progressOf(form.boxes, said, dueNow(form, said))).toEqual({done, of});
+  const now = standingAfter(entries(said), form);
+  expect(progressOf(now.form.boxes, now.answers, now.due)).toEqual({done, of});
+});
+
+const DONE = ['1:done', 'done', 'A'] as const;
+
+test.each<[string, Said, string, readonly string[] | undefined, readonly string[]]>([
+  ['what is open', [DONE], '2:hold:shut', [], ['1']],
+  ['nothing open', [DONE, ['1:1', '0.0025', 'A']], '2:hold:shut', undefined, []],
+  ['a reading out', [DONE, OUT], '2:hold:shut', ['1:1'], []],
+  [
+    'a reading out, and accepted',
+    [DONE, OUT, ['1:1:accepted', 'it will do', 'B']],
+    '2:hold:shut',
+    undefined,
+    [],
+  ],
+  [
+    'a reading accepted, and read again out',
+    [DONE, OUT, ['1:1:accepted', 'it will do', 'B'], ['1:1', '0.0042', 'A']],
+    '2:hold:shut',
+    ['1:1'],
+    [],
+  ],
+  [
+    'a reading put right in its next round',
+    [DONE, OUT, ['1:1@2', '0.0025', 'A']],
+    '2:hold:shut',
+    undefined,
+    [],
+  ],
+  ['a reading out in its next round', [DONE, OUT, ['1:1@2', '0.0041', 'A']], '2:hold:shut', ['1:1@2'], []],
+  ['a reading out, at the end of the section', [OUT], 'section:1:done', ['1:1'], []],
+  ['what is open, at the end of the section', [], 'section:1:done', undefined, []],
+  ['a reading out, at a tick', [OUT], '2:done', undefined, []],
+])('with %s, a box is refused: %#', (_, said, key, out, open) => {
+  const now = standingAfter(entries(said), form);
+  const box = now.form.boxes.find((one) => one.key === key);
+  const found = box && obstacleTo(box, now);
+  expect([found?.out.map((one) => one.key), found?.open ?? []]).toEqual([out, open]);
+});
+
+test('a reading that is out can be accepted, by somebody else', () => {
+  const now = standingAfter(entries([OUT]), form);
+  const box = now.form.boxes.find((one) => one.kind === 'accept');
+  expect(box?.key).toBe('1:1:accepted');
+  expect(box && refusal(now.form, now.answers, box, 'a.')).toEqual({why: 'own-reading'});
+  expect(box && refusal(now.form, now.answers, box, 'B')).toBeUndefined();
+});
+
+test('what may have been meant is said', () => {
+  expect(['2.5', '-0.0025', '25', '0.0040', '0.0025', 'x'].map((text) => meant(text, reading))).toEqual([
+    '0.0025',
+    '0.0025',
+    undefined,
+    undefined,
+    undefined,
+    undefined,
+  ]);
+});
+
+test.each([
+  ['17:05', '2026-03-01 17:05'],
+  ['7:05', '2026-03-01 07:05'],
+  ['2026-02-28 17:05', '2026-02-28 17:05'],
+  ['28.2.2026 17:05', '2026-02-28 17:05'],
+  ['', ''],
+  ['X', undefined],
+  ['17', undefined],
+  ['25:00', undefined],
+  ['2026-02-30 17:05', undefined],
+  ['3/4/2026 17:05', undefined],
+])('a time: %j', (text, value) => {
+  const typed = typedTime(text, '2026-03-01');
+  expect(typed.ok ? typed.value : undefined).toBe(value);
 });
 
 function refused(key: string, by: string, said: ReturnType<typeof answers>) {
@@ -151,8 +252,8 @@ test('what is looked at goes by the second person, the step itself does not', ()
     undefined,
     undefined,
     undefined,
+    hold.key,
+    hold.key,
     undefined,
-    hold.key,
-    hold.key,
   ]);
 });

@@ -22,7 +22,9 @@ import {
   initials,
   openSheet,
   read,
+  signAnyway,
   tabletHtml,
+  takeBack,
 } from './profile.js';
 
 let browser: Browser;
@@ -43,8 +45,11 @@ async function filled(page: Page): Promise<void> {
   await read(page, '10:1:centre', '2,5');
   await read(page, '1:1', 'OM 4711');
   await boxOf(page, '16:1:1:inlet-3').click();
-  await boxOf(page, '13:hold:bottom-end-closed').click();
-  await initials(page, 'RT');
+  await boxOf(page, '20:1:started').fill('2026-03-01 08:00');
+  await read(page, '20:1:finished', '2026-03-01 09:00');
+  await read(page, '17:1:1-inlet', '0.019');
+  await page.getByRole('button', {name: /^Accept as it is.*1 inlet/}).click();
+  await signAnyway(page, 'SL', 'the maker allows it');
 }
 
 async function findings(page: Page): Promise<string[]> {
@@ -60,14 +65,13 @@ describe('for everybody', () => {
     expect(await findings(page)).toEqual([]);
     await filled(page);
     expect(await findings(page)).toEqual([]);
-    await boxOf(page, '13:hold:bottom-end-closed:turns-freely').click();
-    await boxOf(page, 'closing:checked').click();
+    await boxOf(page, '13:hold:bottom-end-closed').click();
     expect(await page.getByRole('dialog').count()).toBe(1);
     expect(await findings(page)).toEqual([]);
   });
 
   // WCAG 2.2, 2.5.5 (AAA): 44 by 44 CSS pixels.
-  test.each([1024, 820, 640])(
+  test.each([1280, 1024, 820, 768, 600, 390])(
     'every target is 44 pixels large, and the page no wider than %i',
     async (width) => {
       const {page} = await openSheet(browser, await tabletHtml(trialBook));
@@ -152,7 +156,11 @@ describe('on paper', () => {
     const text = (await printed(page)).join(' ');
     for (const word of [
       'JM',
-      'RT',
+      'SL',
+      'accepted as it is',
+      'the maker allows it',
+      'TOO SHORT: 1 h',
+      'Stop: show the shop lead.',
       '.0065',
       '0.0036',
       'OM 4711',
@@ -168,7 +176,11 @@ describe('on paper', () => {
       'Next open',
       'Working:',
       'Sign ',
-      'these steps',
+      'Show these steps',
+      'Fold these steps',
+      'Now',
+      'Read again after',
+      'Accept as it is …',
       ' done of',
       'of 169',
     ]) {
@@ -237,7 +249,7 @@ describe('hostile texts', () => {
     const last = hostileBook.procedures[0]?.steps.at(-1)?.number;
     await boxOf(page, `${last}:hold:hold`).click();
     expect(await page.getByRole('dialog').getByRole('heading').textContent()).toContain(ATTACKS[0]);
-    await initials(page, ATTACKS[1].slice(0, 40));
+    await signAnyway(page, ATTACKS[1].slice(0, 40), ATTACKS[2]);
     await exportedFrom(page);
     expect(await active(page)).toEqual(HARMLESS);
     expect(trouble).toEqual([]);
@@ -252,7 +264,8 @@ describe('hostile texts', () => {
       await page.getByRole('textbox', {name: 'Engine number', exact: true}).fill(attack);
       await page.getByRole('button', {name: 'Change'}).click();
       await initials(page, attack.slice(0, 40));
-      await boxOf(page, '7:done').click();
+      const ticked = (await boxOf(page, '7:done').getAttribute('aria-checked')) === 'true';
+      await (ticked ? takeBack(page, '7:done') : boxOf(page, '7:done').click());
     }
     await page.reload();
     expect(await boxOf(page, '1:1').inputValue()).toBe(ATTACKS.at(-1));
@@ -306,11 +319,27 @@ describe('hostile texts', () => {
   });
 });
 
+// The date beside a signature, on screen and paper, was cut short when its line was narrow.
+test('no date beside a signature is cut', async () => {
+  const {page} = await openSheet(browser, await tabletHtml(trialBook));
+  await boxOf(page, '13:hold:bottom-end-closed').click();
+  await signAnyway(page, 'RT', 'shown here');
+  for (const media of ['screen', 'print'] as const) {
+    await page.emulateMedia({media});
+    const cut = await page
+      .locator('.line.date:visible')
+      .evaluateAll((lines) =>
+        lines.flatMap((line) => (line.scrollWidth > line.clientWidth + 1 ? [line.textContent] : [])),
+      );
+    expect(cut).toEqual([]);
+  }
+});
+
 test('the script is small, and nothing in it could end its element', async () => {
   const html = await tabletHtml(trialBook);
   const script = /<script>([\s\S]*?)<\/script>/.exec(html)?.[1] ?? '';
   expect(script.length).toBeGreaterThan(10_000);
-  expect(script.length).toBeLessThan(40_000);
+  expect(script.length).toBeLessThan(44_000);
   expect(html.split('</script>')).toHaveLength(3);
   expect(script).not.toContain('<!--');
 });

@@ -68,6 +68,18 @@ export async function initials(page: Page, who: string): Promise<void> {
   await page.keyboard.press('Enter');
 }
 
+/** Signs all the same where something is open, and says why. */
+export async function signAnyway(page: Page, who: string, reason: string): Promise<void> {
+  await page.getByRole('textbox', {name: 'Because'}).fill(reason);
+  await initials(page, who);
+}
+
+/** Presses a box that has an answer, and takes that back. */
+export async function takeBack(page: Page, key: string): Promise<void> {
+  await boxOf(page, key).click();
+  await page.getByRole('button', {name: 'Take back', exact: true}).click();
+}
+
 /** Ticks a first box, and says who does it. */
 export async function begin(page: Page, key: string, who: string): Promise<void> {
   await boxOf(page, key).click();
@@ -82,7 +94,7 @@ export async function read(page: Page, key: string, value: string): Promise<void
 
 /** The text that stands beside a reading. */
 export function verdictOf(page: Page, key: string) {
-  return boxOf(page, key).locator('xpath=following-sibling::*');
+  return boxOf(page, key).locator('xpath=../following-sibling::*[1]');
 }
 
 /** What the page gives out as a file. */
