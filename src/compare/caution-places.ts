@@ -43,13 +43,14 @@ export function fartherIn(sides: Sides): Farther {
 type Works = ReadonlyMap<Caution, readonly StepRef[]>;
 
 function worksIn(side: BookSide): (procedure: Procedure) => Works {
-  const nodes = new Map(side.run.program.parts.map((part) => [part.procedure, part.nodes]));
+  const parts = new Map(side.run.program.parts.map((part) => [part.procedure, part]));
   const known = new Map<Procedure, Works>();
   return (procedure) => {
     const there = known.get(procedure);
     if (there !== undefined) return there;
     const works = new Map<Caution, StepRef[]>();
-    for (const {hazards, step} of meetings(procedure, nodes.get(procedure) ?? [], side.book.spec)) {
+    const part = parts.get(procedure);
+    for (const {hazards, step} of part ? meetings(part, side.book.spec) : []) {
       for (const {caution} of hazards.flatMap(({cautions}) => cautions))
         works.set(caution, [...(works.get(caution) ?? []), step]);
     }
