@@ -143,6 +143,7 @@ function sideBySide(compared: Compared, name: string): Element[] {
 const OWN_STYLE = `
 body { max-width: 297mm; }
 body > main + header { margin-top: 16mm; }
+main > p:first-child { margin-top: 4mm; }
 @page { size: A4 landscape; margin: 12mm; }
 .compared, .sides { table-layout: fixed; }
 .compared.weakened { border-left: 2mm solid var(--ink); }
@@ -165,6 +166,9 @@ summary { cursor: pointer; padding: 1.5mm 0; }
   .compared thead, .sides thead, .sides td.empty, .sides td:empty { display: none; }
   .compared tr > *, .sides tr > *, .sides tr > :nth-child(odd):not(:last-child), .sides tr > :last-child { display: block; width: auto; border: 0; text-align: left; }
   .compared tr, .sides tr { border-bottom: 0.8pt solid var(--ink); padding: 1.5mm 0; }
+  h1, h1.long { font-size: 15pt; }
+  .block-top { padding-right: 2mm; }
+  .cells > div, .cells > .w6 { grid-column: span 6; }
   [data-side]::before { content: attr(data-side) ' '; font-weight: 700; }
 }
 `;

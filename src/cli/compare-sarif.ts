@@ -36,7 +36,7 @@ const RULES: readonly SarifRule[] = (['weakened', 'strengthened', 'changed'] as 
 /** A rewording is no result: no tag or value changed, and the words are for the reviewer to read. */
 function changeResult(change: ChangeJson): SarifResult[] {
   const {effect, message, aspect, before, now, fingerprint, item} = change;
-  const place = now.at[0] ?? before.at[0];
+  const place = now.at[0] ?? headOf(before.at[0]);
   if (effect === 'reworded' || place === undefined) return [];
   const asked = item === null ? '' : ` (required ${requiredText(change)})`;
   return [
@@ -53,4 +53,9 @@ function changeResult(change: ChangeJson): SarifResult[] {
       properties: {aspect, ...(item !== null && {item})},
     },
   ];
+}
+
+/** What is gone stands at no line of the new file: its head is pointed at, and the old line is told beside it. */
+function headOf(old: ChangeJson['now']['at'][number] | undefined) {
+  return old && {...old, line: 1, column: 1, endLine: 1, endColumn: 1};
 }

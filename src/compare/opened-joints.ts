@@ -47,7 +47,7 @@ function piece(deed: Deed, joints: readonly string[]): Piece {
     item: deed.item,
     place: deed.place,
     aspect: deed.verb,
-    says: `${DONE[deed.verb] ?? deed.verb} after ${joints.join(' and ')} was sealed`,
+    says: `${DONE[deed.verb] ?? deed.verb} after ${joints.join(' and ')} ${joints.length === 1 ? 'was' : 'were'} sealed`,
     before: [],
     now: [deedRemark(deed)],
   };

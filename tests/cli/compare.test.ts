@@ -301,6 +301,9 @@ describe('the forms', () => {
     expect(prints(second)).toEqual(prints(first));
     const [weakened] = first.runs[0].results;
     expect(weakened).toMatchObject({ruleId: 'weakened', level: 'warning'});
+    // The step is gone: its old line is no line of the new file.
+    expect(weakened.locations[0].physicalLocation.region.startLine).toBe(1);
+    expect(weakened.relatedLocations[0].physicalLocation.region.startLine).toBe(8);
     expect(weakened.relatedLocations[0].message.text).toBe(
       'before: step 1 of plug.md: clean: seat with solvent',
     );
