@@ -27,8 +27,9 @@ export function dueOf(form: Form, answers: Answers): (box: Box) => boolean {
     (roundOf(box) === 1 || (roundOf(box) <= begun(firstKey(box)) && comesAgain(box, known)));
 }
 
-/** The readings of each place of an item, by the order of their rounds. */
+/** What is known of a sheet as its answers leave it. */
 interface Known {
+  /** By their keys, of every round. */
   readonly readings: ReadonlyMap<string, ReadingBox>;
   readonly answers: Answers;
   /** For each box that comes round again, the readings that send the work back. */

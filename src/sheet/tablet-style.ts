@@ -30,7 +30,7 @@ input.written { width: 100%; border: 0; border-bottom: 0.8pt solid var(--rule); 
 .lines .read { width: 100%; }
 .initials { overflow-wrap: anywhere; }
 .stamp { display: block; font-weight: 700; }
-.stamp-round { display: block; font-weight: 700; font-size: 10pt; white-space: nowrap; border-top: 0.5pt solid var(--rule); }
+.stamp-round { display: block; font-weight: 700; font-size: 10pt; overflow-wrap: normal; border-top: 0.5pt solid var(--rule); }
 .stamp-time { display: block; font-size: 10pt; line-height: 1.15; }
 .line[data-by], .line[data-at] { font-weight: 700; text-align: center; white-space: nowrap; font-size: 10pt; line-height: 8mm; }
 .line[data-at] { font-weight: 400; }

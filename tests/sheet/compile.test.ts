@@ -355,6 +355,17 @@ describe('steps', () => {
     ).toEqual([false, true, false, false]);
   });
 
+  test('a check without limits can be other than expected, not out of limits', () => {
+    const made = book({
+      engine: 'checks:\n  spins: {expect: it spins}\n',
+      procedures: {'one.md': '\n1. Spin it. `check: spins` `if: spins is out`\n   1. Ask.\n'},
+    });
+    const [procedure] = made.procedures;
+    if (procedure === undefined) throw new Error('no procedure');
+    const [row] = rowsOf(compileSheet(made, procedure, {fingerprint: '0'.repeat(64)}));
+    expect(row?.onlyIf).toBe('Only if spins is not as expected');
+  });
+
   test('a hold point names what is looked at and who signs', () => {
     const [own, named] = rowsOf(
       sheetOf('1. Call. `witness: closed`\n2. Call. `witness: closed by the works manager`\n'),
