@@ -5,7 +5,17 @@
  * and the licences of what went into the bundles.
  */
 import {spawnSync} from 'node:child_process';
-import {copyFileSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync} from 'node:fs';
+import {createHash} from 'node:crypto';
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import {createRequire} from 'node:module';
 import {dirname, join} from 'node:path';
 import {fileURLToPath} from 'node:url';
@@ -17,6 +27,9 @@ const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
 
 const tablet = await tabletScript();
+
+/** Stands in the bundle for the digest of the bundle itself, until that is known. */
+const UNDIGESTED = 'the digest of this build';
 
 /** What both bundles share. Node 20.19 is the oldest that `engines` admits. */
 const common = {
@@ -31,6 +44,7 @@ const common = {
   loader: {'.md': 'text', '.yaml': 'text', '.typ': 'text'},
   define: {
     WMARK_VERSION: JSON.stringify(manifest.version),
+    WMARK_BUILD: JSON.stringify(UNDIGESTED),
     WMARK_TABLET: JSON.stringify(tablet.text),
   },
 };
@@ -60,6 +74,7 @@ const [library, command] = await Promise.all([
     banner: {js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);"},
   }),
 ]);
+putDigest();
 declarations();
 fonts();
 writeFileSync(
@@ -73,6 +88,19 @@ function putInPlace() {
   if (existsSync(join(root, 'dist'))) renameSync(join(root, 'dist'), stale);
   renameSync(fresh, join(root, 'dist'));
   rmSync(stale, {recursive: true, force: true});
+}
+
+/** By it the command knows answers again that this very build kept. */
+function putDigest() {
+  const folders = ['', 'command'].map((name) => join(fresh, name)).filter(existsSync);
+  const files = folders.flatMap((folder) => readdirSync(folder).map((name) => join(folder, name)));
+  const scripts = files.filter((file) => file.endsWith('.js')).sort();
+  const digest = createHash('sha256');
+  for (const file of scripts) digest.update(readFileSync(file));
+  const id = digest.digest('hex').slice(0, 32);
+  for (const file of scripts) {
+    writeFileSync(file, readFileSync(file, 'utf8').replaceAll(UNDIGESTED, id));
+  }
 }
 
 /** The declarations of everything that the library's face can reach. */

@@ -11,6 +11,7 @@ const ORDER = [
   'build',
   'findings',
   'adopt',
+  'print',
   'sheet',
   'compare',
   'readings',

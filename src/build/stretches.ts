@@ -161,7 +161,13 @@ function bearingOn(item: Item): readonly string[] {
     case 'fastener':
       return values(item.holds);
     case 'fit':
-      return values([...item.between, ...(item.when?.installed ?? []), ...(item.when?.tight ?? [])]);
+      return values([
+        ...item.between,
+        ...item.taperOf,
+        ...item.outOfRoundOf,
+        ...(item.when?.installed ?? []),
+        ...(item.when?.tight ?? []),
+      ]);
     case 'mark':
       return item.matches ? [item.matches.value] : [];
     case 'hold-point':

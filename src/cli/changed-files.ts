@@ -2,8 +2,7 @@
 import type {Failure} from '../host/failure.js';
 import {shownName, truePath} from '../host/names.js';
 import {changedSince, repositoryOf, revisionIn} from '../host/revision.js';
-import {weighed} from './check-report.js';
-import type {CheckJson} from './check-shape.js';
+import type {FindingJson} from './answer.js';
 
 interface Changed {
   readonly ok: true;
@@ -34,9 +33,8 @@ export async function changedFiles(
 }
 
 /** A finding counts where it stands, or where its story runs, in one of the files. */
-export function inFiles({summary, findings}: CheckJson, names: ReadonlySet<string>): CheckJson {
-  const kept = findings.filter(({file, story, related}) =>
+export function inFiles(findings: readonly FindingJson[], names: ReadonlySet<string>): FindingJson[] {
+  return findings.filter(({file, story, related}) =>
     [file, ...[...story, ...related].map((one) => one.file)].some((name) => names.has(name)),
   );
-  return {summary: {...summary, ...weighed(kept)}, findings: kept};
 }

@@ -1,14 +1,14 @@
 /** The forms in which `wmark check` reports, each loaded only when it is asked for. */
-import type {LoadedBook} from '../host/load.js';
 import {checkText} from './check-report.js';
 import type {Held} from './without-known.js';
 
 export type CheckForm = 'text' | 'json' | 'sarif' | 'annotations' | 'junit';
 
+/** `procedures` are the names of those that were judged: a report of clean ones names them too. */
 export async function rendered(
   as: CheckForm,
   {result, known}: Held,
-  books: readonly LoadedBook[],
+  procedures: readonly string[],
 ): Promise<string> {
   switch (as) {
     case 'json':
@@ -29,10 +29,7 @@ export async function rendered(
     }
     case 'junit': {
       const {junit} = await import('./findings-junit.js');
-      return junit(
-        result,
-        books.flatMap(({book}) => book.procedures.map(({source}) => source.file)),
-      );
+      return junit(result, procedures);
     }
     default:
       return checkText(result);

@@ -1,83 +1,18 @@
-/** The result of a check over several books, and its two forms: lines for people and editors, JSON for programs. */
-import {checkWithJobs, type JobFinding, type JobsReport} from '../findings/check-jobs.js';
-import type {Finding} from '../findings/model.js';
-import type {Summary} from '../findings/summary.js';
-import {jobsAsked, type LoadedBook} from '../host/load.js';
-import {placeOf, textsOf} from '../host/places.js';
+/** The result of a check over several books, and its form as lines for people and editors. */
 import {printable} from '../text/printable.js';
-import type {Source} from '../text/source.js';
+import type {BookReport, FindingJson} from './answer.js';
 import type {CheckJson} from './check-shape.js';
 
-export type FindingJson = CheckJson['findings'][number];
 type SummaryJson = CheckJson['summary'];
 
-/** A book and what the check says of it. */
-export interface Checked {
-  readonly loaded: LoadedBook;
-  readonly report: JobsReport;
-}
-
-/**
- * All that was found, as plain data with lines and columns; of a book asked for in part, that part's findings.
- * What only a job has comes after what its book has.
- */
-export function checkJson(checked: readonly Checked[]): CheckJson {
-  const findings = checked.flatMap(({loaded, report}) => {
-    const texts = textsOf(loaded.book, loaded.jobs);
-    return asked(loaded, report).map((finding) => findingJson(finding, texts));
-  });
-  return {summary: summed(checked, findings), findings};
-}
-
-/** A book with a job in it is checked as it holds for that job; any other as it holds for all, and then for each job. */
-export function checkBooks(books: readonly LoadedBook[], date: string): CheckJson {
-  return checkJson(
-    books.map((loaded) => {
-      const jobs = loaded.book.job === undefined ? jobsAsked(loaded) : [];
-      const alone = loaded.alone === true;
-      return {loaded, report: checkWithJobs(loaded.book, jobs, {today: date, alone})};
-    }),
-  );
-}
-
-function asked({only}: LoadedBook, {findings, ofJobs}: JobsReport): readonly Finding[] {
-  if (only === undefined) return [...findings, ...ofJobs.map(({finding}) => finding)];
-  const belongs = ({finding, jobs}: JobFinding) =>
-    only.has(finding.where.file) || jobs.some(({source}) => only.has(source.file));
-  return [
-    ...findings.filter(({where}) => only.has(where.file)),
-    ...ofJobs.filter(belongs).map(({finding}) => finding),
-  ];
-}
-
-export function findingJson(finding: Finding, texts: ReadonlyMap<string, Source>): FindingJson {
-  const {name, severity, where, message, item = null, place = null, story, related, fix} = finding;
-  const remark = (one: Finding['story'][number]) => ({...placeOf(one.where, texts), message: one.says});
-  return {
-    name,
-    severity,
-    ...placeOf(where, texts),
-    message,
-    item,
-    place,
-    story: story.map(remark),
-    related: related.map(remark),
-    fix: fix ? fixJson(fix, texts) : null,
-  };
-}
-
-function fixJson({title, file, edits}: NonNullable<Finding['fix']>, texts: ReadonlyMap<string, Source>) {
-  return {title, edits: edits.map(({span, text}) => ({...placeOf({file, span}, texts), text}))};
-}
-
-const COUNTS = ['procedures', 'steps', 'tags', 'items', 'covered'] as const satisfies (keyof Summary)[];
-
-function summed(checked: readonly Checked[], findings: readonly FindingJson[]): SummaryJson {
-  const total = (count: (typeof COUNTS)[number]) =>
-    checked.reduce((sum, {report}) => sum + report.summary[count], 0);
-  return {
-    books: checked.length,
-    jobs: checked.reduce((sum, {loaded}) => sum + jobsAsked(loaded).length, 0),
+/** The reports of books put together, in their order. */
+export function checkJson(reports: readonly BookReport[]): CheckJson {
+  const findings = reports.flatMap((report) => report.findings);
+  const total = (count: keyof BookReport['counts']) =>
+    reports.reduce((sum, {counts}) => sum + counts[count], 0);
+  const summary = {
+    books: reports.length,
+    jobs: total('jobs'),
     procedures: total('procedures'),
     steps: total('steps'),
     tags: total('tags'),
@@ -86,6 +21,7 @@ function summed(checked: readonly Checked[], findings: readonly FindingJson[]): 
     ...weighed(findings),
     known: 0,
   };
+  return {summary, findings};
 }
 
 /** How many of the findings are errors, and how many warnings. */
@@ -99,10 +35,14 @@ export function weighed(findings: readonly FindingJson[]): {
 
 /** One line a finding, its story indented below it, and the sums at the end. */
 export function checkText({summary, findings}: CheckJson): string {
-  return [...findings.map(findingText), ...summaryText(summary)].map((line) => `${line}\n`).join('');
+  return findingsText(findings) + sumsText(summary);
 }
 
-export function findingText(finding: FindingJson): string {
+export function findingsText(findings: readonly FindingJson[]): string {
+  return findings.map((finding) => `${findingText(finding)}\n`).join('');
+}
+
+function findingText(finding: FindingJson): string {
   const {name, severity, message, story, related, fix} = finding;
   const lines = [
     `${lead(finding)}: ${severity}: ${printable(message)}  [${name}]`,
@@ -116,7 +56,7 @@ function lead({file, line, column}: {readonly file: string; readonly line: numbe
   return `${printable(file)}:${line}:${column}`;
 }
 
-function summaryText(summary: SummaryJson): string[] {
+export function sumsText(summary: SummaryJson): string {
   const {books, jobs, procedures, steps, tags, items, covered, errors, warnings, known} = summary;
   const size = [
     counted(books, 'book'),
@@ -125,10 +65,11 @@ function summaryText(summary: SummaryJson): string[] {
     counted(steps, 'step'),
     counted(tags, 'tag'),
   ];
-  return [
+  const lines = [
     `${size.join(', ')}; ${covered} of ${counted(items, 'item')} covered`,
     `${counted(errors, 'error')}, ${counted(warnings, 'warning')}${known > 0 ? `; ${known} known and let stand` : ''}`,
   ];
+  return lines.map((line) => `${line}\n`).join('');
 }
 
 /** `1 step`, `2 steps`. */

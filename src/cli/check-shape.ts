@@ -31,6 +31,51 @@ export const finding = z.strictObject({
     .describe('one safe cure'),
 });
 
+const failure = z.strictObject({
+  message: z.string(),
+  hint: z.string().nullable(),
+  file: z.string().nullable(),
+  line: number.nullable(),
+  column: number.nullable(),
+});
+
+const sliceReport = z.strictObject({
+  counts: z.strictObject({
+    jobs: count,
+    procedures: count,
+    steps: count,
+    tags: count,
+    items: count,
+    covered: count,
+  }),
+  procedures: z.array(z.string()).describe('files of its procedures, in build order'),
+  files: z.array(z.string()).describe('all files that were judged'),
+  findings: count.describe(
+    'how many of `findings` are its own; they stand there in the order of these reports',
+  ),
+});
+
+const slice = z
+  .strictObject({
+    number: number.describe('K of `--slice K/N`'),
+    of: number,
+    build: z.string().describe('which build of wmark made it'),
+    list: z.string().describe('digest of the names of all books found, of this slice or not'),
+    job: z.string().nullable(),
+    path: z.string().describe('the first path that was asked about'),
+    failures: z.array(failure).describe('paths that lead to no book'),
+    books: z.array(
+      z.strictObject({
+        at: count.describe('place among all books found, from 0'),
+        jobs: z.array(z.string()).describe('numbers of its jobs'),
+        base: z.boolean().describe('it is no book, only what others extend'),
+        failure: failure.nullable().describe('why it could not be read'),
+        reports: z.array(sliceReport).describe('one, or one a job with `--job`'),
+      }),
+    ),
+  })
+  .describe('of `--slice` only: what `wmark merge` needs to put slices together');
+
 export const checkShape = z.strictObject({
   summary: z.strictObject({
     books: count,
@@ -45,7 +90,10 @@ export const checkShape = z.strictObject({
     known: count.describe('findings on the list of known ones, which are left out of `findings`'),
   }),
   findings: z.array(finding),
+  slice: slice.optional(),
 });
+
+export type SliceJson = z.infer<typeof slice>;
 
 export type CheckJson = z.infer<typeof checkShape>;
 

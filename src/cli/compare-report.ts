@@ -10,8 +10,9 @@ import {placeOf, textsOf} from '../host/places.js';
 import type {TwoBooks, TwoSides} from '../host/two-sides.js';
 import {brokenFiles} from '../host/unseen.js';
 import type {Source} from '../text/source.js';
-import {findingJson} from './check-report.js';
+
 import {type CompareJson, compareShape} from './compare-shape.js';
+import {findingJson} from './finding-json.js';
 
 export type BookJson = CompareJson['books'][number];
 export type ChangeJson = BookJson['changes'][number];

@@ -16,7 +16,7 @@ export const EXIT = {
 export type Exit = (typeof EXIT)[keyof typeof EXIT];
 
 /** Runs a command; whatever it throws is a fault of the tool and is said in one message. */
-export async function guarded(command: () => Promise<Exit>, {aside}: Streams): Promise<Exit> {
+export async function guarded(command: () => Promise<Exit>, {aside}: Pick<Streams, 'aside'>): Promise<Exit> {
   try {
     return await command();
   } catch (error) {

@@ -9,7 +9,10 @@ import {type FigureWords, figureWords} from './figure-words.js';
 import type {Streams} from './streams.js';
 
 /** Without a subject the list of them; with nothing behind it the page of one; else the figure itself. */
-export async function figure(words: readonly string[], {report, aside}: Streams): Promise<Exit> {
+export async function figure(
+  words: readonly string[],
+  {report, aside}: Pick<Streams, 'report' | 'aside'>,
+): Promise<Exit> {
   const read = figureWords(words);
   const complain = (text: string): Exit => {
     aside(`wmark: ${printable(text)}\n`);

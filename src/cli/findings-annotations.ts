@@ -1,5 +1,5 @@
 /** Findings as workflow commands, which a pipeline shows beside the lines of a pull request. */
-import type {FindingJson} from './check-report.js';
+import type {FindingJson} from './answer.js';
 
 const COMMAND: {readonly [severity in FindingJson['severity']]: string} = {
   error: 'error',

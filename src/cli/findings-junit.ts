@@ -1,7 +1,7 @@
 /** Findings as a JUnit report: a suite a file, a case a finding, for pipelines that read nothing else. */
 
 import {printable} from '../text/printable.js';
-import type {FindingJson} from './check-report.js';
+import type {FindingJson} from './answer.js';
 import type {CheckJson} from './check-shape.js';
 
 /** Errors and warnings are failures, information is a case that passed with a word on it. */

@@ -2,7 +2,7 @@
 import {meaningOf} from '../findings/meaning.js';
 import {FINDINGS} from '../findings/registry.js';
 import {findingAddress} from '../host/package.js';
-import type {FindingJson} from './check-report.js';
+import type {FindingJson} from './answer.js';
 import {fingerprint} from './compare-report.js';
 import type {Level, SarifResult, SarifRule} from './sarif.js';
 

@@ -3,12 +3,10 @@ import {existsSync} from 'node:fs';
 import {dirname, relative, resolve, sep} from 'node:path';
 import {type Candidate, type Known, readKnown, type Sorted, sorted} from '../findings/known.js';
 import type {Failure} from '../host/failure.js';
-import type {LoadedBook} from '../host/load.js';
 import {shownName} from '../host/names.js';
-import {textsOf} from '../host/places.js';
 import {LIMITS, readText} from '../host/read.js';
 import {positionAt, type Source} from '../text/source.js';
-import type {FindingJson} from './check-report.js';
+import type {FindingJson} from './answer.js';
 
 export interface KnownList {
   readonly ok: true;
@@ -59,12 +57,8 @@ export function sortedBy(
   );
 }
 
-/** Whether this run looked at the file of an entry: it is one of the books', or it is gone. */
-export function seenBy(books: readonly LoadedBook[], folder: string, cwd: string): (entry: Known) => boolean {
-  const files = books.flatMap(({book, jobs, only}) => {
-    const names = [...textsOf(book, jobs).keys()];
-    return only ? names.filter((name) => only.has(name)) : names;
-  });
+/** Whether this run looked at the file of an entry: it is one of those that were judged, or it is gone. */
+export function seenBy(files: readonly string[], folder: string, cwd: string): (entry: Known) => boolean {
   const paths = new Set(files.map((file) => resolve(cwd, file)));
   return ({file}) => paths.has(resolve(folder, file)) || !existsSync(resolve(folder, file));
 }

@@ -12,8 +12,12 @@ export async function main(words: readonly string[], streams: Streams = standard
 }
 
 /** The last net: what is printed may be a stranger's text, in a form that its maker took for safe. */
-function disarming({report, aside}: Streams): Streams {
-  return {report: (text) => report(disarmed(text)), aside: (text) => aside(disarmed(text))};
+function disarming({report, aside, progress}: Streams): Streams {
+  return {
+    report: (text) => report(disarmed(text)),
+    aside: (text) => aside(disarmed(text)),
+    progress: (text) => progress(disarmed(text)),
+  };
 }
 
 async function dispatch(words: readonly string[], streams: Streams): Promise<Exit> {

@@ -8,7 +8,10 @@ import type {CompareOptions} from './compare.js';
 import type {Exit} from './exit.js';
 import type {KnownOptions} from './known.js';
 import type {ListsOptions} from './lists.js';
+import type {MergeOptions} from './merge.js';
+import type {ReadingsOptions} from './readings.js';
 import type {SheetCommandOptions} from './sheet.js';
+import {sliceWord} from './slice.js';
 import {stopOnWord} from './stop-on.js';
 import type {Streams} from './streams.js';
 import {version} from './version.js';
@@ -36,7 +39,7 @@ export function programFor(streams: Streams, done: (exit: Exit) => void): Comman
     })
     .exitOverride();
   const commands = [
-    ...[addCheck, addKnown, addCompare, addSheet, addReadings, addStory, addCoverage, addLists],
+    ...[addCheck, addMerge, addKnown, addCompare, addSheet, addReadings, addStory, addCoverage, addLists],
     ...[addFigure, addTidy, addAdopt, addEditor, addWhy, addBegin],
   ];
   for (const add of commands) add(program, streams, done);
@@ -51,11 +54,7 @@ const addCheck: Add = (program, streams, done) => {
     .summary('check books or single procedures')
     .description('Checks books (folders with engine.yaml, at or below each path) or single procedures.')
     .argument('[path...]', 'folders or procedures', ['.'])
-    .addOption(
-      new Option('--as <form>', 'form of the report')
-        .choices(['text', 'json', 'sarif', 'annotations', 'junit'])
-        .default('text'),
-    )
+    .addOption(checkForm())
     .option('--known <file>', 'list of known findings, which do not count; `wmark known` writes it')
     .option('--only-changed', 'only findings that touch files changed since a revision')
     .option('--since <rev>', 'the revision that --only-changed compares with')
@@ -65,10 +64,33 @@ const addCheck: Add = (program, streams, done) => {
       stopOnWord(['error', 'warning']),
     )
     .addOption(jobOption())
+    .addOption(new Option('--slice <k/n>', 'only one of n shares of the books').argParser(sliceWord))
+    .option('--cache <dir>', "keep answers there instead of in the user's cache folder")
+    .option('--no-cache', 'read and check every book anew')
     .addHelpText('after', CHECK_HELP)
     .action(async (paths: string[], options: CheckOptions) => {
       const {check} = await import('./check.js');
       done(await check(paths, options, streams));
+    });
+};
+
+const addMerge: Add = (program, streams, done) => {
+  program
+    .command('merge')
+    .summary('put the reports of slices together')
+    .description('Puts the JSON reports of all slices of a check together to what one run would have said.')
+    .argument('<report...>', 'what `wmark check --slice K/N --as json` printed, of every slice')
+    .addOption(checkForm())
+    .option('--known <file>', 'list of known findings, which do not count; `wmark known` writes it')
+    .option(
+      '--stop-on <what>',
+      'exit status 1 on this too: error (always so), warning; can be repeated',
+      stopOnWord(['error', 'warning']),
+    )
+    .addHelpText('after', MERGE_HELP)
+    .action(async (reports: string[], options: MergeOptions) => {
+      const {merge} = await import('./merge.js');
+      done(await merge(reports, options, streams));
     });
 };
 
@@ -155,20 +177,19 @@ const addReadings: Add = (program, streams, done) => {
     .option('--book <path>', 'folder in or below which the book of the engine lies', '.')
     .addOption(
       new Option('--as <form>', 'form of the report')
-        .choices(['text', 'json', 'csv', 'html'])
+        .choices(['text', 'json', 'csv', 'html', 'pdf'])
         .default('text'),
+    )
+    .option('--out <file>', 'file to write the report to, instead of standard output')
+    .addOption(
+      new Option('--paper <size>', "paper of a PDF, instead of the shop's own").choices(['A4', 'Letter']),
     )
     .option('--even-if-changed', 'judge by the book as it is now, where it changed since the sheet was made')
     .addHelpText('after', READINGS_HELP)
-    .action(
-      async (
-        records: string[],
-        options: {book: string; as: 'text' | 'json' | 'csv' | 'html'; evenIfChanged?: true},
-      ) => {
-        const {readings} = await import('./readings.js');
-        done(await readings(records, options, streams));
-      },
-    );
+    .action(async (records: string[], options: ReadingsOptions) => {
+      const {readings} = await import('./readings.js');
+      done(await readings(records, options, streams));
+    });
 };
 
 const addStory: Add = (program, streams, done) => {
@@ -333,6 +354,12 @@ function listNames(given: string): readonly ListName[] {
   });
 }
 
+function checkForm(): Option {
+  return new Option('--as <form>', 'form of the report')
+    .choices(['text', 'json', 'sarif', 'annotations', 'junit'])
+    .default('text');
+}
+
 /** A fresh one for each command that takes it. */
 function jobOption(): Option {
   return new Option('--job <number>', 'for one engine on the stand, of jobs/*.yaml, or for all of them');
@@ -356,8 +383,17 @@ Examples:
   wmark check engines/four/03-crank.md  one procedure, within its book
   wmark check --job OF-2041             the book as it holds for one engine on the stand
   wmark check --as json > report.json   for programs; schemas/check.schema.json describes it
+  wmark check --slice 2/4 --as json     the second of four shares; wmark merge puts the reports together
 
-Each finding is one line, file:line:column: severity: message  [name], with its story indented below it.`;
+Each finding is one line, file:line:column: severity: message  [name], with its story indented below it.
+What a book's check said is kept (XDG_CACHE_HOME/witness-mark, or --cache DIR), and told again for as long as
+nothing that it hangs on has changed.`;
+
+const MERGE_HELP = `
+Examples:
+  wmark check --slice 1/2 --as json engines > 1.json   on one machine
+  wmark check --slice 2/2 --as json engines > 2.json   on another
+  wmark merge 1.json 2.json --as sarif                 what one run over all books would have said`;
 
 const KNOWN_HELP = `
 Examples:
@@ -393,6 +429,7 @@ Examples:
   wmark readings 1204.record.json                      judge one build
   wmark readings --book engines/four records/*.json    several, and the spread of each fit over them
   wmark readings --as html 1204.record.json > 1204.html    a build report to print
+  wmark readings --as pdf --out 1204.pdf 1204.record.json  the same as PDF
   wmark readings --as csv records/*.json > readings.csv    for a spreadsheet
 
 Files of one job (or, without a job, of one engine number) are put together. Exit status 1 where anything is

@@ -1,14 +1,19 @@
 /** `wmark readings`: judges records of builds against the sheets that they answer. */
+import {resolve} from 'node:path';
 import {askerAt} from '../host/asked.js';
 import {type Failure, failureText} from '../host/failure.js';
+import {missingText, pdfMaker} from '../host/pdf.js';
 import {readRecords} from '../host/records.js';
+import {writeFiles} from '../host/write.js';
 import {type Build, buildsOf} from '../readings/builds.js';
 import {readingsCsv} from '../readings/csv.js';
 import {readingsHtml} from '../readings/html.js';
 import {isWell, judgeBuild} from '../readings/judge.js';
+import {reportPrint} from '../readings/print.js';
 import type {BuildReport, ReadingsReport} from '../readings/report.js';
 import {spreadOf} from '../readings/spread.js';
 import {reportText} from '../readings/text.js';
+import type {Paper} from '../spec/model.js';
 import {printable} from '../text/printable.js';
 import {EXIT, type Exit} from './exit.js';
 import type {Streams} from './streams.js';
@@ -17,39 +22,100 @@ export interface ReadingsOptions {
   /** Where to look for the book. */
   readonly book: string;
   readonly as: ReadingsForm;
+  /** File for the report; standard output where it is left out. */
+  readonly out?: string;
+  /** Of a PDF; that of the first book where it is left out. */
+  readonly paper?: Paper;
   readonly evenIfChanged?: boolean;
 }
 
-export type ReadingsForm = 'text' | 'json' | 'csv' | 'html';
+type ReadingsForm = 'text' | 'json' | 'csv' | 'html' | 'pdf';
 
 /** Exit status 1 where anything is out, missing or otherwise wrong with a build. */
 export async function readings(
   paths: readonly string[],
-  {book, as, evenIfChanged}: ReadingsOptions,
-  {report, aside}: Streams,
+  options: ReadingsOptions,
+  streams: Streams,
 ): Promise<Exit> {
-  const {records, failures} = await readRecords(paths);
-  const complain = (failure: Failure) => aside(`wmark: ${printable(failureText(failure))}\n`);
+  const complain = (failure: Failure) => streams.aside(`wmark: ${printable(failureText(failure))}\n`);
+  if (options.as === 'pdf' && options.out === undefined) {
+    complain({
+      ok: false,
+      says: 'a PDF needs a file to go to',
+      hint: 'name it with --out, as in --out report.pdf',
+    });
+    return EXIT.unable;
+  }
+  const {builds, papers, failures} = await judgedBuilds(paths, options, streams);
   failures.forEach(complain);
-  let unable = failures.length > 0;
+  if (builds.length === 0) return EXIT.unable;
+  const paper = options.paper ?? papers[0] ?? 'A4';
+  const failure = await put({builds, spread: spreadOf(builds)}, {...options, paper}, streams);
+  if (failure) complain(failure);
+  if (failure || failures.length > 0) return EXIT.unable;
+  return builds.every(isWell) ? EXIT.clean : EXIT.errors;
+}
+
+interface JudgedBuilds {
+  readonly builds: BuildReport[];
+  /** That of the shop of each build. */
+  readonly papers: readonly Paper[];
+  readonly failures: readonly Failure[];
+}
+
+async function judgedBuilds(
+  paths: readonly string[],
+  {book, evenIfChanged}: ReadingsOptions,
+  {aside}: Streams,
+): Promise<JudgedBuilds> {
+  const {records, failures: unread} = await readRecords(paths);
+  const failures = [...unread];
   const builds: BuildReport[] = [];
+  const papers: Paper[] = [];
   const asker = askerAt(book);
   for (const build of buildsOf(records)) {
     const found = await asker(build);
     if (!found.ok) {
-      complain({...found, says: `${build.files.join(', ')}: ${found.says}`});
-      unable = true;
+      failures.push({...found, says: `${build.files.join(', ')}: ${found.says}`});
       continue;
     }
     if (found.lacksJob) aside(`wmark: ${printable(noJob(build, found.file))}\n`);
     builds.push(judgeBuild(build, found.asked, {evenIfChanged}));
+    papers.push(found.asked.spec.shop.paper);
   }
-  if (builds.length === 0) return EXIT.unable;
-  report(written({builds, spread: spreadOf(builds)}, as));
-  if (unable) return EXIT.unable;
-  return builds.every(isWell) ? EXIT.clean : EXIT.errors;
+  return {builds, papers, failures};
 }
 
+interface Put {
+  readonly as: ReadingsForm;
+  readonly out?: string | undefined;
+  readonly paper: Paper;
+}
+
+/** Writes the report to where it belongs. */
+async function put(
+  result: ReadingsReport,
+  {as, out, paper}: Put,
+  {report, aside}: Streams,
+): Promise<Failure | undefined> {
+  if (out === undefined) {
+    report(written(result, as));
+    return undefined;
+  }
+  let text: string | Uint8Array = written(result, as);
+  if (as === 'pdf') {
+    const make = await pdfMaker();
+    const pdf = make(() => reportPrint(result, paper), []);
+    if (!pdf.ok) return pdf;
+    const missing = missingText(out, pdf);
+    if (missing !== undefined) aside(`wmark: ${printable(missing)}\n`);
+    text = pdf.bytes;
+  }
+  const made = await writeFiles([{path: resolve(out), text}]);
+  return made.ok ? undefined : made;
+}
+
+/** The report as text; a PDF has none. */
 function written(result: ReadingsReport, as: ReadingsForm): string {
   switch (as) {
     case 'json':
@@ -58,8 +124,10 @@ function written(result: ReadingsReport, as: ReadingsForm): string {
       return readingsCsv(result.builds);
     case 'html':
       return readingsHtml(result);
-    default:
+    case 'text':
       return reportText(result);
+    case 'pdf':
+      return '';
   }
 }
 

@@ -1,4 +1,5 @@
 /** `wmark sheet`: checks books and writes their sheets, a folder for each engine. */
+
 import {readdir} from 'node:fs/promises';
 import {join, resolve} from 'node:path';
 import {checkWithJobs} from '../findings/check-jobs.js';
@@ -8,10 +9,10 @@ import type {LoadedBook} from '../host/load.js';
 import {leadsOut, shownName} from '../host/names.js';
 import {type SheetForm, sheetsOf} from '../host/sheets.js';
 import {writeFiles} from '../host/write.js';
-import type {Paper} from '../sheet/model.js';
 import type {Job} from '../spec/job.js';
-import type {Language} from '../spec/model.js';
+import type {Language, Paper} from '../spec/model.js';
 import {printable} from '../text/printable.js';
+import {bookReport} from './answer-fresh.js';
 import {askedBooks} from './asked-books.js';
 import {checkJson, checkText, counted} from './check-report.js';
 import {EXIT, type Exit} from './exit.js';
@@ -69,9 +70,8 @@ async function writeBook(
   {out, as, paper, language, evenWithErrors}: Omit<SheetCommandOptions, 'job'>,
   {report, aside}: Streams,
 ): Promise<Failure | 'errors' | undefined> {
-  const checked = checkJson([
-    {loaded, report: checkWithJobs(loaded.book, [], {today: today(), alone: loaded.alone === true})},
-  ]);
+  const judged = checkWithJobs(loaded.book, [], {today: today(), alone: loaded.alone === true});
+  const checked = checkJson([bookReport(loaded, judged)]);
   const errors = checked.summary.errors;
   if (errors > 0) aside(checkText(checked));
   if (errors > 0 && !evenWithErrors) {

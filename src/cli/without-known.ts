@@ -1,9 +1,9 @@
 /** `wmark check --known FILE`: the result without the findings that the shop knows of. */
 import type {Failure} from '../host/failure.js';
-import type {LoadedBook} from '../host/load.js';
 import {printable} from '../text/printable.js';
 import {positionAt} from '../text/source.js';
-import {counted, type FindingJson, weighed} from './check-report.js';
+import type {FindingJson} from './answer.js';
+import {counted, weighed} from './check-report.js';
 import type {CheckJson} from './check-shape.js';
 import {knownList, seenBy, sortedBy} from './known-file.js';
 import type {Streams} from './streams.js';
@@ -15,19 +15,18 @@ export interface Held {
   readonly known: readonly (readonly [finding: FindingJson, because: string])[];
 }
 
-/** The result without the findings that the shop knows of; entries of the list that are settled are said aside. */
+/** `files` are those that were judged. The result without the findings that the shop knows of; entries of the list that are settled are said aside. */
 export async function withoutKnown(
   whole: CheckJson,
-  books: readonly LoadedBook[],
-  {known: file}: {readonly known?: string},
+  files: readonly string[],
+  file: string,
   aside: Streams['aside'],
 ): Promise<Held | Failure> {
-  if (file === undefined) return {ok: true, result: whole, known: []};
   const cwd = process.cwd();
   const list = await knownList(file, cwd);
   if (!list.ok) return list;
   const {fresh, known, settled} = sortedBy(whole.findings, list, cwd);
-  const isSeen = seenBy(books, list.folder, cwd);
+  const isSeen = seenBy(files, list.folder, cwd);
   for (const [entry, found] of settled) {
     if (!isSeen(entry)) continue;
     const {line} = positionAt(list.source, entry.where.span.start);

@@ -172,6 +172,8 @@ function ofFit(item: Fit): Demand[] {
       ? amount('limits', {...limits, value: limits.value}, 'narrower')
       : []),
     ...each('between', item.between),
+    ...each('taper-of', item.taperOf),
+    ...each('out-of-round-of', item.outOfRoundOf),
     word('by', item.by, item.where),
     ...anyOf('tool', item.using, item.where),
     ...flag('rework', item.rework, item),

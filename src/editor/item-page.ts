@@ -48,6 +48,8 @@ function fieldsOf(item: Item, spec: Specification): string[] {
       return [
         ...named('between', item.between, ' and '),
         ...stated('limits', item.limits, spec),
+        ...named('taper of', item.taperOf, ' and '),
+        ...named('out-of-round of', item.outOfRoundOf, ' and '),
         ...named('read with', item.using, ' or '),
         ...named('when these are in', item.when?.installed ?? []),
         ...named('when these are tight', item.when?.tight ?? []),

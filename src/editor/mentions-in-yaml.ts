@@ -18,6 +18,8 @@ export const NAMING_FIELDS: Readonly<Record<string, readonly ItemKind[]>> = {
   on: ANY,
   lubricants: ['consumable'],
   between: ['part', 'surface'],
+  'taper-of': ['fit'],
+  'out-of-round-of': ['fit'],
   seal: ['consumable', 'part'],
   holds: ['part'],
   threads: ['consumable'],

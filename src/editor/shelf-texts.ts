@@ -3,6 +3,7 @@
  * long as it stays as it is.
  */
 import {stat} from 'node:fs/promises';
+import {DISK} from '../host/disk.js';
 import {type ReadText, readText, unsavedText} from '../host/read.js';
 import type {Reader} from '../host/reader.js';
 import {readProcedure} from '../procedure/read.js';
@@ -31,6 +32,7 @@ export class ShelfTexts {
 
   readonly reader: Reader = {
     text: (path, shown, limit) => this.#text(path, shown, limit),
+    disk: DISK,
     extendsOf: this.#extends,
     procedure: this.#procedures,
     specification: (texts) => this.#specification(texts),

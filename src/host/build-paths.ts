@@ -2,12 +2,12 @@
  * From the names under `build:` and `extends:` to true files on disk. A book may reach anywhere below the
  * folder of its shop.yaml and nowhere else, whatever links or dots a name is made of.
  */
-import {readdir, stat} from 'node:fs/promises';
 import {basename, dirname, isAbsolute, resolve} from 'node:path';
 import type {Located} from '../spec/model.js';
 import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
-import {liesBelow, truePath} from './names.js';
+import type {Disk} from './disk.js';
+import {liesBelow} from './names.js';
 
 /** Where names are looked up: true paths of the folder of the file that holds the name, and of the shop. */
 export interface Bounds {
@@ -15,8 +15,15 @@ export interface Bounds {
   readonly shopFolder: string;
 }
 
+/** What names ask of the disk. */
+type Look = Pick<Disk, 'truePath' | 'kind' | 'names'>;
+
 /** The true path of the file that a name stands for, or what is wrong with the name. */
-export async function fileNamed(name: Located<string>, bounds: Bounds): Promise<string | Problem> {
+export async function fileNamed(
+  name: Located<string>,
+  bounds: Bounds,
+  disk: Look,
+): Promise<string | Problem> {
   const written = name.value;
   if (isAbsolute(written)) {
     return unreadable(
@@ -26,18 +33,20 @@ export async function fileNamed(name: Located<string>, bounds: Bounds): Promise<
     );
   }
   const path = resolve(bounds.folder, written);
-  const real = await truePath(path);
-  if (real === undefined) return missing(name, path, bounds);
+  const real = await disk.truePath(path);
+  if (real === undefined) return missing(name, path, bounds, disk);
   if (!liesBelow(real, bounds.shopFolder)) return outside(name);
-  if (!(await stat(real)).isFile()) return unreadable(name, `${written} is not a file`, 'name a file');
+  const kind = await disk.kind(real);
+  // It may have gone since.
+  if (kind === 'missing') return missing(name, path, bounds, disk);
+  if (kind !== 'file') return unreadable(name, `${written} is not a file`, 'name a file');
   return real;
 }
 
 /** The true paths of the procedures, in build order, each once; what is wrong with the other names, and which of them led to none. */
 export async function proceduresNamed(
   build: readonly Located<string>[],
-  boundsOf: (name: Located<string>) => Bounds,
-  specification: ReadonlySet<string>,
+  {boundsOf, specification, disk}: NamesLookedUp,
 ): Promise<{
   readonly paths: readonly NamedFile[];
   readonly problems: readonly Problem[];
@@ -47,7 +56,7 @@ export async function proceduresNamed(
   const unread: Located<string>[] = [];
   const problems: Problem[] = [];
   for (const name of build) {
-    const found = await fileNamed(name, boundsOf(name));
+    const found = await fileNamed(name, boundsOf(name), disk);
     const ofSpecification = typeof found === 'string' && specification.has(found);
     if (typeof found !== 'string' || ofSpecification) {
       problems.push(notWhole(typeof found === 'string' ? itself(name) : found));
@@ -56,6 +65,14 @@ export async function proceduresNamed(
     else paths.set(found, name);
   }
   return {paths: [...paths].map(([path, name]) => ({path, name})), problems, unread};
+}
+
+/** How the names of a `build:` are looked up. */
+interface NamesLookedUp {
+  readonly boundsOf: (name: Located<string>) => Bounds;
+  /** True paths of the files of the specification itself. */
+  readonly specification: ReadonlySet<string>;
+  readonly disk: Look;
 }
 
 /** A file on disk, and the name in engine.yaml that leads to it. */
@@ -76,11 +93,17 @@ export function notWhole(problem: Problem): Problem {
 }
 
 /** Says nothing of what lies outside the shop's folder, not even whether it is there. */
-async function missing(name: Located<string>, path: string, {shopFolder}: Bounds): Promise<Problem> {
-  const folder = await truePath(dirname(path));
+async function missing(
+  name: Located<string>,
+  path: string,
+  {shopFolder}: Bounds,
+  disk: Look,
+): Promise<Problem> {
+  const folder = await disk.truePath(dirname(path));
   const inside = folder === shopFolder || liesBelow(folder ?? path, shopFolder);
   if (!inside) return outside(name);
-  const meant = folder && nearest(basename(path), await readdir(folder));
+  const names = folder === undefined ? [] : await disk.names(folder);
+  const meant = 'code' in names ? undefined : nearest(basename(path), names);
   const hint = meant ? `did you mean ${meant}?` : 'write it, or take the name out';
   return unreadable(name, `there is no file ${name.value}`, hint);
 }

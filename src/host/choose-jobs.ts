@@ -23,7 +23,8 @@ export function booksForJob(
   const chosen = books.flatMap((loaded) =>
     loaded.jobs.filter((job) => number === ALL || job.number === number).map((job) => withJob(loaded, job)),
   );
-  return chosen.length > 0 ? chosen : noSuchJob(books, number);
+  const known = books.flatMap(({jobs}) => jobs.map((job) => job.number));
+  return chosen.length > 0 ? chosen : noSuchJob(known, number);
 }
 
 /** `only` that names jobs alone asks for all of each of them. */
@@ -38,8 +39,10 @@ function withJob(loaded: LoadedBook, job: Job): LoadedBook {
   return {...loaded, jobs: [job], book: {...loaded.book, job}};
 }
 
-function noSuchJob(books: readonly LoadedBook[], number: string): Failure {
-  const known = [...new Set(books.flatMap(({jobs}) => jobs.map((job) => job.number)))];
+/** No book has the job; `numbers` are those of all their jobs. */
+export function noSuchJob(numbers: readonly string[], wanted: string): Failure {
+  const known = [...new Set(numbers)];
+  const number = wanted.trim();
   if (known.length === 0) {
     return {
       ok: false,

@@ -28,6 +28,11 @@ export function failureText(failure: Failure): string {
 export function systemFailure(error: unknown, file: string): Failure {
   const code = error instanceof Error && 'code' in error ? error.code : undefined;
   if (typeof code !== 'string' || !code.startsWith('E') || code.startsWith('ERR_')) throw error;
+  return systemFailureOf(code, file);
+}
+
+/** The same by the code of the error, as `ENOSPC`. */
+export function systemFailureOf(code: string, file: string): Failure {
   const [says, hint] = MEANINGS[code] ?? [`the system refused it (${code})`, 'see that it can be used'];
   return {ok: false, says, hint, where: {file}};
 }

@@ -1,12 +1,17 @@
 /** From the paths that a user gives to the books that they stand for, each once. */
 import {basename, dirname, resolve} from 'node:path';
+import {DISK} from './disk.js';
 import {type Failure, systemFailure} from './failure.js';
-import {ENGINE_FILE, engineFilesAbove, engineFilesBelow, kindOfPath, SHOP_FILE, shopFileFor} from './find.js';
-import {engineFileOfJob} from './jobs.js';
-import {proceduresOf} from './listed.js';
+import {
+  ENGINE_FILE,
+  engineFileOfJob,
+  engineFilesAbove,
+  engineFilesBelow,
+  SHOP_FILE,
+  shopFileFor,
+} from './find.js';
 import {shownName, truePath} from './names.js';
-import {FRESH, type Reader} from './reader.js';
-import {specificationAt} from './specification.js';
+import type {Reader, Way} from './reader.js';
 
 export interface FoundBook {
   /** True path of its engine.yaml. */
@@ -25,11 +30,7 @@ export interface Found {
 }
 
 /** The books at the paths. What leads nowhere is a failure beside them. */
-export async function findBooks(
-  paths: readonly string[],
-  cwd: string,
-  reader: Reader = FRESH,
-): Promise<Found> {
+export async function findBooks(paths: readonly string[], cwd: string, reader?: Reader): Promise<Found> {
   const found = new Map<string, FoundBook>();
   const failures: Failure[] = [];
   for (const path of paths) {
@@ -40,16 +41,27 @@ export async function findBooks(
   return {found: [...found.values()], failures};
 }
 
+/** Every engine.yaml at the first path asked for is a base for others. */
+export function onlyBases(path: string, cwd: string): Failure {
+  const hint = 'list the procedures of a book under `build:`';
+  return {
+    ok: false,
+    says: 'no engine.yaml here has a `build:`',
+    hint,
+    where: {file: shownName(resolve(cwd, path), cwd)},
+  };
+}
+
 interface Books {
   readonly ok: true;
   readonly books: readonly FoundBook[];
 }
 
-async function booksAt(path: string, cwd: string, reader: Reader): Promise<Books | Failure> {
+async function booksAt(path: string, cwd: string, reader: Reader | undefined): Promise<Books | Failure> {
   const absolute = resolve(cwd, path);
   const file = shownName(absolute, cwd);
   try {
-    const kind = await kindOfPath(absolute);
+    const kind = await DISK.kind(absolute);
     const real = await truePath(absolute);
     if (kind === 'missing' || real === undefined) {
       return {
@@ -76,38 +88,20 @@ async function booksBelow(folder: string, file: string): Promise<Books | Failure
   return books.length > 0 ? {ok: true, books} : noBook(file);
 }
 
-/** How files are read, and the working folder to which their names are relative. */
-interface Way {
-  readonly cwd: string;
-  readonly reader: Reader;
-}
-
 /** The nearest book that lists the procedure, else all of the shop that do, else the nearest, for it alone. */
 async function booksWith(procedure: string, file: string, way: Way): Promise<Books | Failure> {
+  // Loaded only now: a search below folders reads no book.
+  const {listingBooks} = await import('./listing-books.js');
   const above = engineFilesAbove(dirname(procedure));
+  const forIt = (engineFile: string): FoundBook => ({engineFile, only: [procedure]});
   const [listing] = await listingBooks(above, procedure, way);
-  if (listing) return {ok: true, books: [listing]};
+  if (listing !== undefined) return {ok: true, books: [forIt(listing)]};
   const shopFile = shopFileFor(dirname(procedure));
   const others = shopFile ? await engineFilesBelow(dirname(shopFile)) : [];
-  const books = await listingBooks(others, procedure, way);
+  const books = (await listingBooks(others, procedure, way)).map(forIt);
   if (books.length > 0) return {ok: true, books};
   const [nearest] = above;
   return nearest ? {ok: true, books: [{engineFile: nearest, alone: procedure}]} : noBook(file);
-}
-
-async function listingBooks(
-  engineFiles: readonly string[],
-  procedure: string,
-  {cwd, reader}: Way,
-): Promise<FoundBook[]> {
-  const books: FoundBook[] = [];
-  for (const engineFile of engineFiles) {
-    const read = await specificationAt(engineFile, cwd, reader);
-    if (!read.ok) continue;
-    const {paths} = await proceduresOf(read);
-    if (paths.some(({path}) => path === procedure)) books.push({engineFile, only: [procedure]});
-  }
-  return books;
 }
 
 function noBook(file: string): Failure {

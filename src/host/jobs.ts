@@ -1,32 +1,20 @@
 /** Reads the jobs of a book from disk: jobs/*.yaml beside its engine.yaml. */
-import {existsSync} from 'node:fs';
-import {readdir} from 'node:fs/promises';
-import {basename, dirname, extname, join} from 'node:path';
+import {join} from 'node:path';
 import type {Job} from '../spec/job.js';
 import {jobsTogether} from '../spec/jobs.js';
 import type {Specification} from '../spec/model.js';
 import type {Problem} from '../text/problem.js';
-import {type Failure, systemFailure} from './failure.js';
-import {ENGINE_FILE} from './find.js';
-import {liesBelow, shownName, truePath} from './names.js';
+import {type Failure, systemFailureOf} from './failure.js';
+import {isJobName, JOBS_FOLDER} from './find.js';
+import {liesBelow, shownName} from './names.js';
 import {LIMITS} from './read.js';
 import type {Reader} from './reader.js';
-
-const JOBS_FOLDER = 'jobs';
 
 export interface ReadJobs {
   /** In order of their file names. */
   readonly jobs: readonly Job[];
   /** Of files that can't be read. */
   readonly problems: readonly Problem[];
-}
-
-/** The engine.yaml that a file is a job of, by where it lies; nothing for any other file. */
-export function engineFileOfJob(path: string): string | undefined {
-  const folder = dirname(path);
-  if (basename(folder) !== JOBS_FOLDER || !isJobName(basename(path))) return undefined;
-  const engineFile = join(dirname(folder), ENGINE_FILE);
-  return existsSync(engineFile) ? engineFile : undefined;
 }
 
 /** The jobs beside the engine.yaml in a folder (a true path). */
@@ -37,11 +25,11 @@ export async function jobsBeside(
 ): Promise<ReadJobs> {
   const jobs: Job[] = [];
   const problems: Problem[] = [];
-  const files = await jobFiles(join(folder, JOBS_FOLDER), cwd);
+  const files = await jobFiles(join(folder, JOBS_FOLDER), cwd, reader.disk);
   if (!files.ok) return {jobs, problems: [problemOf(files)]};
   for (const file of files.paths) {
     const shown = shownName(file, cwd);
-    const path = await truePath(file);
+    const path = await reader.disk.truePath(file);
     if (path === undefined || !liesBelow(path, shopFolder)) {
       problems.push(outside(shown));
       continue;
@@ -53,22 +41,17 @@ export async function jobsBeside(
   return {jobs: jobsTogether(jobs), problems};
 }
 
-function isJobName(name: string): boolean {
-  return !name.startsWith('.') && ['.yaml', '.yml'].includes(extname(name));
-}
-
 async function jobFiles(
   folder: string,
   cwd: string,
+  disk: Reader['disk'],
 ): Promise<{readonly ok: true; readonly paths: readonly string[]} | Failure> {
-  try {
-    const names = (await readdir(folder)).filter(isJobName).sort();
-    return {ok: true, paths: names.map((name) => join(folder, name))};
-  } catch (error) {
-    const code = error instanceof Error && 'code' in error ? error.code : undefined;
-    if (code === 'ENOENT' || code === 'ENOTDIR') return {ok: true, paths: []};
-    return systemFailure(error, shownName(folder, cwd));
+  const names = await disk.names(folder);
+  if (!('code' in names)) {
+    return {ok: true, paths: names.filter(isJobName).map((name) => join(folder, name))};
   }
+  if (names.code === 'ENOENT' || names.code === 'ENOTDIR') return {ok: true, paths: []};
+  return systemFailureOf(names.code, shownName(folder, cwd));
 }
 
 /** No other file names a job, so the problem stands in the job's own, which nobody could read. */

@@ -7,7 +7,7 @@ import type {Located} from '../spec/model.js';
 import type {Problem} from '../text/problem.js';
 import {type NamedFile, notWhole, unreadable} from './build-paths.js';
 import type {Failure} from './failure.js';
-import {type FoundBook, findBooks} from './find-books.js';
+import {type FoundBook, findBooks, onlyBases} from './find-books.js';
 import {jobsBeside} from './jobs.js';
 import {proceduresOf} from './listed.js';
 import {shownName} from './names.js';
@@ -56,18 +56,13 @@ export async function loadBooks(
   }
   const [path] = paths;
   const nothing = books.length === 0 && failed.length === 0 && path !== undefined;
-  return {books, failures: nothing ? [onlyBases(shownName(resolve(cwd, path), cwd))] : failed};
+  return {books, failures: nothing ? [onlyBases(path, cwd)] : failed};
 }
 
 /** The jobs that are looked at: all of the book's, unless nothing but some of them was asked for. */
 export function jobsAsked({jobs, only}: Pick<LoadedBook, 'jobs' | 'only'>): readonly Job[] {
   const named = only ? jobs.filter(({source}) => only.has(source.file)) : [];
   return only && named.length === only.size ? named : jobs;
-}
-
-function onlyBases(file: string): Failure {
-  const hint = 'list the procedures of a book under `build:`';
-  return {ok: false, says: 'no engine.yaml here has a `build:`', hint, where: {file}};
 }
 
 /** The one book in a folder. */
@@ -86,7 +81,7 @@ export async function loadBook(folder: string, cwd: string = process.cwd()): Pro
 }
 
 /** One book that `findBooks` found; nothing where a search came upon a base for other books. */
-async function loadFound(
+export async function loadFound(
   found: FoundBook,
   cwd: string,
   reader: Reader,
@@ -95,6 +90,7 @@ async function loadFound(
   if (!read.ok) return read;
   if (found.searched && read.spec.build.length === 0) return undefined;
   const {engineFile} = found;
+  const {disk} = reader;
   const from = {
     ok: true,
     file: shownName(engineFile, cwd),
@@ -107,14 +103,14 @@ async function loadFound(
     if (!procedure.ok) return procedure;
     const procedures = [reader.procedure(procedure.source)];
     const only = new Set([procedure.source.file]);
-    const problems = await pictureProblems(procedures, from);
+    const problems = await pictureProblems(procedures, {...from, disk});
     return {...from, book: {spec: read.spec, procedures, problems}, jobs: [], alone: true, only};
   }
-  const named = await proceduresOf(read);
+  const named = await proceduresOf(read, disk);
   const {procedures, problems, unread} = await readProcedures(named.paths, cwd, reader);
   const lost = [...named.unread, ...unread];
   const beside = await jobsBeside(from.folder, read.spec, {...from, reader});
-  const pictures = await pictureProblems(procedures, from);
+  const pictures = await pictureProblems(procedures, {...from, disk});
   const all = [...named.problems, ...problems, ...pictures, ...beside.problems];
   const book = {spec: read.spec, procedures, problems: all, ...(lost.length > 0 && {unread: lost})};
   const only = found.only && new Set(found.only.map((path) => shownName(path, cwd)));

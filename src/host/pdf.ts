@@ -1,15 +1,16 @@
 /**
- * Prints a sheet or cover as PDF/UA-1: its data and pictures are handed to one Typst template, compiled inside this
+ * Prints a sheet, cover or build report as PDF/UA-1: its data and pictures are handed to one Typst template, compiled inside this
  * process. The compiler is loaded when the first PDF is asked for.
  */
 import {existsSync} from 'node:fs';
 import {join} from 'node:path';
 import type {NodeCompiler} from '@myriaddreamin/typst-ts-node-compiler';
-import type {Print} from '../sheet/print.js';
-import {printJson} from '../sheet/print-json.js';
+import type {Print} from '../print/document.js';
+import {printJson} from '../print/json.js';
+import partsTemplate from '../print/typst/parts.typ';
+import reportTemplate from '../readings/typst/report.typ';
 import type {PathOf} from '../sheet/print-prose.js';
 import coverTemplate from '../sheet/typst/cover.typ';
-import partsTemplate from '../sheet/typst/parts.typ';
 import sheetTemplate from '../sheet/typst/sheet.typ';
 import type {Failure} from './failure.js';
 import {packageFolder} from './package.js';
@@ -20,6 +21,12 @@ export interface Pdf {
   readonly pages: number;
   /** Characters that no font has; a frame stands in their place. */
   readonly missing: readonly string[];
+}
+
+/** What the user is told of characters that no font has; undefined where there are none. */
+export function missingText(name: string, {missing}: Pdf): string | undefined {
+  if (missing.length === 0) return undefined;
+  return `${name}: no font on this machine has ${missing.join(' ')}; a frame stands in their place`;
 }
 
 /** Makes one PDF after another; the pictures are data addresses as `embedPictures` makes them. */
@@ -51,7 +58,7 @@ export async function pdfMaker(): Promise<PdfMaker> {
 /** Documents for which the compiler remembers what it has laid out. */
 const KEPT = 2;
 
-const TEMPLATES = {sheet: sheetTemplate, cover: coverTemplate};
+const TEMPLATES = {sheet: sheetTemplate, cover: coverTemplate, report: reportTemplate};
 
 /** Texts that no font can show are looked for this often; each time some are replaced. */
 const ROUNDS = 5;
@@ -80,7 +87,7 @@ function compiled(print: Print, compiler: NodeCompiler): Pdf | Failure {
 }
 
 function refused(says: string): Failure {
-  return {ok: false, says: `the PDF could not be made: ${says}`, hint: 'print the HTML sheet from a browser'};
+  return {ok: false, says: `the PDF could not be made: ${says}`, hint: 'print the HTML from a browser'};
 }
 
 /** The characters of the texts that the compiler says no font can show; it quotes them as Rust does, escaped twice. */

@@ -2,12 +2,16 @@
 import {resolve} from 'node:path';
 import type {Block, Picture, Procedure} from '../procedure/model.js';
 import type {Problem} from '../text/problem.js';
-import {findPicture} from './pictures.js';
+import type {Disk} from './disk.js';
 
 /** In the order of the texts. */
 export async function pictureProblems(
   procedures: readonly Procedure[],
-  {shopFolder, cwd}: {readonly shopFolder: string; readonly cwd: string},
+  {
+    shopFolder,
+    cwd,
+    disk,
+  }: {readonly shopFolder: string; readonly cwd: string; readonly disk: Pick<Disk, 'picture'>},
 ): Promise<Problem[]> {
   const problems: Problem[] = [];
   for (const {source, sections, steps} of procedures) {
@@ -15,7 +19,7 @@ export async function pictureProblems(
     const inSections = sections.flatMap(({content}) => content.flatMap(pictureOf));
     const inSteps = steps.flatMap(({pictures, more}) => [...pictures, ...more.flatMap(pictureOf)]);
     for (const {url, span} of inTextOrder([...inSections, ...inSteps])) {
-      const found = await findPicture(url, bounds);
+      const found = await disk.picture(url, bounds);
       if (found.ok) continue;
       const {says, hint} = found;
       problems.push({name: 'picture-missing', where: {file: source.file, span}, says, hint});

@@ -90,7 +90,8 @@ export async function findPicture(
   const outside = !liesBelow(path ?? folder ?? shopFolder, shopFolder) && (path ?? folder) !== shopFolder;
   if (outside) return refused(`${name} lies outside the shop's folder`, 'put the picture below it');
   if (path === undefined) return refused(`there is no picture ${name}`, 'put it there, or take it out');
-  const about = await stat(path);
+  const about = await stat(path).catch(() => undefined);
+  if (about === undefined) return refused(`${name} can't be read`, 'see who may read it');
   if (!about.isFile()) return refused(`${name} is not a file`, 'name a picture');
   if (about.size > LARGEST_PICTURE) return refused(`${name} is larger than 8 MiB`, 'save it smaller');
   const head = await headOf(path);

@@ -14,6 +14,8 @@ export const LIMITS = {
   specification: 1024 * 1024,
   /** An entry of a record takes some 200 bytes, a whole build some 300 KB. */
   record: 16 * 1024 * 1024,
+  /** A finding takes about 1 KB of a report. */
+  report: 128 * 1024 * 1024,
 } as const;
 
 export type ReadText = {readonly ok: true; readonly source: Source} | Failure;

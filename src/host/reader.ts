@@ -5,10 +5,12 @@
 import {readProcedure} from '../procedure/read.js';
 import {readJob} from '../spec/job.js';
 import {extendsOf, readSpecification} from '../spec/resolve.js';
-import {readText} from './read.js';
+import {DISK, type Disk} from './disk.js';
 
 export interface Reader {
-  readonly text: typeof readText;
+  /** Where an editor lays unsaved texts over the disk. */
+  readonly text: Disk['text'];
+  readonly disk: Omit<Disk, 'text'>;
   readonly extendsOf: typeof extendsOf;
   readonly specification: typeof readSpecification;
   readonly procedure: typeof readProcedure;
@@ -17,9 +19,16 @@ export interface Reader {
 
 /** From the disk, and everything anew. */
 export const FRESH: Reader = {
-  text: readText,
+  text: DISK.text,
+  disk: DISK,
   extendsOf,
   specification: readSpecification,
   procedure: readProcedure,
   job: readJob,
 };
+
+/** How files are read, and the working folder to which their names are relative. */
+export interface Way {
+  readonly cwd: string;
+  readonly reader?: Reader | undefined;
+}

@@ -1,4 +1,5 @@
 /** The sheets of a book that was loaded from disk, ready to be written: the cover first, pictures inside. */
+
 import {resolve} from 'node:path';
 import type {Book} from '../build/book.js';
 import {forJob} from '../build/for-job.js';
@@ -10,14 +11,14 @@ import {sheetHtml} from '../sheet/html.js';
 import {coverHtml} from '../sheet/html-cover.js';
 import {LANGUAGES} from '../sheet/languages.js';
 import {sheetMarkdown} from '../sheet/markdown.js';
-import type {Paper, Sheet} from '../sheet/model.js';
+import type {Sheet} from '../sheet/model.js';
 import {sheetNames} from '../sheet/names.js';
 import {sheetPrint} from '../sheet/print.js';
 import {coverPrint} from '../sheet/print-cover.js';
-import type {Language} from '../spec/model.js';
+import type {Language, Paper} from '../spec/model.js';
 import type {Failure} from './failure.js';
 import type {LoadedBook} from './load.js';
-import {type PdfMaker, pdfMaker} from './pdf.js';
+import {missingText, type PdfMaker, pdfMaker} from './pdf.js';
 import {embedPictures} from './pictures.js';
 
 /** By the ending of the file. Markdown has sheets and no cover. */
@@ -139,10 +140,8 @@ function sheetFile(
 
 function pdfFile(name: string, pdf: ReturnType<PdfMaker>): Made {
   if (!pdf.ok) return pdf;
-  const {bytes, missing} = pdf;
-  if (missing.length === 0) return {file: {name, text: bytes}, asides: []};
-  const says = `${name}: no font on this machine has ${missing.join(' ')}; a frame stands in their place`;
-  return {file: {name, text: bytes}, asides: [says]};
+  const aside = missingText(name, pdf);
+  return {file: {name, text: pdf.bytes}, asides: aside === undefined ? [] : [aside]};
 }
 
 /** Procedures that the engine on the stand does not need. */

@@ -5,7 +5,7 @@ import {positionAt, type Source, type Where} from '../text/source.js';
 import {type Bounds, fileNamed} from './build-paths.js';
 import type {Failure} from './failure.js';
 import {shopFileFor} from './find.js';
-import {liesBelow, shownName, truePath} from './names.js';
+import {liesBelow, shownName} from './names.js';
 import {LIMITS} from './read.js';
 import {FRESH, type Reader} from './reader.js';
 
@@ -24,10 +24,11 @@ export async function specificationAt(
   cwd: string,
   reader: Reader = FRESH,
 ): Promise<ReadSpecification | Failure> {
-  const shopFile = shopFileFor(dirname(engineFile));
-  const shopFolder = shopFile === undefined ? dirname(engineFile) : await folderOfShop(shopFile);
+  const {disk} = reader;
+  const shopFile = shopFileFor(dirname(engineFile), disk);
+  const shopFolder = shopFile === undefined ? dirname(engineFile) : await folderOfShop(shopFile, disk);
   if (shopFile !== undefined && shopFolder === undefined) return leadsOutside(shopFile, cwd);
-  if (shopFolder === undefined || !liesBelow((await truePath(engineFile)) ?? engineFile, shopFolder))
+  if (shopFolder === undefined || !liesBelow((await disk.truePath(engineFile)) ?? engineFile, shopFolder))
     return leadsOutside(engineFile, cwd);
   const chain = await readChain(engineFile, shopFolder, {cwd, reader});
   if (!chain.ok) return chain;
@@ -42,7 +43,7 @@ export async function specificationAt(
     bases: bases.map((base) => base.source),
   });
   const paths = chain.links.map((link) => [link.source.file, link.path] as const);
-  if (shop && shopFile) paths.push([shop.source.file, (await truePath(shopFile)) ?? shopFile]);
+  if (shop && shopFile) paths.push([shop.source.file, (await disk.truePath(shopFile)) ?? shopFile]);
   return {ok: true, spec, shopFolder, paths: new Map(paths)};
 }
 
@@ -50,12 +51,12 @@ export async function specificationAt(
  * The true folder of a shop.yaml. A link would move the bounds of all that the book may read, so it may lead only to
  * what lies below its own folder, or to a shop.yaml that would be found from here without it.
  */
-async function folderOfShop(shopFile: string): Promise<string | undefined> {
-  const [real, home] = [await truePath(shopFile), await truePath(dirname(shopFile))];
+async function folderOfShop(shopFile: string, disk: Reader['disk']): Promise<string | undefined> {
+  const [real, home] = [await disk.truePath(shopFile), await disk.truePath(dirname(shopFile))];
   if (real === undefined || home === undefined) return undefined;
   if (liesBelow(real, home)) return home;
-  const above = shopFileFor(dirname(home));
-  return above !== undefined && (await truePath(above)) === real ? dirname(real) : undefined;
+  const above = shopFileFor(dirname(home), disk);
+  return above !== undefined && (await disk.truePath(above)) === real ? dirname(real) : undefined;
 }
 
 function leadsOutside(file: string, cwd: string): Failure {
@@ -91,7 +92,7 @@ async function readChain(engineFile: string, shopFolder: string, way: Way): Prom
     const name = way.reader.extendsOf(last.source);
     if (name === undefined) return {ok: true, links};
     const bounds: Bounds = {folder: dirname(last.path), shopFolder};
-    const found = await fileNamed(name, bounds);
+    const found = await fileNamed(name, bounds, way.reader.disk);
     if (typeof found !== 'string') return failureAt(last.source, name.where, found.says, found.hint);
     if (links.some(({path}) => path === found)) {
       return failureAt(last.source, name.where, `${name.value} extends this file in turn`, CIRCLE_HINT);

@@ -6,7 +6,7 @@ import type {Element} from 'hast';
 import {s} from 'hastscript';
 import {printable} from '../text/printable.js';
 import {plain} from './remark.js';
-import type {Limits, Verdict} from './verdict.js';
+import {guardOf, type Limits, type Verdict} from './verdict.js';
 
 export interface Chart {
   /** What is drawn, for those who cannot see it. */
@@ -83,7 +83,9 @@ function scaleFor(rows: readonly ChartRow[], {least, most}: Limits): Scale | und
   return {low, high, x: (value) => tidy(LEFT + ((value - low) / (high - low)) * (WIDTH - LEFT - RIGHT))};
 }
 
-function band({low, high, x}: Scale, {least, most, doubt = 0}: Limits, bottom: number): Element[] {
+function band({low, high, x}: Scale, limits: Limits, bottom: number): Element[] {
+  const {least, most} = limits;
+  const guard = guardOf(limits);
   if (least === undefined && most === undefined) return [];
   const rect = (from: number, to: number, fill: string) =>
     from < to
@@ -93,8 +95,8 @@ function band({low, high, x}: Scale, {least, most, doubt = 0}: Limits, bottom: n
   const ends = [least, most].filter((end) => end !== undefined);
   return [
     ...rect(from, to, '#d8d8d8'),
-    // The lighter part is where a reading proves that the limits are kept.
-    ...rect(least === undefined ? from : from + doubt, most === undefined ? to : to - doubt, '#f0f0f0'),
+    // In the darker edges a reading is near a limit.
+    ...rect(least === undefined ? from : from + guard, most === undefined ? to : to - guard, '#f0f0f0'),
     ...ends.map((end) => line(x(end), TOP, x(end), bottom, 1.6)),
   ];
 }

@@ -33,7 +33,12 @@ function standing(line: ReadingLine, last: Round): Remark[] {
     ];
   }
   if (state !== 'near') return [];
-  const says = `${read} is within ${limitsText(line)} by less than the gauge may be out, ±${withUnit(plain(doubt ?? 0), unit)}`;
+  const limits = limitsText(line);
+  if (doubt === undefined) {
+    const says = `${read} is in the last tenth of ${limits}, and how far its gauge may be out is not known`;
+    return [about(line, 'near', `${says}; read it again with a gauge that is known`)];
+  }
+  const says = `${read} is within ${limits} by less than the gauge may be out, ±${withUnit(plain(doubt), unit)}`;
   return [about(line, 'near', `${says}, so it proves nothing; read it with a finer gauge`)];
 }
 

@@ -48,6 +48,8 @@ const limits = {
   most: z.number().optional().describe('inclusive, in `unit`'),
 };
 
+const doubt = z.number().optional().describe('how far the gauge may be out, plus or minus, in `unit`');
+
 const round = z.strictObject({
   ...said,
   round: z.int().min(1),
@@ -55,7 +57,9 @@ const round = z.strictObject({
   verdict: z
     .enum(['in', 'near', 'out'])
     .optional()
-    .describe('near: inside by less than the gauge may be out; left out where there are no limits'),
+    .describe(
+      'near: inside by less than the gauge may be out, or where that is not known in the last tenth of the tolerance; left out where there are no limits',
+    ),
   before: z.array(z.strictObject(said)).describe('what stood in the box before, oldest first'),
 });
 
@@ -66,7 +70,7 @@ const reading = z.strictObject({
   name: text,
   place: text.describe('empty where the item has one place only'),
   ...limits,
-  doubt: z.number().optional().describe('how far the gauge may be out, plus or minus, in `unit`'),
+  doubt,
   rounds: z.array(round).describe('the readings that stand, the last one counts'),
   state: z
     .enum(['in', 'near', 'out', 'unreadable', 'unjudged', 'missing', 'not-called-for'])
@@ -143,6 +147,7 @@ const spread = z.strictObject({
   name: text,
   place: text.describe('empty where the item has one place only'),
   ...limits,
+  doubt,
   values: z.array(
     z.strictObject({
       build: z.string().describe('job, else number of the engine, else the file'),

@@ -2,7 +2,7 @@
 import {printable} from '../text/printable.js';
 import {decimals, limitsText, plain, withUnit} from './remark.js';
 import type {BuildReport, ReadingsReport, Remark, RemarkName, SheetLine, Spread} from './report.js';
-import {spanText} from './worked.js';
+import {spanText} from './worked-line.js';
 
 export function reportText({builds, spread}: ReadingsReport): string {
   const blocks = [...builds.flatMap(buildBlocks), ...spreadBlocks(spread), SEALS_SAY, [sums(builds)]];
@@ -19,7 +19,7 @@ export const SEALS_SAY: readonly string[] = [
 /** The headings of the report, each with what stands below it; every kind of remark has its place. */
 export const HEADINGS: readonly {readonly title: string; readonly names: readonly RemarkName[]}[] = [
   {title: 'Out of limits, or not readable', names: ['out', 'works-out-wrong', 'unreadable', 'mark-differs']},
-  {title: 'Too near a limit for the gauge', names: ['near']},
+  {title: 'Near a limit', names: ['near']},
   {title: 'Missing', names: ['missing', 'sheet-missing']},
   {title: 'Signatures', names: ['same-hand', 'signed-early']},
   {
@@ -39,11 +39,16 @@ export function titleOf(build: BuildReport): string {
 }
 
 /** `10 of 11 sheets judged; 812 of 830 boxes answered`. */
-export function sizeOf({sheets}: BuildReport): string {
+export function sizeOf(build: BuildReport): string {
+  const {sheets} = build;
   const judged = sheets.filter(({state}) => state === 'judged').length;
+  return `${judged} of ${counted(sheets.length, 'sheet')} judged; ${answeredText(build)} boxes answered`;
+}
+
+/** `812 of 830`. */
+export function answeredText({sheets}: BuildReport): string {
   const total = (of: (sheet: SheetLine) => number) => sheets.reduce((sum, sheet) => sum + of(sheet), 0);
-  const boxes = `${total(({answered}) => answered)} of ${total(({asked}) => asked)} boxes answered`;
-  return `${judged} of ${counted(sheets.length, 'sheet')} judged; ${boxes}`;
+  return `${total(({answered}) => answered)} of ${total(({asked}) => asked)}`;
 }
 
 /** `04-crankshaft, step 12`. */
@@ -109,6 +114,7 @@ export function figuresOf({values, smallest, mean, largest, deviation}: Spread) 
     mean: plain(mean, places + 1),
     largest: plain(largest, places),
     deviation: deviation === undefined ? undefined : plain(deviation, places + 1),
+    places,
   };
 }
 

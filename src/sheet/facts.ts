@@ -6,7 +6,7 @@ import type {Clause} from '../procedure/model.js';
 import {amountsOf, clauseOf} from '../procedure/values.js';
 import type {ClauseWord, Verb} from '../procedure/verbs.js';
 import type {Amount} from '../quantity/model.js';
-import type {Item, Specified} from '../spec/model.js';
+import type {Fit, Item, Specified} from '../spec/model.js';
 import {type Named, specifiedAmount, specifiedIds} from './clauses.js';
 import {type Context, fullName, nameOf, type Use} from './context.js';
 import {jobFacts} from './job-facts.js';
@@ -139,6 +139,7 @@ function itemFacts(use: Use, context: Context): Fact[] {
   if (item?.kind === 'check' && tag.verb === 'check' && item.expect !== undefined) {
     return [{label: words.expect, text: item.expect}];
   }
+  if (item?.kind === 'fit' && tag.verb === 'measure') return differenceFacts(item, context);
   if (item?.kind !== 'mark' || tag.verb !== 'record') return [];
   return [
     ...(item.stamped === undefined ? [] : [{label: words.stamped, text: item.stamped}]),
@@ -146,6 +147,12 @@ function itemFacts(use: Use, context: Context): Fact[] {
       ? []
       : [{label: words.mustMatch, text: nameOf(item.matches.value, context)}]),
   ];
+}
+
+/** What a taper or an out-of-round is worked out from. */
+function differenceFacts({taperOf, outOfRoundOf}: Fit, context: Context): Fact[] {
+  const of = [...taperOf, ...outOfRoundOf].map(({value}) => nameOf(value, context));
+  return of.length === 0 ? [] : [{label: context.words.differenceOf, text: of.join(', ')}];
 }
 
 function threadFacts(threads: string | readonly string[] | undefined, context: Context): Fact[] {

@@ -83,6 +83,7 @@ export const GERMAN: Words = {
   turning: 'beim Einsetzen drehen',
   stamped: 'Eingeschlagen',
   mustMatch: 'Muss gleich sein mit',
+  differenceOf: 'Größter weniger kleinster Wert von',
   mustRead: 'Muss lauten',
   to: 'Auf',
   because: 'Grund',

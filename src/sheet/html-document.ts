@@ -2,11 +2,12 @@
 import type {Element, ElementContent, Nodes} from 'hast';
 import {toHtml} from 'hast-util-to-html';
 import {h} from 'hastscript';
+import type {Running} from '../print/running.js';
+import type {Paper} from '../spec/model.js';
+import {withoutUnseen} from '../text/unseen.js';
 import {scriptSource} from './html-script.js';
-import type {Paper} from './model.js';
-import {pageStyle, type Running} from './page.js';
+import {pageStyle} from './page.js';
 import {STYLE} from './style.js';
-import {withoutUnseen} from './unseen.js';
 import type {Words} from './words.js';
 
 export interface Page {

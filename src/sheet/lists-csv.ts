@@ -1,4 +1,5 @@
-/** The lists of builds as comma-separated values by RFC 4180, safe to open in a spreadsheet. */
+/** The lists of builds as comma-separated values for a spreadsheet. */
+import {csvText} from '../text/csv.js';
 import type {BookLists} from './list-model.js';
 import {type ListColumn, type ListName, listTables} from './list-tables.js';
 import type {Value} from './model.js';
@@ -6,13 +7,13 @@ import {fill, type Words} from './words.js';
 
 /**
  * One table whose first columns say which engine, job and list a record is of; a column that a list has not is empty
- * in it. Every field is quoted, lines end in CR LF. A byte-order mark tells spreadsheets that it is UTF-8.
+ * in it. A byte-order mark tells spreadsheets that it is UTF-8.
  */
 export function listsCsv(all: readonly BookLists[], asked?: readonly ListName[]): string {
   const records = all.flatMap((lists) => recordsOf(lists, asked));
   const heads = [...new Set(records.flatMap((record) => [...record.keys()]))];
   const lines = [heads, ...records.map((record) => heads.map((head) => record.get(head) ?? ''))];
-  return `\uFEFF${lines.map((line) => `${line.map(field).join(',')}\r\n`).join('')}`;
+  return `\uFEFF${csvText(lines.map((line) => line.map(folded)))}`;
 }
 
 function recordsOf(lists: BookLists, asked: readonly ListName[] | undefined): Map<string, string>[] {
@@ -38,14 +39,7 @@ function cells({title, both}: ListColumn, value: Value | undefined, words: Words
   return both ? [first, [fill(words.other, {title}), value?.also ?? '']] : [first];
 }
 
-/** What a spreadsheet takes for the start of a formula, in letters of either width (OWASP, CSV Injection). */
-const FORMULA = /^[=+\-@＝＋－＠]/;
-
-/** Folds line ends, tabs and blanks, so that none of them can start a cell anew; an apostrophe keeps a formula a text. */
-function field(text: string): string {
-  const folded = text.replace(/\s+/g, ' ').trim();
-  const safe = FORMULA.test(folded) ? `'${folded}` : folded;
-  // Where a spreadsheet parts cells at semicolons, what follows one could start a formula too.
-  const parted = safe.replace(/;( ?)(?=[=+\-@＝＋－＠])/g, ";$1'");
-  return `"${parted.replaceAll('"', '""')}"`;
+/** On one line. */
+function folded(text: string): string {
+  return text.replace(/\s+/g, ' ').trim();
 }

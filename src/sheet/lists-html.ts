@@ -1,12 +1,13 @@
 /** The lists of builds as one self-contained page in the look of the sheets. */
 import type {Element, ElementContent} from 'hast';
 import {h} from 'hastscript';
+import type {Paper} from '../spec/model.js';
 import {document} from './html-document.js';
 import {cells, titleBlock} from './html-head.js';
 import {valueNodes} from './html-parts.js';
 import type {BookLists} from './list-model.js';
 import {type ListColumn, type ListName, type ListTable, listTables} from './list-tables.js';
-import type {Paper, Value} from './model.js';
+import type {Value} from './model.js';
 
 export interface ListsPage {
   readonly paper: Paper;

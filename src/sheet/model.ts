@@ -6,6 +6,7 @@ import type {PhrasingContent} from 'mdast';
 import type {Branch} from '../build/form.js';
 import type {Signal} from '../procedure/model.js';
 import type {Verb} from '../procedure/verbs.js';
+import type {Paper} from '../spec/model.js';
 import type {Words} from './words.js';
 
 /** One procedure as the apprentice follows it. */
@@ -19,8 +20,6 @@ export interface Sheet {
   readonly sections: readonly SheetSection[];
   readonly waivers: readonly Waiver[];
 }
-
-export type Paper = 'A4' | 'Letter';
 
 /** What stands at the head of the sheet and, in part, on every page. */
 export interface Head {

@@ -1,6 +1,7 @@
 /** The cover of a book as the data that its Typst template lays out for PDF. */
+import {documentDate, type Print} from '../print/document.js';
 import type {Cover} from './model.js';
-import {documentDate, frameOf, type Print} from './print.js';
+import {frameOf} from './print.js';
 
 export function coverPrint(cover: Cover): Print {
   const {words} = cover;

@@ -1,9 +1,8 @@
 /** A drawing of the model as an SVG text for the Typst template, which sets it as vectors. */
-import {toHtml} from 'hast-util-to-html';
+import {svgText} from '../print/svg.js';
 import {drawingText, wireRuns} from './drawing-text.js';
 import {drawingNode} from './html-drawing.js';
 import type {Drawing} from './model.js';
-import {withoutUnseen} from './unseen.js';
 import type {Words} from './words.js';
 
 export interface PrintDrawing {
@@ -18,14 +17,8 @@ export interface PrintDrawing {
 export function printDrawing(drawing: Drawing, words: Words): PrintDrawing {
   const node = drawingNode(drawing, words);
   const {width} = node.properties;
-  const properties = {
-    ...node.properties,
-    xmlns: 'http://www.w3.org/2000/svg',
-    fontFamily: 'DejaVu Sans',
-    fontStretch: 'condensed',
-  };
   return {
-    svg: withoutUnseen(toHtml({...node, properties}, {space: 'svg'})),
+    svg: svgText(node),
     width: Number.parseFloat(String(width)),
     alt: drawingText(drawing, words),
     says: wireRuns(drawing, words),

@@ -2,22 +2,18 @@
  * A sheet as the data that its Typst template lays out for PDF: the model with everything decided that needs no
  * measuring. It is handed over as JSON, so that no text of a book is ever read as Typst.
  */
+import {documentDate, type Print, paperName} from '../print/document.js';
+import {ENGINE_NUMBER, fitted, type Running, shortened} from '../print/running.js';
+import type {Paper} from '../spec/model.js';
 import {placeItems} from './drawing-text.js';
 import {isOpening} from './html.js';
 import {grouped} from './html-rows.js';
-import type {Paper, Sheet, SheetSection} from './model.js';
-import {ENGINE_NUMBER, fitted, type Running, shortened} from './page.js';
+import type {Sheet, SheetSection} from './model.js';
 import {printDrawing} from './print-drawing.js';
 import {printGroups} from './print-groups.js';
 import {printLists} from './print-lists.js';
 import {type PathOf, printBlock} from './print-prose.js';
 import {fill, type Words} from './words.js';
-
-/** What the template of sheet or cover is given, as plain data. */
-export interface Print {
-  readonly template: 'sheet' | 'cover';
-  readonly data: object;
-}
 
 /** `pathOf` says under which name the template finds a picture; nothing where it can't be shown. */
 export function sheetPrint(sheet: Sheet, pathOf: PathOf): Print {
@@ -45,18 +41,10 @@ export function sheetPrint(sheet: Sheet, pathOf: PathOf): Print {
 export function frameOf(running: Running, paper: Paper, words: Words) {
   return {
     words,
-    paper: paper === 'A4' ? 'a4' : 'us-letter',
+    paper: paperName(paper),
     running: fitted(running),
     engineNumber: running.engineNumber === undefined ? null : shortened(running.engineNumber, ENGINE_NUMBER),
   };
-}
-
-/** Parts of an ISO 8601 date for the document's own date; none where it is not a date of the calendar. */
-export function documentDate(date: string): {year: number; month: number; day: number} | null {
-  const [, year, month, day] = /^(\d{4})-(\d\d)-(\d\d)$/.exec(date) ?? [];
-  if (year === undefined || Number.isNaN(Date.parse(`${date}T00:00:00Z`))) return null;
-  if (new Date(`${date}T00:00:00Z`).toISOString().slice(0, 10) !== date) return null;
-  return {year: Number(year), month: Number(month), day: Number(day)};
 }
 
 function runningOf({head, words}: Sheet): Running {

@@ -131,6 +131,7 @@ export const ENGLISH = {
   turning: 'turn it as it goes in',
   stamped: 'Stamped',
   mustMatch: 'Must match',
+  differenceOf: 'Largest less smallest of',
   mustRead: 'Must read',
   to: 'To',
   because: 'Because',

@@ -1,6 +1,7 @@
 /** The specification held against itself. */
 import type {Problem} from '../text/problem.js';
 import {amountContradictions} from './contradictions/amounts.js';
+import {derivedContradictions} from './contradictions/derived.js';
 import {materialContradictions} from './contradictions/materials.js';
 import {orderContradictions} from './contradictions/order.js';
 import type {Specification} from './model.js';
@@ -8,5 +9,10 @@ import type {Specification} from './model.js';
 export type Resolved = Omit<Specification, 'problems'>;
 
 export function contradictions(spec: Resolved): Problem[] {
-  return [...amountContradictions(spec), ...materialContradictions(spec), ...orderContradictions(spec)];
+  return [
+    ...amountContradictions(spec),
+    ...materialContradictions(spec),
+    ...orderContradictions(spec),
+    ...derivedContradictions(spec),
+  ];
 }

@@ -169,6 +169,10 @@ export interface Fit extends ItemBase {
   readonly by: 'strip' | 'gauge';
   /** Tools or gauging strips of which one reads it. */
   readonly using: readonly Located<string>[];
+  /** Fits along which it is the taper: of sizes read in one direction, the largest less the smallest. */
+  readonly taperOf: readonly Located<string>[];
+  /** Fits of which it is the out-of-round: of sizes read across at one place, the largest less the smallest. */
+  readonly outOfRoundOf: readonly Located<string>[];
   /** The procedures must say what to do when a reading is out of its limits. */
   readonly rework: boolean;
   /** When it is measured: parts in, fasteners at their final torque. Undefined: the specification is silent. */
@@ -310,9 +314,11 @@ export type Severity = 'error' | 'warning' | 'information' | 'off';
 /** BCP 47 tags of the languages that sheets are printed in. */
 export type Language = 'en' | 'de';
 
+export type Paper = 'A4' | 'Letter';
+
 export interface Shop {
   readonly name: string;
-  readonly paper: 'A4' | 'Letter';
+  readonly paper: Paper;
   /** Which system is printed first. */
   readonly units: 'inch' | 'metric';
   /** In which language the sheets are printed. */

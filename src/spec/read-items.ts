@@ -68,6 +68,8 @@ const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
       when: when(reader),
     }),
     by: choice(reader, 'by', ['strip', 'gauge']) ?? 'gauge',
+    taperOf: references(reader, 'taper-of', ['fit']),
+    outOfRoundOf: references(reader, 'out-of-round-of', ['fit']),
     rework: flag(reader, 'rework'),
     using: references(reader, 'using', ['tool', 'consumable']),
   }),

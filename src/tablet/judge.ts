@@ -30,9 +30,5 @@ export function judged(value: string, box: ReadingBox): Judged | undefined {
   if (number === undefined) return undefined;
   const verdict = verdictOf(number, box);
   if (verdict === undefined) return {verdict: 'unjudged'};
-  if (verdict === 'near') return {verdict, why: 'doubt'};
-  const {least, most} = box;
-  if (verdict === 'out' || least === undefined || most === undefined) return {verdict};
-  const tenth = verdictOf(number, {least, most, doubt: (most - least) / 10});
-  return tenth === 'near' ? {verdict: 'near', why: 'tenth'} : {verdict};
+  return verdict === 'near' ? {verdict, why: box.doubt === undefined ? 'tenth' : 'doubt'} : {verdict};
 }

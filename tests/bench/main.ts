@@ -1,10 +1,12 @@
 /**
  * The benchmark: `npm run bench`. Prints ratios, since the clock of one machine says little on another: the check
- * over bare parsing of the same bytes, growth over sizes, start-up over bare Node, and peak memory.
+ * over bare parsing of the same bytes, growth over sizes, start-up over bare Node, and peak memory. `-- books` is for a
+ * folder of many books.
  */
 import {spawnSync} from 'node:child_process';
 import {join} from 'node:path';
 import {fileURLToPath} from 'node:url';
+import {benchBooks} from './books.js';
 import {type GeneratedBook, generatedBook} from './generated.js';
 import {growth} from './growth.js';
 import {checkRead, checkWhole, lint, parseBare, readWhole, readYaml} from './subjects.js';
@@ -41,6 +43,7 @@ interface Shape {
 
 const [, , mode, ...words] = process.argv;
 if (mode === 'peak') printPeak(words);
+else if (mode === 'books') await benchBooks(words);
 else await printAll();
 
 async function printAll(): Promise<void> {

@@ -58,6 +58,43 @@ describe('a small book', () => {
     expect(out).toMatch(/^Small engine, 7\.record\.json\n/);
   });
 
+  test.each<[string, RegExp]>([
+    ['text', /^Small engine, engine number N7\n/],
+    ['html', /^<!doctype html>/],
+    ['pdf', /^%PDF-1\.7/],
+  ])('a report as %s goes to the file that --out names', async (form, start) => {
+    const folder = await folderWith((asked) => ({
+      '7.record.json': written(asked, {seed: 1, engineNumber: 'N7'}),
+    }));
+    const ran = wmark(folder, 'readings', '7.record.json', '--as', form, '--out', 'reports/7.report');
+    expect(ran).toEqual({code: 0, out: '', err: ''});
+    expect(readFileSync(join(folder, 'reports/7.report'), 'latin1')).toMatch(start);
+  });
+
+  test.each<[string, readonly string[], string]>([
+    [
+      'no file for a PDF',
+      ['--as', 'pdf'],
+      'wmark: a PDF needs a file to go to; name it with --out, as in --out report.pdf\n',
+    ],
+    ['a folder in its place', ['--as', 'pdf', '--out', 'book'], 'wmark: book: it is a folder, not a file'],
+  ])('%s', async (_, words, err) => {
+    const folder = await folderWith((asked) => ({'7.record.json': written(asked, {seed: 1})}));
+    const ran = wmark(folder, 'readings', '7.record.json', ...words);
+    expect([ran.code, ran.out]).toEqual([2, '']);
+    expect(ran.err).toContain(err);
+  });
+
+  test('a character that no font has is told', async () => {
+    const folder = await folderWith((asked) => ({
+      '7.record.json': written(asked, {seed: 1, by: () => 'A\u{12000}'}),
+    }));
+    const ran = wmark(folder, 'readings', '7.record.json', '--as', 'pdf', '--out', '7.pdf');
+    expect(ran.err).toBe(
+      'wmark: 7.pdf: no font on this machine has \u{12000}; a frame stands in their place\n',
+    );
+  });
+
   test('a book that changed since', async () => {
     const folder = await folderWith((asked) => ({
       '7.record.json': written(asked, {seed: 1}),

@@ -6,6 +6,9 @@ import {fileURLToPath} from 'node:url';
 /** The built command; `npm test` builds it first. */
 export const COMMAND = fileURLToPath(new URL('../../dist/wmark.js', import.meta.url));
 
+/** Not the user's own. A test works in a new folder, of which nothing is kept there yet. */
+const CACHE_HOME = fileURLToPath(new URL('../../.cache/tests', import.meta.url));
+
 export interface Ran {
   readonly code: number | null;
   readonly out: string;
@@ -40,6 +43,7 @@ function run(command: string, words: readonly string[], folder: string): Ran {
   const {status, stdout, stderr, error} = spawnSync(command, words, {
     cwd: folder,
     encoding: 'utf8',
+    env: {...process.env, XDG_CACHE_HOME: CACHE_HOME},
     maxBuffer: 64 * 1024 * 1024,
   });
   if (error) return {code: null, out: '', err: error.message};

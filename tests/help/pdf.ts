@@ -1,5 +1,5 @@
 /** Reads a PDF back with an independent library. */
-import {getDocument} from 'pdfjs-dist/legacy/build/pdf.mjs';
+import {getDocument, OPS} from 'pdfjs-dist/legacy/build/pdf.mjs';
 
 export interface PdfPage {
   /** Points of 1/72 in. */
@@ -38,6 +38,48 @@ export async function readPdf(bytes: Uint8Array): Promise<PdfPage[]> {
   return pages;
 }
 
+/** Its texts as a screen reader meets them: in the order of the tags, each with the kind of its element. */
+export async function readTagged(bytes: Uint8Array): Promise<TaggedText[]> {
+  const loading = getDocument({data: new Uint8Array(bytes), verbosity: 0});
+  const document = await loading.promise;
+  const texts: TaggedText[] = [];
+  for (let number = 1; number <= document.numPages; number++) {
+    const page = await document.getPage(number);
+    const {items} = await page.getTextContent({includeMarkedContent: true});
+    const marked = new Map<string, string>();
+    const open: string[] = [];
+    for (const item of items) {
+      if ('str' in item) {
+        const id = open.at(-1) ?? '';
+        marked.set(id, (marked.get(id) ?? '') + item.str + (item.hasEOL ? ' ' : ''));
+      } else if (item.type === 'endMarkedContent') open.pop();
+      else open.push(item.type === 'beginMarkedContentProps' ? item.id : '');
+    }
+    follow(await page.getStructTree(), [], (id, roles) => texts.push({roles, text: marked.get(id) ?? ''}));
+  }
+  await loading.destroy();
+  return texts.filter(({text}) => text.trim() !== '');
+}
+
+export interface TaggedText {
+  readonly text: string;
+  /** From the outermost element to the one that holds it. */
+  readonly roles: readonly string[];
+}
+
+function follow(
+  node: Structure | null,
+  roles: readonly string[],
+  said: (id: string, roles: readonly string[]) => void,
+): void {
+  if (node === null) return;
+  if (node.id !== undefined) said(node.id, roles);
+  const below = node.role === undefined ? roles : [...roles, node.role];
+  for (const child of node.children ?? []) {
+    if (typeof child === 'object' && child !== null) follow(child, below, said);
+  }
+}
+
 /** What a PDF says of itself, beside its pages. */
 export interface PdfDocument {
   readonly title: string;
@@ -53,6 +95,8 @@ export interface PdfDocument {
   readonly roles: ReadonlySet<string>;
   /** What stands in place of pictures. */
   readonly alternatives: readonly string[];
+  /** Pictures made of dots, on all pages together; a drawing is made of lines. */
+  readonly pictures: number;
   /** Fonts whose programs are not inside the file. */
   readonly fontsOutside: readonly string[];
   readonly fonts: readonly string[];
@@ -64,10 +108,12 @@ export async function readPdfDocument(bytes: Uint8Array): Promise<PdfDocument> {
   const {info, metadata} = await document.getMetadata();
   const about = new Map(Object.entries(info));
   const found = {roles: new Set<string>(), alternatives: [] as string[], fonts: new Map<string, boolean>()};
+  let pictures = 0;
   for (let number = 1; number <= document.numPages; number++) {
     const page = await document.getPage(number);
     gather(await page.getStructTree(), found);
-    await page.getOperatorList();
+    const {fnArray} = await page.getOperatorList();
+    pictures += fnArray.filter((operator: number) => PICTURES.includes(operator)).length;
     for (const [, object] of page.commonObjs) {
       if (isFont(object)) found.fonts.set(object.name, object.missingFile !== true);
     }
@@ -82,6 +128,7 @@ export async function readPdfDocument(bytes: Uint8Array): Promise<PdfDocument> {
     bookmarks: titlesOf((await document.getOutline()) ?? []),
     roles: found.roles,
     alternatives: found.alternatives,
+    pictures,
     fonts: [...found.fonts.keys()],
     fontsOutside: [...found.fonts].flatMap(([name, inside]) => (inside ? [] : [name])),
   };
@@ -89,7 +136,11 @@ export async function readPdfDocument(bytes: Uint8Array): Promise<PdfDocument> {
   return result;
 }
 
+const PICTURES = [OPS.paintImageXObject, OPS.paintInlineImageXObject, OPS.paintImageMaskXObject];
+
 interface Structure {
+  /** Of marked content, which has no role. */
+  readonly id?: string;
   readonly role?: string;
   readonly alt?: string;
   readonly children?: readonly unknown[];

@@ -26,7 +26,7 @@ test('the text says what is out first, then near, then missing', () => {
     'Example engine, engine number X-1',
     '2 of 2 sheets judged; 33 of 34 boxes answered',
   ]);
-  const places = ['Out of limits', 'Too near', 'Missing', 'Seals: each', 'whoever makes'].map((word) =>
+  const places = ['Out of limits', 'Near a limit', 'Missing', 'Seals: each', 'whoever makes'].map((word) =>
     text.indexOf(word),
   );
   expect(places.every((place, index) => place > (places[index - 1] ?? 0))).toBe(true);
@@ -86,8 +86,8 @@ describe('comma-separated values', () => {
       fc.property(fc.string(), fc.string({unit: 'binary'}), (by, name) => {
         const lines = readCsv(readingsCsv([renamed(ONE, by, name)]));
         for (const fields of lines.slice(1)) {
-          expect([by, `'${by}`]).toContain(fields[15]);
-          expect([name, `'${name}`]).toContain(fields[7]);
+          expect(bare(fields[15])).toBe(bare(by));
+          expect(bare(fields[7])).toBe(bare(name));
           for (const text of fields)
             expect(/^[=+\-@\t\r\n]/.test(text) && Number.isNaN(Number(text))).toBe(false);
         }
@@ -109,7 +109,17 @@ describe('comma-separated values', () => {
     const [, line] = readCsv(readingsCsv([renamed(ONE, text, 'x')]));
     expect(line?.[15]).toBe(`'${text}`);
   });
+
+  test('where cells are parted at semicolons, what follows one is no formula either', () => {
+    const [, line] = readCsv(readingsCsv([renamed(ONE, 'AB; =1+1;-2', 'x')]));
+    expect(line?.[15]).toBe("AB; '=1+1;'-2");
+  });
 });
+
+/** Without the apostrophes that keep a formula a text. */
+function bare(text: string | undefined): string | undefined {
+  return text?.replaceAll("'", '');
+}
 
 function renamed(build: BuildReport, by: string, name: string): BuildReport {
   const readings = build.readings.map((line) => ({
@@ -133,9 +143,7 @@ describe('HTML', () => {
   test('has a drawing for each fit, whose words are in the table below it', () => {
     // Four fits in each build, and their spread.
     expect(html.match(/<svg[^>]*role="img"[^>]*aria-label="[^"]+"/g)).toHaveLength(12);
-    expect(html).toContain(
-      '<th scope="row">front</th><td>0.0020 in</td><td>too near a limit for the gauge</td>',
-    );
+    expect(html).toContain('<th scope="row">front</th><td>0.0020 in</td><td>near a limit</td>');
   });
 
   test('is valid by an HTML validator', async () => {

@@ -4,8 +4,21 @@ import {all, create} from 'mathjs';
 import {describe, expect, test} from 'vitest';
 import {quantity} from '../../src/quantity/convert.js';
 import {statistics} from '../../src/readings/statistics.js';
-import {verdictOf} from '../../src/readings/verdict.js';
+import {guardOf, verdictOf} from '../../src/readings/verdict.js';
+import {judged} from '../../src/tablet/judge.js';
 import {guardBand, proves} from '../../src/trade/guard-band.js';
+
+const BOX = {
+  kind: 'reading',
+  key: '1:1',
+  step: '1',
+  label: '',
+  onlyIf: [],
+  item: 'play',
+  place: '',
+  unit: 'in',
+  round: 1,
+} as const;
 
 test.each([
   [0.002, 'in'],
@@ -13,7 +26,28 @@ test.each([
   [0.00199, 'out'],
   [0.00351, 'out'],
 ])('limits are inclusive: %d is %s', (value, verdict) => {
-  expect(verdictOf(value, {least: 0.002, most: 0.0035})).toBe(verdict);
+  expect(verdictOf(value, {least: 0.002, most: 0.0035, doubt: 0})).toBe(verdict);
+});
+
+// The tablet and the report go by the same rule; the last tenth is the shop's habit (no source).
+test.each([
+  [0.0019, 'out'],
+  [0.002, 'near'],
+  [0.00214, 'near'],
+  [0.00215, 'in'],
+  [0.00335, 'in'],
+  [0.00336, 'near'],
+])(
+  'where nothing is known of the gauge, the last tenth of the tolerance is near: %d is %s',
+  (value, verdict) => {
+    expect(verdictOf(value, {least: 0.002, most: 0.0035})).toBe(verdict);
+    expect(judged(String(value), {...BOX, least: 0.002, most: 0.0035})?.verdict).toBe(verdict);
+  },
+);
+
+test('limits with one end have no tenth', () => {
+  expect(verdictOf(0.001, {most: 0.001})).toBe('in');
+  expect(guardOf({most: 0.001})).toBe(0);
 });
 
 test.each([

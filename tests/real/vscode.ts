@@ -7,7 +7,7 @@ import {openBrowser} from '../help/browser.js';
 import {installed, startCodeServer} from './code-server.js';
 
 const FILE = '04-crankshaft.md';
-const WAIT = {timeout: 60_000};
+const WAIT = {timeout: 120_000};
 
 /** Throws where something is not as it should be. With a folder for them, takes pictures on the way. */
 export async function tryVsCode(pictures: string | undefined): Promise<void> {
@@ -62,10 +62,7 @@ async function firstMinute(page: Page, path: string, pictures: string | undefine
   await squiggle.waitFor({state: 'detached', ...WAIT});
   step('applied the fix: gone');
   await command(page, 'Witness Mark: Lay the Sheet beside the Text');
-  const sheet = await sheetFrame(page);
-  await sheet.locator('tbody.step.here').waitFor(WAIT);
-  const at = await sheet.locator('tbody.step.here th').first().textContent();
-  if (at !== '26') throw new Error(`the sheet is at step ${at}, and the cursor at step 26`);
+  await sheetAtStep(page, '26');
   step('laid the sheet beside the text, at the step of the cursor');
   await picture(page, pictures, 'sheet');
 }
@@ -95,22 +92,35 @@ async function command(page: Page, words: string, lead = '>'): Promise<void> {
   await input.waitFor({state: 'hidden', ...WAIT});
 }
 
-/** Web views stand in a frame of a frame. */
-async function sheetFrame(page: Page): Promise<Frame> {
+/**
+ * Waits until the sheet shows the step as the one of the cursor. It stands in a frame of a frame, and VS Code may lay
+ * both anew at any moment, so each look begins at the page.
+ */
+async function sheetAtStep(page: Page, number: string): Promise<void> {
   const end = Date.now() + WAIT.timeout;
+  let seen: string | undefined;
   while (Date.now() < end) {
     for (const frame of page.frames()) {
-      if (
-        (await frame
-          .locator('tbody.step')
-          .count()
-          .catch(() => 0)) > 0
-      )
-        return frame;
+      seen = (await shownStep(frame)) ?? seen;
+      if (seen === number) return;
     }
     await page.waitForTimeout(200);
   }
-  throw new Error('the sheet never came');
+  throw new Error(
+    seen === undefined
+      ? 'the sheet never came'
+      : `the sheet is at step ${seen}, and the cursor at step ${number}`,
+  );
+}
+
+/** Nothing where the frame holds no sheet, or was taken away while it was looked at. */
+async function shownStep(frame: Frame): Promise<string | undefined> {
+  try {
+    const [first] = await frame.locator('tbody.step.here th').allTextContents();
+    return first;
+  } catch {
+    return undefined;
+  }
 }
 
 async function picture(page: Page, folder: string | undefined, name: string): Promise<void> {

@@ -8,7 +8,7 @@ import {compileSheet} from '../../src/sheet/compile.js';
 import {compileCover} from '../../src/sheet/cover.js';
 import {sheetHtml} from '../../src/sheet/html.js';
 import {coverHtml} from '../../src/sheet/html-cover.js';
-import type {Paper} from '../../src/sheet/model.js';
+import type {Paper} from '../../src/spec/model.js';
 import {openBrowser} from '../help/browser.js';
 import {type PdfPage, readPdf} from '../help/pdf.js';
 import {hardBook, hostileBook} from './hard.js';

@@ -22,6 +22,34 @@ describe('values', () => {
       'the last pass of bolts is not its torque',
     ],
     [
+      'a taper of one reading',
+      `fits: {a: {limits: 1.000 in, when: {}}, taper: {taper-of: [«spec-contradiction|a»], limits: max 0.001 in, when: {}}}\n`,
+      'the taper of one reading is nothing',
+    ],
+    [
+      'an out-of-round at a place that one of its fits does not read',
+      `fits:
+  a: {at: [front, rear], limits: 1.000 in, when: {}}
+  b: {at: [front], limits: 1.000 in, when: {}}
+  round: {at: [front, rear], out-of-round-of: [a, «spec-contradiction|b»], limits: max 0.001 in, when: {}}
+`,
+      'round is worked out at rear, where b is not read',
+    ],
+    [
+      'a taper of itself',
+      `fits: {a: {limits: 1.000 in, when: {}}, taper: {taper-of: [a, «spec-contradiction|taper»], limits: max 0.001 in, when: {}}}\n`,
+      'taper is worked out from itself',
+    ],
+    [
+      'a taper that is an out-of-round too',
+      `fits:
+  a: {limits: 1.000 in, when: {}}
+  b: {limits: 1.000 in, when: {}}
+  shape: {taper-of: [a, b], out-of-round-of: [«spec-contradiction|a», b], limits: max 0.001 in, when: {}}
+`,
+      'shape is both a taper and an out-of-round',
+    ],
+    [
       'bearing bores out of order',
       `surfaces:
   bores:

@@ -76,6 +76,10 @@ fits:
     using: [strip]
     rework: true
     when: {installed: [shaft], tight: [bolts]}
+  size-one: {limits: 2 in, when: {}}
+  size-two: {limits: 2 in, when: {}}
+  taper: {limits: max 0.001 in, taper-of: [size-one, size-two], when: {}}
+  round: {limits: max 0.001 in, out-of-round-of: [size-one, size-two], when: {}}
 marks:
   number: {stamped: front left, matches: plate}
   plate: {}
@@ -203,8 +207,12 @@ describe('a whole book', () => {
         rework: true,
         using: at('strip'),
         when: {installed: at('shaft'), tight: at('bolts')},
+        taperOf: [],
+        outOfRoundOf: [],
       },
     ],
+    ['taper', {kind: 'fit', taperOf: at('size-one', 'size-two'), outOfRoundOf: []}],
+    ['round', {kind: 'fit', taperOf: [], outOfRoundOf: at('size-one', 'size-two')}],
     ['number', {kind: 'mark', stamped: 'front left', matches: {value: 'plate'}}],
     [
       'drag',

@@ -77,7 +77,7 @@ describe('a reading', () => {
     ['0.0032', 0.0003, {verdict: 'in'}],
     ['0.0033', 0.0003, {verdict: 'near', why: 'doubt'}],
     ['0.0036', 0.0003, {verdict: 'out'}],
-    ['0.0016', 0.00005, {verdict: 'near', why: 'tenth'}],
+    ['0.0016', 0.00005, {verdict: 'in'}],
     ['0.00151', 0.00005, {verdict: 'near', why: 'doubt'}],
     ['', undefined, undefined],
     ['about 2', undefined, undefined],

@@ -116,6 +116,12 @@ export const ITEM_SHAPES = {
     ...engineItem,
     ...places,
     between: list('The surfaces or parts that it lies between.'),
+    'taper-of': list(
+      'Fits that read one size at two or more places along it, in one direction: this one is the largest less the smallest of them, place by place.',
+    ),
+    'out-of-round-of': list(
+      'Fits that read one size in two or more directions across it: this one is the largest less the smallest of them, place by place.',
+    ),
     ...PRACTICE_FIELDS.fit,
     when: z
       .strictObject({

@@ -1,13 +1,12 @@
-/** The spread of fits over several builds in HTML: a strip plot and a table for each fit. */
-import type {Element} from 'hast';
-import {chartNode} from './chart.js';
-import {figure, part, table} from './html-parts.js';
-import {decimals, limitsText, withUnit} from './remark.js';
+/** The spread of fits over several builds: a strip plot and a table for each fit. */
+import type {Chart} from './chart.js';
+import {type Block, figure, part, table} from './page.js';
+import {decimals, limitsText, plain} from './remark.js';
 import type {Spread} from './report.js';
 import {figuresOf} from './text.js';
 import {verdictOf} from './verdict.js';
 
-export function spreadPart(spread: readonly Spread[]): Element[] {
+export function spreadPart(spread: readonly Spread[]): Block[] {
   return part(2, 'Spread over the builds', groupsOf(spread).flatMap(groupPart), 'spread');
 }
 
@@ -23,14 +22,15 @@ function groupsOf(spread: readonly Spread[]): (readonly Spread[])[] {
   return [...groups.values()];
 }
 
-function groupPart(places: readonly Spread[]): Element[] {
+function groupPart(places: readonly Spread[]): Block[] {
   const [first] = places;
   if (first === undefined) return [];
   const limits = limitsText(first);
-  const title = `${first.name}${limits === undefined ? '' : `: ${limits}`}`;
-  const drawing = chartNode({
+  const within = limits ?? first.unit;
+  const title = `${first.name}${within === '' ? '' : `: ${within}`}`;
+  const chart: Chart = {
     label: `Drawing of the readings of ${first.name} in every build, with a stroke at the mean of each place; the table says the same in figures`,
-    limits: {least: first.least, most: first.most},
+    limits: first,
     places: Math.max(
       0,
       ...[first.least, first.most].flatMap((end) => (end === undefined ? [] : [decimals(end)])),
@@ -40,13 +40,13 @@ function groupPart(places: readonly Spread[]): Element[] {
       mean,
       points: values.map(({value}) => ({value, verdict: verdictOf(value, first) ?? 'unjudged'})),
     })),
-  });
+  };
   const rows = places.map((one) => {
-    const {smallest, mean, largest, deviation} = figuresOf(one);
-    const values = one.values.map(({build, value}) => `${build} ${withUnit(String(value), one.unit)}`);
+    const {smallest, mean, largest, deviation, places: digits} = figuresOf(one);
+    const values = one.values.map(({build, value}) => `${build}: ${plain(value, digits)}`);
     const figures = [String(one.values.length), smallest, mean, largest, deviation ?? '–'];
-    return [one.place || 'reading', ...figures.map(figure), values.join('; ')];
+    return [one.place || 'reading', ...figures.map(figure), values.join(', ')];
   });
   const heads = ['Place', 'n', 'Least', 'Mean', 'Most', 'Deviation', 'Builds'];
-  return part(3, title, [...(drawing ? [drawing] : []), ...table(heads, rows)]);
+  return part(3, title, [{type: 'chart', chart}, ...table(heads, rows)]);
 }

@@ -1,14 +1,11 @@
-/** The readings of a build in HTML: a drawing and a table for each fit or check, those that are out before the others. */
-import type {Element} from 'hast';
-import {h} from 'hastscript';
-import {printable} from '../text/printable.js';
-import {type ChartPoint, type ChartRow, chartNode} from './chart.js';
-import {part, strong, table} from './html-parts.js';
+/** The readings of a build: a drawing and a table for each fit or check, those that are out before the others. */
+import type {Chart, ChartPoint, ChartRow} from './chart.js';
+import {type Block, bad, type Cell, part, table} from './page.js';
 import {decimals, limitsText, minute, withUnit} from './remark.js';
 import type {BuildReport, ReadingLine} from './report.js';
 import {placeOf} from './text.js';
 
-export function readingsPart({readings}: BuildReport): Element[] {
+export function readingsPart({readings}: BuildReport): Block[] {
   return part(3, 'Readings', groupsOf(readings).flatMap(groupPart));
 }
 
@@ -17,7 +14,7 @@ const STATES: Readonly<Record<ReadingLine['state'], string>> = {
   out: 'out',
   unreadable: 'no number',
   missing: 'missing',
-  near: 'too near a limit for the gauge',
+  near: 'near a limit',
   in: 'in',
   unjudged: 'no limits',
   'not-called-for': 'not called for',
@@ -41,7 +38,7 @@ function worst(group: readonly ReadingLine[]): number {
   return Math.min(...group.map(({state}) => ORDER.indexOf(state)));
 }
 
-function groupPart(lines: readonly ReadingLine[]): Element[] {
+function groupPart(lines: readonly ReadingLine[]): Block[] {
   const [first] = lines;
   if (first === undefined) return [];
   const limits = limitsText(first);
@@ -50,11 +47,20 @@ function groupPart(lines: readonly ReadingLine[]): Element[] {
   const rows = lines.map((line) => [
     line.place || 'reading',
     readText(line),
-    stateNode(line.state),
+    stateCell(line.state),
     byText(line),
     ...(earlier ? [earlierText(line) || '–'] : []),
   ]);
-  const drawing = chartNode({
+  const heads = ['Place', 'Reading', 'Verdict', 'By', ...(earlier ? ['Before'] : [])];
+  return part(4, title, [
+    {type: 'paragraph', text: placeOf(first), small: true},
+    {type: 'chart', chart: chartOf(first, lines)},
+    ...table(heads, rows),
+  ]);
+}
+
+function chartOf(first: ReadingLine, lines: readonly ReadingLine[]): Chart {
+  return {
     label: `Drawing of the readings of ${first.name}, which the table says in words`,
     limits: first,
     places: Math.max(
@@ -62,13 +68,7 @@ function groupPart(lines: readonly ReadingLine[]): Element[] {
       ...[first.least, first.most].flatMap((end) => (end === undefined ? [] : [decimals(end)])),
     ),
     rows: lines.flatMap(chartRow),
-  });
-  const heads = ['Place', 'Reading', 'Verdict', 'By', ...(earlier ? ['Before'] : [])];
-  return part(4, title, [
-    h('p', {className: 'where'}, printable(placeOf(first))),
-    ...(drawing ? [drawing] : []),
-    ...table(heads, rows),
-  ]);
+  };
 }
 
 function chartRow({place, rounds}: ReadingLine): ChartRow[] {
@@ -79,9 +79,9 @@ function chartRow({place, rounds}: ReadingLine): ChartRow[] {
   return points.length === 0 ? [] : [{name: place || 'reading', points}];
 }
 
-function stateNode(state: ReadingLine['state']) {
-  const bad = state === 'out' || state === 'unreadable' || state === 'missing';
-  return bad ? strong(STATES[state]) : STATES[state];
+function stateCell(state: ReadingLine['state']): Cell {
+  const wrong = state === 'out' || state === 'unreadable' || state === 'missing';
+  return wrong ? bad(STATES[state]) : STATES[state];
 }
 
 function readText({rounds, unit}: ReadingLine): string {

@@ -1,0 +1,42 @@
+/** What the check says of one found book: plain data, so that it can be kept, sent and put together with others. */
+import type {Failure} from '../host/failure.js';
+import type {CheckJson} from './check-shape.js';
+
+export type FindingJson = CheckJson['findings'][number];
+
+/** Of a book as it holds for all engines of its kind, or for one job. */
+export interface BookReport {
+  readonly counts: {
+    readonly jobs: number;
+    readonly procedures: number;
+    readonly steps: number;
+    readonly tags: number;
+    readonly items: number;
+    readonly covered: number;
+  };
+  /** Names of the files of its procedures, in build order. */
+  readonly procedures: readonly string[];
+  /** Names of all files that were judged: of a book asked for in part, those of that part. */
+  readonly files: readonly string[];
+  readonly findings: readonly FindingJson[];
+}
+
+export interface Answer {
+  /** Several where a book was asked about once for each of its jobs, none where it lacks the job or is only a base. */
+  readonly reports: readonly BookReport[];
+  /** The numbers of all its jobs. */
+  readonly jobs: readonly string[];
+  /** It was come upon in a search and has no `build:`, so it is no book. */
+  readonly base?: true;
+  /** Why it could not be read. */
+  readonly failure?: Failure;
+}
+
+/** What an answer hangs on beside the files of its book. */
+export interface AnswerOptions {
+  readonly cwd: string;
+  /** Today's ISO 8601 date. */
+  readonly date: string;
+  /** Number of a job, or `all`. */
+  readonly job?: string | undefined;
+}

@@ -1,0 +1,143 @@
+/** The report on builds as the data that its Typst template lays out for PDF. */
+import {documentDate, type Print, paperName} from '../print/document.js';
+import {fitted, type Running} from '../print/running.js';
+import {svgText} from '../print/svg.js';
+import type {Paper} from '../spec/model.js';
+import {printable} from '../text/printable.js';
+import {chartNode} from './chart.js';
+import type {Block, Cell, Table} from './page.js';
+import {remarksOf, reportPage} from './page-report.js';
+import type {BuildReport, ReadingsReport} from './report.js';
+import {answeredText, counted, titleOf} from './text.js';
+
+export function reportPrint(report: ReadingsReport, paper: Paper): Print {
+  const {title, overview, key, content} = reportPage(report);
+  const {builds} = report;
+  const until = builds.flatMap(({sheets}) => sheets.flatMap(({last}) => last ?? [])).sort();
+  const day = until.at(-1)?.slice(0, 10) ?? '';
+  return {
+    template: 'report',
+    data: {
+      words: WORDS,
+      paper: paperName(paper),
+      running: fitted(runningOf(builds)),
+      foot: day === '' ? '' : `${WORDS.until} ${day}`,
+      title: printable(title),
+      authors: [],
+      date: documentDate(day),
+      long: false,
+      ...headOf(builds, day),
+      says: [key],
+      overview: builds.length > 1 ? overview.flatMap(printBlock) : [],
+      content: content.flatMap(printBlock),
+    },
+  };
+}
+
+const WORDS = {
+  language: 'en',
+  page: 'Page {number} of {of}',
+  until: 'Entries until',
+};
+
+function runningOf(builds: readonly BuildReport[]): Running {
+  const [only, second] = builds;
+  const name = only && !second ? titleOf(only) : counted(builds.length, 'build');
+  return {left: {name: printable(name), rest: ''}, right: {name: 'Build report', rest: ''}};
+}
+
+/** The title block: one build by its numbers, several by how many there are. */
+function headOf(builds: readonly BuildReport[], day: string) {
+  const [only, second] = builds;
+  const cell = (label: string, text: string | undefined, width: number) => ({
+    label,
+    text: printable(text ?? '–'),
+    width,
+    digits: false,
+  });
+  const sums = [
+    cell('Wrong', counted(remarksOf(builds, 'error'), 'error'), 4),
+    cell('To look at', counted(remarksOf(builds, 'warning'), 'warning'), 4),
+    cell(WORDS.until, day || '–', 4),
+  ];
+  const names = [...new Set(builds.map(({name}) => name))].join(', ');
+  const shared = {shop: printable(names), kind: 'Build report', notes: []};
+  if (only === undefined || second) {
+    return {...shared, heading: `Build reports: ${counted(builds.length, 'build')}`, cells: sums};
+  }
+  const {job, engineNumber} = only;
+  const number = engineNumber ?? job;
+  return {
+    ...shared,
+    heading: number === undefined ? 'Build report' : `Engine ${printable(number)}`,
+    cells: [
+      cell('Engine number', engineNumber, 4),
+      cell('Job', job, 4),
+      cell('Boxes answered', answeredText(only), 4),
+      ...sums,
+    ],
+  };
+}
+
+function printBlock(block: Block): object[] {
+  switch (block.type) {
+    case 'paragraph':
+      return [{type: 'paragraph', text: printable(block.text), small: block.small ?? false}];
+    case 'remarks':
+      return [{type: 'remarks', lines: block.lines.map((line) => ({...line, text: printable(line.text)}))}];
+    case 'chart': {
+      const node = chartNode(block.chart);
+      return node === undefined
+        ? []
+        : [{type: 'chart', svg: svgText(node), alt: printable(block.chart.label)}];
+    }
+    case 'table':
+      return [printTable(block)];
+    case 'part':
+      return [printPart(block.part)];
+  }
+}
+
+function printPart({level, title, id, content}: Extract<Block, {type: 'part'}>['part']): object {
+  const rows = content.map((block) => (block.type === 'table' ? block.rows.length : 0));
+  return {
+    type: 'part',
+    level,
+    title: printable(title),
+    id: id ?? '',
+    whole: level > 3 && Math.max(0, ...rows) <= TOGETHER,
+    content: content.flatMap(printBlock),
+  };
+}
+
+/** Rows of a table that is kept on one page with its heading and drawing. */
+const TOGETHER = 12;
+
+function printTable({heads, rows}: Table): object {
+  const texts = rows.map((row) => row.map(printCell));
+  const widths = heads.map((head, at) => {
+    const longest = Math.max(...texts.map((row) => roomOf(row[at])));
+    return Math.max(head.length, Math.min(longest, LONGEST)) + PADDING;
+  });
+  return {type: 'table', heads, widths, rows: texts};
+}
+
+/** Characters: above this a column folds its texts; what its padding takes. */
+const LONGEST = 26;
+const PADDING = 3;
+
+/** Letters of one width are wider than the others. */
+function roomOf(cell: PrintCell | undefined): number {
+  return (cell?.text.length ?? 0) * (cell?.look === 'code' ? 1.4 : 1);
+}
+
+interface PrintCell {
+  readonly text: string;
+  readonly look: string;
+  readonly to: string;
+}
+
+function printCell(cell: Cell): PrintCell {
+  if (typeof cell === 'string') return {text: printable(cell), look: 'plain', to: ''};
+  return {text: printable(cell.text), look: cell.look, to: cell.to ?? ''};
+}

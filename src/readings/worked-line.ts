@@ -1,0 +1,66 @@
+/** What every value that is worked out from readings shares: its line, its remark, its words. */
+import {convert, decimalStep} from '../quantity/convert.js';
+import type {Quantity, Unit} from '../quantity/model.js';
+import {findUnit} from '../quantity/units.js';
+import {decimals, limitsText, plain, remark, withUnit} from './remark.js';
+import type {ReadingLine, Remark, Worked} from './report.js';
+import {verdictOf} from './verdict.js';
+
+export interface Found {
+  readonly line: Worked;
+  readonly remark?: Remark;
+}
+
+/** `least` and `most` are what the readings allow, and `from` the words for them; `read` is the fit at its place. */
+export function foundAt(
+  read: ReadingLine,
+  {least: low, most: high, from}: {readonly least: Quantity; readonly most: Quantity; readonly from: string},
+): Found[] {
+  const to = findUnit(read.unit);
+  if (to?.dimension !== 'length') return [];
+  const {item, name, place, unit, least, most} = read;
+  const [smallest, largest] = [inUnit(low, to), inUnit(high, to)];
+  const verdicts = [smallest, largest].map((value) => verdictOf(value, {least, most}));
+  const line: Worked = {
+    ...{item, name, place, unit, smallest, largest},
+    ...(least !== undefined && {least}),
+    ...(most !== undefined && {most}),
+    from,
+    state: verdicts.includes(undefined) ? 'unjudged' : verdicts.includes('out') ? 'out' : 'in',
+  };
+  return line.state === 'out' ? [{line, remark: wrong(read, line)}] : [{line}];
+}
+
+/** Ten figures drop the noise of the conversion. */
+function inUnit(length: Quantity, to: Unit): number {
+  return Number(convert(length, to).value.toPrecision(10));
+}
+
+function wrong({sheet, step, rounds, unit}: ReadingLine, line: Worked): Remark {
+  const {item, place, name} = line;
+  const last = rounds.at(-1);
+  const direct = last ? `, and ${withUnit(last.value, unit)} was read` : '';
+  const says = `works out at ${spanText(line)} (${line.from}); limits ${limitsText(line)}${direct}`;
+  const message = `${name}${place === '' ? '' : `, ${place}`}: ${says}`;
+  return remark('works-out-wrong', {sheet, step, item, ...(place !== '' && {place}), message});
+}
+
+/** `0.0024 in`, or `0.0024–0.0026 in` where the sizes were read more than once. */
+export function spanText({smallest, largest, least = 0, most = 0, unit}: Worked): string {
+  const places = Math.max(...[smallest, largest, least, most].map(decimals));
+  const [low, high] = [plain(smallest, places), plain(largest, places)];
+  return withUnit(low === high ? low : `${low}–${high}`, unit);
+}
+
+export function sizesText(lines: readonly ReadingLine[]): string {
+  return lines
+    .map(({name, rounds, unit}) => `${name} ${withUnit(rounds.at(-1)?.value ?? '', unit)}`)
+    .join(', ');
+}
+
+export function sizesOf(lines: readonly ReadingLine[]): Quantity[] {
+  return lines.flatMap(({rounds, unit}) => {
+    const [value, found] = [rounds.at(-1)?.number, findUnit(unit)];
+    return value === undefined || found === undefined ? [] : [{value, unit: found, step: decimalStep(value)}];
+  });
+}
