@@ -31,7 +31,7 @@ async function said(folder: string, ...words: readonly string[]): Promise<{code:
   const here = relative(process.cwd(), folder);
   const code = await main(
     words.map((word) => word.replace('@', `${here}/`)),
-    {report: add, aside: add, progress: () => undefined},
+    {report: add, aside: add, progress: add},
   );
   return {code, text: heard.join('')};
 }

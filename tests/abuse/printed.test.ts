@@ -34,7 +34,7 @@ async function printed(words: readonly string[]): Promise<Printed> {
   const streams = {
     report: (text: string) => void out.push(text),
     aside: (text: string) => void err.push(text),
-    progress: () => undefined,
+    progress: (text: string) => void err.push(text),
   };
   const here = relative(process.cwd(), folder);
   const code = await main(

@@ -34,7 +34,7 @@ async function run(folder: string, ...words: readonly string[]): Promise<Ran> {
   const here = relative(process.cwd(), folder);
   const code = await main(
     words.map((word) => word.replace('@', `${here}/`)),
-    {report: add, aside: add, progress: () => undefined},
+    {report: add, aside: add, progress: add},
   );
   return {code, said: said.join('').replaceAll(here, '').replaceAll(folder, '')};
 }
