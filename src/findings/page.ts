@@ -56,7 +56,7 @@ export function findingTable(kinds: readonly FindingKind[]): string {
 }
 
 function silence(name: string): string {
-  const waiver = `\`waive: ${name} because …\``;
+  const waiver = `\`waive: ${name} by WHO because …\``;
   return [
     `At one step, with a reason that is printed on the sheet: write ${waiver} into the step.`,
     `In the whole shop: \`severity: {${name}: off}\` in shop.yaml (or \`warning\`, \`information\`).`,

@@ -1,9 +1,10 @@
-/** The files of this project that are made from its code: JSON Schemas, and the table of findings in the README. */
+/** The files of this project that are made from its code: JSON Schemas, and the tables of tags and findings in the README. */
 import {readFileSync} from 'node:fs';
 import {checkSchema} from '../../src/cli/check-shape.js';
 import {compareSchema} from '../../src/cli/compare-shape.js';
 import {findingTable} from '../../src/findings/page.js';
 import {FINDINGS} from '../../src/findings/registry.js';
+import {verbTable} from '../../src/procedure/verb-table.js';
 import {readingsSchemas} from '../../src/readings/json-schema.js';
 import {jsonSchemas} from '../../src/spec/json-schema.js';
 
@@ -26,16 +27,20 @@ export function generatedFiles(root: string): readonly GeneratedFile[] {
       path: `schemas/${name}`,
       text: `${JSON.stringify(schema, null, 2)}\n`,
     })),
-    {path: 'README.md', text: withTable(readFileSync(`${root}/README.md`, 'utf8'))},
+    {path: 'README.md', text: withTables(readFileSync(`${root}/README.md`, 'utf8'))},
   ];
 }
 
-const OPENS = '<!-- findings -->';
-const CLOSES = '<!-- end of findings -->';
+function withTables(readme: string): string {
+  const withVerbs = withTable(readme, 'tags', verbTable());
+  return withTable(withVerbs, 'findings', findingTable(FINDINGS));
+}
 
-function withTable(readme: string): string {
-  const from = readme.indexOf(OPENS);
-  const to = readme.indexOf(CLOSES);
-  if (from < 0 || to < from) throw new Error(`README.md has lost its marks ${OPENS} and ${CLOSES}`);
-  return `${readme.slice(0, from + OPENS.length)}\n${findingTable(FINDINGS)}\n${readme.slice(to)}`;
+/** Between the marks `<!-- NAME -->` and `<!-- end of NAME -->`. */
+function withTable(readme: string, name: string, table: string): string {
+  const [opens, closes] = [`<!-- ${name} -->`, `<!-- end of ${name} -->`];
+  const from = readme.indexOf(opens);
+  const to = readme.indexOf(closes);
+  if (from < 0 || to < from) throw new Error(`README.md has lost its marks ${opens} and ${closes}`);
+  return `${readme.slice(0, from + opens.length)}\n${table}\n${readme.slice(to)}`;
 }
