@@ -12,6 +12,7 @@ export default defineConfig({
   ],
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/help/seed.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
     // What the command keeps goes here, and not into the user's own folder.

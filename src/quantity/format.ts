@@ -105,8 +105,13 @@ function placeFor(quantities: readonly Quantity[]): number {
     const near = placeBelow(q.step * 2);
     return near > 0 ? placeBelow(q.step) : near;
   });
-  return Math.min(...places);
+  // The finest place may come from a small limit, and the other be a thousand million times as large.
+  const largest = Math.max(...quantities.map(({value}) => Math.abs(value)));
+  return Math.max(Math.min(...places), largest === 0 ? FINEST : placeBelow(largest) - MOST_FIGURES + 1);
 }
+
+/** More are refused when they are read back. */
+const MOST_FIGURES = 13;
 
 /** The power of ten that is no more than `step`. */
 function placeBelow(step: number): number {

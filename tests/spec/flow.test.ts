@@ -30,8 +30,8 @@ function theirs(text: string, node: ParsedNode): unknown {
   if (isSeq(node)) return [start, end, node.items.map((item) => theirs(text, item))];
   if (isMap(node)) {
     const entries = node.items.map(({key, value}) => {
-      if (value === null) throw new Error('every key here has a value');
-      return [text.slice(key.range[0], key.range[1]), key.range[0], key.range[1], theirs(text, value)];
+      const [from, to] = key.range;
+      return [text.slice(from, to), from, to, value ? theirs(text, value) : [to, to, 'empty', '', undefined]];
     });
     return [start, end, entries];
   }
@@ -138,6 +138,7 @@ describe('values in brackets', () => {
     ['in such brackets without a comma', 'a: [\n  [b]\n  [c]\n]\n'],
     ['after a document', 'a: [b]\n...\n'],
     ['never closed', 'a: [b\nc: {d: e}\n'],
+    ['a key marked as one, without a value', 'a: [? x]\n'],
     ['deeper than is read here', 'a: [[[[[[b]]]]]]\n'],
   ])('%s', (_, text) => {
     expectSame(text);
