@@ -31,7 +31,7 @@ export function meant(value: string, box: ReadingBox): string | undefined {
   if (number === undefined) return undefined;
   const likely = [number / 1000, -number].map((one) => Number(one.toPrecision(12)));
   const within = likely.find((one) => one > 0 && ['in', 'near'].includes(verdictOf(one, box) ?? ''));
-  return within === undefined ? undefined : within.toFixed(12).replace(/\.?0+$/, '');
+  return within === undefined ? undefined : String(within);
 }
 
 /** `near` says what makes it so: the doubt of the gauge, or where that is not known the last tenth of the tolerance. */
