@@ -43,7 +43,7 @@ const FITS: {readonly [verb in Verb]?: readonly Verb[]} = {
   install: ['renew'],
   renew: ['install'],
   remove: ['renew'],
-  turn: ['check'],
+  turn: ['check', 'inspect'],
   witness: ['check'],
   loosen: ['remove'],
 };
@@ -79,6 +79,12 @@ const SUBJECT_FITS: readonly (readonly [Verb, RegExp, readonly Verb[]])[] = [
   ['check', words('torque|tight'), ['torque']],
   ['check', words('turns?|spins?|free|freely'), ['turn']],
   ['clean', words('strips?'), ['remove']],
+  ['clean', words('spots?|blue|linings?'), ['alter']],
+  ['lube', words('joint(?:ing)? (?:paste|compound)'), ['seal']],
+  // The first part of such a noun is crossed out before clauses are read, lest it be taken for a command.
+  ['torque', words('x{4}[ -]?nuts?'), ['lock']],
+  ['cure', words('stand'), ['check']],
+  ['fill', words('saddles?|linings?|bearings?|metal'), ['install']],
 ];
 
 function words(alternatives: string): RegExp {

@@ -85,9 +85,11 @@ export async function findPicture(
   const name = fileName(url);
   if (name === undefined)
     return refused(`${url} is no path in the book`, 'keep the picture beside the procedure');
-  const path = await truePath(resolve(dirname(procedure), name));
-  const folder = await truePath(dirname(resolve(dirname(procedure), name)));
-  const outside = !liesBelow(path ?? folder ?? shopFolder, shopFolder) && (path ?? folder) !== shopFolder;
+  const asked = resolve(dirname(procedure), name);
+  const path = await truePath(asked);
+  // Where nothing is there, not even its folder, the words of the path say where it would be.
+  const at = path ?? (await truePath(dirname(asked))) ?? asked;
+  const outside = at !== shopFolder && !liesBelow(at, shopFolder);
   if (outside) return refused(`${name} lies outside the shop's folder`, 'put the picture below it');
   if (path === undefined) return refused(`there is no picture ${name}`, 'put it there, or take it out');
   const about = await stat(path).catch(() => undefined);

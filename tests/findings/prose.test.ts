@@ -1,5 +1,6 @@
 /** The rules that read shop prose are right in 95 of 100 cases, on the sentences that they were tuned on and on others. */
 import {describe, expect, it} from 'vitest';
+import {commandsIn} from '../../src/findings/commands.js';
 import {scoreCommands, scoreNumbers} from './prose.js';
 import {TUNED} from './prose-corpus.js';
 import {HELD_OUT} from './prose-held-out.js';
@@ -35,4 +36,19 @@ describe.each([
 it('has no sentence in both parts', () => {
   const tuned = new Set(TUNED.map(({says}) => says));
   expect(HELD_OUT.filter(({says}) => tuned.has(says))).toEqual([]);
+});
+
+describe('a command that a tag of another verb makes good', () => {
+  it.each<[string, string]>([
+    ['Spin the spindle: smooth all the way.', 'inspect'],
+    ['Scrape the blue spots off the lining.', 'alter'],
+    ['Smear the thread with joint paste.', 'seal'],
+    ['Run a lock nut down on each stud.', 'lock'],
+    ['Let paraffin stand in each port.', 'check'],
+    ['Pour both saddles in one go.', 'install'],
+  ])('%s', (sentence, verb) => {
+    const commands = commandsIn(sentence);
+    expect(commands.length).toBeGreaterThan(0);
+    expect(commands.every(({fits}) => fits.some((one) => one === verb))).toBe(true);
+  });
 });

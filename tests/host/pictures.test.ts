@@ -52,6 +52,8 @@ test.each([
 
 test.each([
   ['a.png', 'there is no picture a.png; put it there, or take it out'],
+  ['Pictures/a.png', 'there is no picture Pictures/a.png; put it there, or take it out'],
+  ['../../nowhere/a.png', "../../nowhere/a.png lies outside the shop's folder; put the picture below it"],
   ['../secret.png', "../secret.png lies outside the shop's folder; put the picture below it"],
   [
     'https://example.org/a.png',
