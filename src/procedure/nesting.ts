@@ -16,12 +16,12 @@ export interface Flat {
   readonly deep?: {readonly at: number; readonly most: number};
 }
 
-/** Takes time in proportion to the text, however it nests. */
-export function withoutDeep(text: string): Flat {
+/** Takes time in proportion to the text, however it nests. What stands before `from`, the front matter, is no Markdown. */
+export function withoutDeep(text: string, from = 0): Flat {
   const cuts: {readonly start: number; readonly end: number; readonly most: number}[] = [];
   const columns: number[] = [];
   const paragraph: Paragraph = {brackets: [], emphasis: []};
-  for (let start = 0; start < text.length; ) {
+  for (let start = from; start < text.length; ) {
     const end = lineEnd(text, start);
     const markers = markersOf(text, start, end);
     if (markers.end === end) clear(paragraph);

@@ -4,6 +4,7 @@ import type {Source, Span} from '../text/source.js';
 import {cautionsOf, opensCaution} from './cautions.js';
 import {headingTags, reportTagsUnder} from './code-spans.js';
 import {readFront} from './front-matter.js';
+import {frontMatterIn} from './markdown/front-matter.js';
 import {parseMarkdown} from './markdown.js';
 import type {Block, Procedure, Section, Tag} from './model.js';
 import {withoutDeep} from './nesting.js';
@@ -18,7 +19,7 @@ import {keepWaiting, type Place, stepsOf} from './steps.js';
  * through the procedure. A caution belongs to the step after it, across headings too.
  */
 export function readProcedure(source: Source): Procedure {
-  const flat = withoutDeep(source.text);
+  const flat = withoutDeep(source.text, frontMatterIn(source.text).end.offset);
   const {root} = parseMarkdown(flat.text);
   const reading = beginReading(source, root, flat.deep);
   const yaml = root.children.find(({type}) => type === 'yaml');
