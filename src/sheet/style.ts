@@ -225,9 +225,9 @@ svg text { font-family: var(--sans); }
   .block-top > div { flex: 1 1 100%; }
   .block .kind { text-align: left; }
   h1 { font-size: 18pt; }
-  .rows, .rows > tbody, .rows > tbody > tr, .rows > tbody > tr > td, .list, .list tbody, .list tr { display: block; width: auto; }
+  .rows, .rows > tbody:not([hidden]), .rows > tbody > tr:not([hidden]), .rows > tbody > tr > td, .list, .list tbody, .list tr { display: block; width: auto; }
   .rows > colgroup, .rows > thead, .list thead { display: none; }
-  .rows > tbody > tr.main { display: grid; grid-template-columns: auto auto 1fr; align-items: center; }
+  .rows > tbody > tr.main:not([hidden]) { display: grid; grid-template-columns: auto auto 1fr; align-items: center; }
   .rows > tbody > tr.main > .what, .rows > tbody > tr.main > .values { grid-column: 1 / -1; border: 0; }
   .rows > tbody > tr.main > .initials { grid-row: 1; grid-column: 3; border: 0; }
   .rows > tbody > tr.main > .what { padding-top: 0; }

@@ -40,7 +40,7 @@ describe('on a disk of its own', () => {
     const folder = await temporaryFolder(smallBook());
     const ran = shell(
       folder,
-      `mkdir disk && mount -t tmpfs -o size=80k tmpfs disk
+      `mkdir disk && mount -t tmpfs -o size=400k tmpfs disk
        eval $WMARK sheet book --out disk > /dev/null
        ${LIST('disk')} > before
        dd if=/dev/zero of=disk/ballast bs=4k 2> /dev/null || true
