@@ -3,7 +3,6 @@ import type {HouseFinding} from '../findings/house.js';
 import {meaningOf} from '../findings/meaning.js';
 import type {FindingKind} from '../findings/model.js';
 import {FINDINGS} from '../findings/registry.js';
-import {findingAddress} from '../host/package.js';
 import type {FindingJson} from './answer.js';
 import {fingerprint} from './compare-report.js';
 import type {Level, SarifResult, SarifRule} from './sarif.js';
@@ -14,23 +13,18 @@ const LEVEL: {readonly [severity in FindingJson['severity']]: Level} = {
   information: 'note',
 };
 
-/** Rules of the house have no page among ours. */
+/** Ours first. The report says itself what a rule is about: an address on this machine would lead nowhere on another. */
 export function findingRules(house: readonly HouseFinding[] = []): SarifRule[] {
-  const rule = ({
-    name,
-    summary,
-    why,
-    severity,
-  }: Pick<FindingKind, 'name' | 'summary' | 'why' | 'severity'>) => ({
-    id: name,
-    says: `${summary}.`,
-    why,
-    level: LEVEL[severity],
-  });
-  return [
-    ...FINDINGS.map((kind) => ({...rule(kind), helpUri: findingAddress(kind.name)})),
-    ...house.map(rule),
-  ];
+  return [...FINDINGS, ...house].map(rule);
+}
+
+function rule({
+  name,
+  summary,
+  why,
+  severity,
+}: Pick<FindingKind, 'name' | 'summary' | 'why' | 'severity'>): SarifRule {
+  return {id: name, says: `${summary}.`, why, level: LEVEL[severity]};
 }
 
 /** `known` is why it is on the list of known findings, where it is. */

@@ -17,7 +17,6 @@ export interface SarifRule {
   readonly says: string;
   readonly why: string;
   readonly level: Level;
-  readonly helpUri?: string;
 }
 
 export type Level = 'error' | 'warning' | 'note';
@@ -69,13 +68,12 @@ function semantic() {
   return /^\d+\.\d+\.\d+/.test(version) ? {semanticVersion: version} : {version};
 }
 
-function rule({id, says, why, level, helpUri}: SarifRule) {
+function rule({id, says, why, level}: SarifRule) {
   return {
     id,
     shortDescription: {text: says},
     fullDescription: {text: why},
     defaultConfiguration: {level},
-    ...(helpUri !== undefined && {helpUri}),
   };
 }
 
