@@ -50,7 +50,7 @@ button.sign { font: 700 11.5pt/1.2 var(--sans); }
   .t-bar { display: block; position: sticky; top: 0; z-index: 1; margin: -12mm -12mm 8mm -15mm; padding: 2mm 12mm 2mm 15mm; background: #fff; border-bottom: 1.2pt solid var(--ink); }
   .t-bar > div { display: flex; flex-wrap: wrap; gap: 1.5mm 2mm; align-items: center; }
   .t-bar p { margin: 1mm 0 0; }
-  .t-who { font-weight: 700; width: 46mm; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+  .t-who { font-weight: 700; width: 50mm; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
   .t-more { margin-left: auto; position: relative; }
   .t-bar summary { display: flex; align-items: center; min-height: 44px; font-size: 12pt; }
   .t-more > div { position: absolute; right: 0; top: 100%; z-index: 2; display: flex; flex-direction: column; gap: 6mm; padding: 3mm; background: #fff; border: 1.1pt solid var(--ink); white-space: nowrap; }
