@@ -24,7 +24,10 @@ export function guardBand(limits: Amount, uncertainty: Quantity): Worked<GuardBa
   const range = rangeOf(limits);
   if (range === undefined)
     return refused('the limits have one end only', 'give both, such as 2.4990–2.5000 in');
-  const refusal = notOf(range.low.unit.dimension, {'the uncertainty': uncertainty}, 'not-negative');
+  const {dimension} = range.low.unit;
+  const refusal =
+    notOf(dimension, {'the lower limit': range.low, 'the upper limit': range.high}, 'any') ??
+    notOf(dimension, {'the uncertainty': uncertainty}, 'not-negative');
   if (refusal) return refusal;
   const guard = uncertainty.value * uncertainty.unit.factor;
   if (si(range.low) + guard >= si(range.high) - guard)
