@@ -40,7 +40,7 @@ export function compressionRatio(cylinder: Cylinder): Worked<Compression> {
       'check the signs: a dish is positive, a dome negative',
     );
   const ratio = (swept + clearance) / clearance;
-  if (ratio < 3 || ratio > 30)
+  if (!isRatio(ratio))
     return refused(`a ratio of ${ratio.toFixed(1)}:1 cannot be right`, 'check the readings and their units');
   const volume = bore.unit.system === 'inch' ? unit('in³') : unit('cc');
   const told = (value: number) => fromSi(value, volume, volume.system === 'inch' ? 0.01 : 0.1);
@@ -65,8 +65,7 @@ export function compressionRatio(cylinder: Cylinder): Worked<Compression> {
 
 /** The chamber volume that gives a ratio of 3 to 30, the rest as it is. Validity and source as above. */
 export function chamberFor(ratio: number, cylinder: Omit<Cylinder, 'chamber'>): Worked<Quantity> {
-  if (!(ratio >= 3 && ratio <= 30))
-    return refused(`a ratio of ${ratio}:1 cannot be right`, 'give one from 3 to 30');
+  if (!isRatio(ratio)) return refused(`a ratio of ${ratio}:1 cannot be right`, 'give one from 3 to 30');
   const {bore, stroke} = cylinder;
   const refusal = notCylinder(cylinder);
   if (refusal) return refusal;
@@ -85,6 +84,11 @@ export function chamberFor(ratio: number, cylinder: Omit<Cylinder, 'chamber'>): 
 }
 
 /** Volume in m³ left at top dead centre outside the chamber: dish, deck and gasket. */
+/** From 3 to 30; a chamber worked out for either end gives it back but for its last figures. */
+function isRatio(ratio: number): boolean {
+  return ratio > 3 - 1e-6 && ratio < 30 + 1e-6;
+}
+
 function notCylinder({bore, stroke, dish, deck, gasket}: Omit<Cylinder, 'chamber'>): Refused | undefined {
   return (
     notOf('length', {'the bore': bore, 'the stroke': stroke, 'the gasket bore': gasket?.bore}) ??

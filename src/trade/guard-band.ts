@@ -30,7 +30,9 @@ export function guardBand(limits: Amount, uncertainty: Quantity): Worked<GuardBa
     notOf(dimension, {'the uncertainty': uncertainty}, 'not-negative');
   if (refusal) return refusal;
   const guard = uncertainty.value * uncertainty.unit.factor;
-  if (si(range.low) + guard >= si(range.high) - guard)
+  const width = si(range.high) - si(range.low);
+  // What is left of it by the last figures of a sum is nothing.
+  if (2 * guard >= width * (1 - 1e-9))
     return refused('the uncertainty takes up the whole tolerance', 'measure with a finer gauge');
   return {
     ok: true,
