@@ -37,6 +37,7 @@ import {markMismatch} from './mark-mismatch.js';
 import {measuredSlack} from './measured-slack.js';
 import {measuredTooLate} from './measured-too-late.js';
 import type {FindingKind} from './model.js';
+import {notInBuild} from './not-in-build.js';
 import {onlyMissing} from './only-missing.js';
 import {passesNotRising} from './passes-not-rising.js';
 import {pictureMissing} from './picture-missing.js';
@@ -92,6 +93,7 @@ export const FINDINGS: readonly FindingKind[] = [
   specSilent,
   fileUnreadable,
   pictureMissing,
+  notInBuild,
   untaggedAction,
   valueDisagrees,
   proseDisagrees,
