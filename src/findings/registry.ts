@@ -28,6 +28,7 @@ import {leftUnlocked} from './left-unlocked.js';
 import {leftUnmeasured} from './left-unmeasured.js';
 import {leftUnrecorded} from './left-unrecorded.js';
 import {leftUnsealed} from './left-unsealed.js';
+import {leftUnstriped} from './left-unstriped.js';
 import {leftUnwitnessed} from './left-unwitnessed.js';
 import {loadedBeforeCure} from './loaded-before-cure.js';
 import {lockBeforeTorque} from './lock-before-torque.js';
@@ -112,6 +113,7 @@ export const FINDINGS: readonly FindingKind[] = [
   leftUnmeasured,
   leftUnrecorded,
   leftUnsealed,
+  leftUnstriped,
   leftUnwitnessed,
   loadedBeforeCure,
   lockBeforeTorque,
