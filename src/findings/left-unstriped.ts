@@ -3,9 +3,9 @@ import {placesOf} from '../spec/items.js';
 import type {Fastener} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import {reportOpen} from './left-undone.js';
-import {stepBehind} from './missing-step.js';
+import {stepBehind, titleOf} from './missing-step.js';
 import type {Context, FindingKind} from './model.js';
-import {inBuildOrder} from './phrase.js';
+import {inBuildOrder, itemAt} from './phrase.js';
 
 export const leftUnstriped: FindingKind = {
   name: 'left-unstriped',
@@ -49,7 +49,7 @@ fasteners:
           never: `${bare} never striped with paint, which the specification asks for`,
           again: `${end} the build without the stripe of paint`,
           asked: `${fastener.id} is specified with stripe: true`,
-          ...fixOf(fastener, open, context),
+          fix: (places) => fixOf(fastener, places, context),
         },
         context,
       );
@@ -58,7 +58,8 @@ fasteners:
 };
 
 /** Written behind the torque, or behind the lock that goes on after it, where all places were done in that step. */
-function fixOf({id, name, at}: Fastener, open: readonly string[], {state}: Context): {readonly fix?: Fix} {
+function fixOf(fastener: Fastener, open: readonly string[], {state}: Context): Fix | undefined {
+  const {id, name} = fastener;
   const steps = open.map((place) => {
     const [tight, locked] = [state.get('tight', id, place), state.get('locked', id, place)];
     if (!tight.holds || tight.detail?.final !== true || tight.by === undefined) return undefined;
@@ -66,12 +67,7 @@ function fixOf({id, name, at}: Fastener, open: readonly string[], {state}: Conte
     return lock !== undefined && inBuildOrder(tight.by, lock) < 0 ? lock.step : tight.by.step;
   });
   const [step] = steps;
-  if (step === undefined || !steps.every((one) => one === step)) return {};
-  const places = open.length === Math.max(1, at.length) ? '' : `[${open.join(', ')}]`;
-  const fix = stepBehind(
-    step,
-    {says: `Draw a stripe of paint across the ${name}.`, tag: `stripe: ${id}${places}`},
-    `Write the missing step: stripe ${id}`,
-  );
-  return fix === undefined ? {} : {fix};
+  if (step === undefined || !steps.every((one) => one === step)) return undefined;
+  const says = `Draw a stripe of paint across the ${name}.`;
+  return stepBehind(step, {says, tag: `stripe: ${itemAt(fastener, open)}`}, titleOf('stripe', fastener));
 }
