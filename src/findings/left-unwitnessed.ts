@@ -79,6 +79,7 @@ const DOING = [
   'cured',
   'tight',
   'locked',
+  'striped',
   'measured',
   'recorded',
   'checked',
