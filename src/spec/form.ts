@@ -2,8 +2,10 @@
  * Holds a YAML tree against the shape of its file, and says of every misfit where it stands, what is due there
  * and what was likely meant.
  */
+
 import type * as z from 'zod';
 import {addAll} from '../text/add-all.js';
+import {clipped} from '../text/clipped.js';
 import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Source, Where} from '../text/source.js';
@@ -123,7 +125,7 @@ function foundSays(value: Node): string {
   if (value.type === 'map') return 'a map of keys';
   if (value.type === 'list') return LIST;
   if (value.type === 'empty' || value.text === '') return 'empty';
-  return value.text.length > 40 ? `${value.text.slice(0, 39)}…` : value.text;
+  return clipped(value.text, 40);
 }
 
 function listed(words: readonly string[]): string {
