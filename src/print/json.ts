@@ -1,6 +1,6 @@
 /** The data of a print as JSON, its texts washed and made to fit: the last that happens before Typst reads it. */
 
-import {withoutUnseen} from '../text/unseen.js';
+import {withoutUnseen} from '../text/printable.js';
 import type {Print} from './document.js';
 
 /** What is printed for a character that no font on the machine has. */

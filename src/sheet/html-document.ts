@@ -5,7 +5,7 @@ import {h} from 'hastscript';
 import type {Running} from '../print/running.js';
 import type {Paper} from '../spec/model.js';
 import {addAll} from '../text/add-all.js';
-import {withoutUnseen} from '../text/unseen.js';
+import {withoutUnseen} from '../text/printable.js';
 import {scriptSource} from './html-script.js';
 import {pageStyle} from './page.js';
 import {STYLE} from './style.js';

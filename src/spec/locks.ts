@@ -10,7 +10,7 @@ export interface LockNote {
   readonly remark?: string;
 }
 
-/** Common practice, no source. */
+/** When each goes on is common practice, no source. */
 export const LOCK_KINDS: Readonly<Record<LockKind, LockNote>> = {
   'safety-wire': {says: 'safety wire', goesOn: 'after'},
   'cotter-pin': {says: 'cotter pin', goesOn: 'after'},

@@ -15,11 +15,11 @@ import {
   words,
 } from './fields.js';
 import {isLockKind} from './locks.js';
-import type {Fastener} from './model.js';
+import {type Fastener, LOCKS} from './model.js';
 import {base, namesOr} from './read-base.js';
-import {LOCKS} from './shapes/values.js';
 import {entryOf, isScalar, type Node, textOf} from './tree.js';
 
+/** The group of fasteners that a reader's fields make. */
 export function fastener(reader: ItemReader): Fastener {
   const layout = reader.raw.fields.get('layout')?.value;
   return {
@@ -59,7 +59,7 @@ function torques(reader: ItemReader, node: Node): readonly Amount[] | undefined 
 function lock(reader: ItemReader, node: Node): string | undefined {
   const found = textOf(node);
   if (found === undefined || found === 'none' || found === 'unknown' || isLockKind(found)) return found;
-  refer(reader, found, node.where, ['consumable'], LOCKS);
+  refer(reader, {value: found, where: node.where}, ['consumable'], LOCKS);
   return found;
 }
 

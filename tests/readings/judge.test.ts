@@ -1,6 +1,6 @@
 /** Every kind of remark: what brings it up, and that a good record brings up none. */
 import {describe, expect, test} from 'vitest';
-import {askedOfBook} from '../../src/host/asked.js';
+import {askedOfBook} from '../../src/host/asked-of-build.js';
 import {readAmount} from '../../src/quantity/parse.js';
 import {judgeBuild} from '../../src/readings/judge.js';
 import type {SheetRecord} from '../../src/readings/record.js';

@@ -1,6 +1,7 @@
 /** The kinds of item as engine.yaml and shop.yaml write them. */
 import * as z from 'zod';
 import {NUT_FACTOR_RANGE} from '../../trade/nut-factors.js';
+import {CONSUMABLE_USES} from '../model.js';
 import {PRACTICE_FIELDS} from './practice-fields.js';
 import {
   amount,
@@ -169,9 +170,7 @@ export const ITEM_SHAPES = {
   }),
   consumable: z.strictObject({
     ...common,
-    use: z
-      .enum(['lubricant', 'sealant', 'gasket', 'cleaner', 'lock', 'strip', 'fluid', 'other'])
-      .describe('What it is for.'),
+    use: z.enum(CONSUMABLE_USES).describe('What it is for.'),
     lock: lockKind.describe('Which kind of lock it is, for `use: lock`.').optional(),
     ...PRACTICE_FIELDS.consumable,
     k: stated(
