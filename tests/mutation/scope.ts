@@ -9,7 +9,7 @@ export interface Scope {
   readonly tests: readonly string[];
 }
 
-const CASES = ['alone', 'check-jobs', 'examples', 'fixes', 'messages', 'trade-cases'].map(
+const CASES = ['alone', 'check-jobs', 'examples', 'fixes', 'messages', 'told', 'trade-cases'].map(
   (name) => `tests/findings/${name}.test.ts`,
 );
 /** What stands around the findings: memory, calendar, rules of a house, fixes made without asking, pages. */
