@@ -9,6 +9,7 @@ import type {Found} from '../build/found.js';
 import {type Ledger, ledger} from '../build/ledger.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Specification} from '../spec/model.js';
+import {addAll} from '../text/add-all.js';
 import type {Problem} from '../text/problem.js';
 import {onlyTheBookCanTell} from './alone.js';
 import type {HouseFault, HouseFinding} from './house.js';
@@ -112,11 +113,11 @@ function fromReadingAlone(
     const found: Found[] = [];
     if (specification) {
       const look = () => find(specification);
-      found.push(...(memory?.found(spec, kind, look) ?? look()));
+      addAll(found, memory?.found(spec, kind, look) ?? look());
     }
     for (const part of judge ? program.parts : []) {
       const look = () => find((context) => judge?.(part, context));
-      found.push(...(memory?.found(part, kind, look) ?? look()));
+      addAll(found, memory?.found(part, kind, look) ?? look());
     }
     return found.map((one) => ({kind, found: one}));
   });

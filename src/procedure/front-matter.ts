@@ -4,6 +4,7 @@ import type {Quantity} from '../quantity/model.js';
 import {readAmount} from '../quantity/parse.js';
 import {entryOf, type Node, plainValue, textOf, valueAt} from '../spec/tree.js';
 import {readYaml, type YamlCaps} from '../spec/yaml.js';
+import {addAll} from '../text/add-all.js';
 import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Source, Span} from '../text/source.js';
@@ -55,7 +56,7 @@ export function readFront(
   const found: Problem[] = problems.map((problem) => ({...problem, name: 'front-matter'}));
   const result = shape.safeParse(tree === undefined || tree.type === 'empty' ? {} : plainValue(tree));
   const at = {file: from.file, opening: {start: 0, end: openingEnd(from.text)}, tree};
-  for (const issue of result.error?.issues ?? []) found.push(...problemsOf(at, issue, broken));
+  for (const issue of result.error?.issues ?? []) addAll(found, problemsOf(at, issue, broken));
   return {front: frontOf(tree, span), problems: found};
 }
 
