@@ -12,16 +12,10 @@ function resultsFile(root, file) {
   return join(root, '.cache', 'mutation', `${file}.jsonl`);
 }
 
-/** Results belong to a text: after an edit of the file they count no more. */
-function textOf(root, file) {
-  return digest(readFileSync(join(root, file), 'utf8'));
-}
-
-/** The last result of each mutant of the file as it is now. */
-function resultsOf(root, file) {
+/** The last result of each mutant of the file in the text that the run began with. */
+function resultsOf(root, file, now) {
   const path = resultsFile(root, file);
   const lines = existsSync(path) ? readFileSync(path, 'utf8').split('\n').filter(Boolean) : [];
-  const now = textOf(root, file);
   const results = lines.map((line) => JSON.parse(line)).filter(({text}) => text === now);
   return new Map(results.map((result) => [result.key, result]));
 }
@@ -47,9 +41,9 @@ class Sample {
   }
 
   #verdict(mutant) {
-    const {root, sample, seed, again} = this.#options;
+    const {root, sample, seed, again, texts} = this.#options;
     const file = relative(root, resolve(root, mutant.fileName));
-    if (!this.#results.has(file)) this.#results.set(file, resultsOf(root, file));
+    if (!this.#results.has(file)) this.#results.set(file, resultsOf(root, file, texts[file]));
     const {
       location: {start, end},
     } = mutant;
@@ -64,7 +58,6 @@ class Sample {
 class Notes {
   static inject = ['options'];
   #options;
-  #texts = new Map();
 
   constructor({witnessMark}) {
     this.#options = witnessMark;
@@ -111,11 +104,10 @@ class Notes {
   }
 
   #write(file, result) {
-    const {root} = this.#options;
-    if (!this.#texts.has(file)) this.#texts.set(file, textOf(root, file));
+    const {root, texts} = this.#options;
     const path = resultsFile(root, file);
     mkdirSync(dirname(path), {recursive: true});
-    appendFileSync(path, `${JSON.stringify({text: this.#texts.get(file), ...result})}\n`);
+    appendFileSync(path, `${JSON.stringify({text: texts[file], ...result})}\n`);
   }
 }
 

@@ -86,8 +86,8 @@ function clearanceAt(
   if (more.length > 0)
     return refused('a bearing has two shells', 'give the wall of the upper and of the lower one');
   const taken = (upper ? si(upper) : 0) + (lower ? si(lower) : 0);
-  const [least, most] = [outer.smallest, outer.largest].map((size) => si(size) - taken);
-  if (least === undefined || most === undefined || least <= 0)
+  const [least, most] = [si(outer.smallest) - taken, si(outer.largest) - taken];
+  if (least <= 0)
     return refused(
       `the shells at ${place || 'the bearing'} fill the whole bore`,
       'check the walls and their unit',

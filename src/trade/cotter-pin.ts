@@ -3,7 +3,7 @@ import {convert, quantity, si} from '../quantity/convert.js';
 import {formatQuantity} from '../quantity/format.js';
 import type {Quantity} from '../quantity/model.js';
 import {unit} from '../quantity/units.js';
-import {COTTER_FOR_BOLT, COTTER_PINS, type CotterPin} from './cotter-sizes.js';
+import {COTTER_FOR_BOLT, COTTER_PINS} from './cotter-sizes.js';
 import type {Thread} from './thread.js';
 import {notOf, refused, type Worked} from './worked.js';
 
@@ -45,18 +45,19 @@ export function cotterPinFor(inputs: {
       `no cotter pin goes in${hole ? ` a hole of ${formatQuantity(hole)}` : ''}`,
       'the smallest takes 0.047 in',
     );
-  if (bolt && largest.inches < bolt.pin - 1e-9)
+  const most = quantity(largest.inches, 'in', 0);
+  const least = bolt && quantity(bolt.pin, 'in', 0);
+  if (bolt && least && largest.inches < bolt.pin)
     return refused(
-      `the largest pin that goes in is ${largest.name} in, less than the ${nameOf(bolt.pin)} in for ${bolt.bolt}`,
+      `the largest pin that goes in is ${formatQuantity(most)}, less than the ${formatQuantity(least)} for ${bolt.bolt}`,
       'drill the hole for the larger pin',
     );
-  const taken = hole === undefined && bolt ? pinOf(bolt.pin) : largest;
   return {
     ok: true,
     result: {
-      ...(bolt ? {least: told(pinOf(bolt.pin))} : {}),
-      ...(hole !== undefined || width !== undefined ? {most: told(largest)} : {}),
-      take: told(taken),
+      ...(least ? {least} : {}),
+      ...(hole !== undefined || width !== undefined ? {most} : {}),
+      take: (hole === undefined && least) || most,
     },
     formula: 'the largest pin that hole and slot take, no less than the one tabled for the bolt',
     inputs: [
@@ -78,19 +79,6 @@ export function cotterSuits(pin: Quantity, {least, most}: CotterChoice): 'too th
   const slack = 0.002 * 0.0254;
   if (least && si(pin) < si(least) - slack) return 'too thin';
   return most && si(pin) > si(most) + slack ? 'too thick' : 'suits';
-}
-
-function pinOf(size: number): CotterPin {
-  const found = COTTER_PINS.find((pin) => Math.abs(pin.inches - size) < 1e-9);
-  return found ?? {name: nameOf(size), inches: size, hole: size + 1 / 64};
-}
-
-function nameOf(size: number): string {
-  return COTTER_PINS.find((pin) => Math.abs(pin.inches - size) < 1e-9)?.name ?? String(size);
-}
-
-function told(pin: CotterPin): Quantity {
-  return quantity(pin.inches, 'in', 0);
 }
 
 function inches(length: Quantity): number {

@@ -42,21 +42,21 @@ export function tellShrink({temperature, change}: Shrink): readonly Named[] {
 }
 
 function readMaterial(given: string): Read<Material> {
-  const name = given.trim().toLowerCase();
-  const found = MATERIALS.find((one) => one.name === name);
+  const text = given.trim();
+  const found = MATERIALS.find((one) => one.name === text.toLowerCase());
   if (found) return {ok: true, value: found};
-  const stated = /^(\d+(?:\.\d+)?)e-6\s*(?:\/|per)\s*(K|°?C|°?F)$/i.exec(given.trim());
+  const stated = /^(\d+(?:\.\d+)?)e-6\s*(?:\/|per)\s*(K|°?C|°?F)$/i.exec(text);
   const [, value, unit = ''] = stated ?? [];
-  if (value === undefined) return unknownMaterial(name);
+  if (value === undefined) return unknownMaterial(text);
   const perKelvin = Number(value) * 1e-6 * (/f/i.test(unit) ? 9 / 5 : 1);
   if (perKelvin >= 1e-6 && perKelvin <= 50e-6)
     return {ok: true, value: {name: 'as stated', perKelvin, steel: false}};
   return refused(`no metal expands by ${value}e-6`, 'steel is 11.7e-6/K, aluminium 23.6e-6/K');
 }
 
-function unknownMaterial(name: string): Read<Material> {
+function unknownMaterial(text: string): Read<Material> {
   const names = MATERIALS.map((one) => one.name);
-  const meant = nearest(name, names);
+  const meant = nearest(text.toLowerCase(), names);
   const hint = meant ? `did you mean ${meant}?` : `the table has ${names.join(', ')}`;
-  return refused(`"${name.slice(0, 30)}" is no material of the table`, hint);
+  return refused(`"${text.slice(0, 30)}" is no material of the table`, hint);
 }

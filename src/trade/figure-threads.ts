@@ -56,5 +56,5 @@ function readFriction(given: string): Read<number | ThreadCondition> {
   const hint = meant
     ? `did you mean ${meant}?`
     : `write one of ${CONDITIONS.join(', ')}, or a nut factor such as 0.18`;
-  return refused(`"${plain.slice(0, 30)}" is no condition of threads`, hint);
+  return refused(`"${given.trim().slice(0, 30)}" is no condition of threads`, hint);
 }

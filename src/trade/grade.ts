@@ -46,7 +46,7 @@ export function gradeOf(text: string, thread: Thread, length?: Quantity): GradeR
   if (/SAE|J\s?429/i.test(text) && sae.length === 0 && iso.length > 0)
     return refused(`${name} is not a grade of SAE J429`, 'it is a class of ISO 898-1; write 8.8 alone');
   if (sae.length === 0 && iso.length === 0) return unknownGrade(text);
-  return sae.length > 0 ? inchGrade(name ?? '', sae, thread, length) : metricGrade(iso, thread);
+  return sae.length > 0 ? inchGrade(name ?? '', sae, thread, length) : metricGrade(name ?? '', iso, thread);
 }
 
 /** A bolt whose strength is known without a grade. Where no proof strength is known 0.85 of yield stands for it (Shigley, 9th ed., 8-9). */
@@ -62,15 +62,13 @@ export function gradeGiven(given: {
   });
   if (refusal) return refusal;
   const {proof, yield: yielding, tensile} = given;
-  if (proof === undefined && yielding === undefined)
+  const yields = yielding ?? proof;
+  if (yields === undefined)
     return refused(
       'neither proof nor yield strength is given',
       'a tensile strength alone does not say when the bolt takes a set',
     );
-  const taken = proof ?? scaled(yielding, 0.85);
-  const yields = yielding ?? proof;
-  if (taken === undefined || yields === undefined)
-    return refused('no strength is given', 'give proof or yield');
+  const taken = proof ?? scaled(yields, 0.85);
   const stated = proof ? `proof ${formatQuantity(proof)}` : `yield ${formatQuantity(yields)}`;
   const source = proof
     ? 'strength as given'
@@ -81,8 +79,8 @@ export function gradeGiven(given: {
   };
 }
 
-function scaled(q: Quantity | undefined, by: number): Quantity | undefined {
-  return q && {...q, value: Number((q.value * by).toPrecision(12))};
+function scaled(q: Quantity, by: number): Quantity {
+  return {...q, value: Number((q.value * by).toPrecision(12))};
 }
 
 function givenText(which: string, text: string): GradeReading {
@@ -110,13 +108,12 @@ function inchGrade(
   return {ok: true, grade: tabled(row, `SAE J429 grade ${name}${note}`, 'ksi', 'SAE J429')};
 }
 
-function metricGrade(rows: readonly GradeRow[], thread: Thread): GradeReading {
+function metricGrade(name: string, rows: readonly GradeRow[], thread: Thread): GradeReading {
   const size = convert(thread.diameter, unit('mm')).value;
   const row = rows.find(({over, upTo}) => size > over && size <= upTo);
-  const [first] = rows;
-  if (row === undefined || first === undefined)
-    return refused(`ISO 898-1 class ${first?.grade} does not go to ${thread.name}`, rangeOf(rows, 'mm'));
-  return {ok: true, grade: tabled(row, `ISO 898-1 class ${row.grade}`, 'MPa', 'ISO 898-1:2013, Table 3')};
+  if (row === undefined)
+    return refused(`ISO 898-1 class ${name} does not go to ${thread.name}`, rangeOf(rows, 'mm'));
+  return {ok: true, grade: tabled(row, `ISO 898-1 class ${name}`, 'MPa', 'ISO 898-1:2013, Table 3')};
 }
 
 function tabled(row: GradeRow, name: string, symbol: 'ksi' | 'MPa', source: string): Grade {

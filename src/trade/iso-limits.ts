@@ -38,8 +38,9 @@ const SOURCE = 'ISO 286-1:2010, Tables 1 to 5';
  */
 export function limitsOfSize(nominal: Quantity, text: string): Worked<LimitedSize> {
   const zone = readZone(text);
-  const refusal = 'ok' in zone ? zone : notOf('length', {'the nominal size': nominal});
-  if (refusal || 'ok' in zone) return refusal ?? refused('no tolerance class', 'write H7 or g6');
+  if ('ok' in zone) return zone;
+  const refusal = notOf('length', {'the nominal size': nominal});
+  if (refusal) return refusal;
   const size = convert(nominal, unit('mm')).value;
   const found = deviations(zone, size);
   if ('ok' in found) return found;

@@ -6,6 +6,7 @@
  */
 import {parseArgs} from 'node:util';
 import {Stryker} from '@stryker-mutator/core';
+import {digestOf} from './results.js';
 import {filesOf, SCOPES, type Scope, TOO_SLOW, testsOf} from './scope.js';
 import {listed, table} from './table.js';
 
@@ -45,6 +46,8 @@ async function mutate(scope: Scope): Promise<void> {
     mutate: files,
     witnessMark: {
       root: process.cwd(),
+      // As they are now: an edit while it runs must not take the results to itself.
+      texts: Object.fromEntries(files.map((file) => [file, digestOf(file)])),
       tests: testsOf(scope),
       without: TOO_SLOW,
       sample: Number(values.sample),

@@ -29,13 +29,18 @@ export interface FileResults {
 export function resultsIn(file: string): FileResults {
   const path = `.cache/mutation/${file}.jsonl`;
   const lines = existsSync(path) ? readFileSync(path, 'utf8').split('\n').filter(Boolean) : [];
-  const now = createHash('sha256').update(readFileSync(file, 'utf8')).digest('hex').slice(0, 16);
+  const now = digestOf(file);
   const known = lines.map((line): Result & {made?: number} => JSON.parse(line));
   const current = known.filter(({text}) => text === now);
   const last = new Map(current.filter(({key}) => key !== 'all').map((result) => [result.key, result]));
   const made = current.findLast(({key}) => key === 'all')?.made ?? 0;
   const results = [...last.values()].filter(({status}) => status !== 'Ignored');
   return {file, made, results};
+}
+
+/** Results belong to a text: after an edit of the file they count no more. */
+export function digestOf(file: string): string {
+  return createHash('sha256').update(readFileSync(file, 'utf8')).digest('hex').slice(0, 16);
 }
 
 /** What the mutant changes, from the text of its file. */
