@@ -164,8 +164,8 @@ function specified(
   const item = items.get(deed.item);
   const value = item && demandsOf(item).find((one) => one.aspect === aspect)?.value;
   if (value?.type === 'id') return {type: 'any-of', ids: [rename(value.id)]};
-  if (value?.type === 'any-of')
-    return value.ids.length === 1 ? {...value, ids: value.ids.map(rename)} : undefined;
+  if (value?.type === 'any-of' || value?.type === 'all-of')
+    return value.ids.length === 1 ? {type: 'any-of', ids: value.ids.map(rename)} : undefined;
   return value?.type === 'there' || value?.type === 'none' ? undefined : value;
 }
 

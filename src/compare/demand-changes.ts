@@ -234,6 +234,7 @@ function renamed(demand: Demand, other: Item, {renames}: Sides): Demand {
 }
 
 function renamedValue(value: Demanded, rename: (id: string) => string): Demanded {
-  if (value.type === 'any-of' || value.type === 'options') return {...value, ids: value.ids.map(rename)};
+  if (value.type === 'any-of' || value.type === 'all-of' || value.type === 'options')
+    return {...value, ids: value.ids.map(rename)};
   return value.type === 'id' ? {...value, id: rename(value.id)} : value;
 }

@@ -13,6 +13,8 @@ export type Demanded =
   | {readonly type: 'none'}
   /** One of these will do: the fewer, the stricter. */
   | {readonly type: 'any-of'; readonly ids: readonly string[]}
+  /** All of these: the more, the stricter. */
+  | {readonly type: 'all-of'; readonly ids: readonly string[]}
   /** Only an engine with one of these options has it; none: every engine. */
   | {readonly type: 'options'; readonly ids: readonly string[]}
   | {readonly type: 'word'; readonly word: string; readonly grade?: number}

@@ -160,11 +160,8 @@ function ofThreads({threads}: Fastener): Demand[] {
 function ofLock({lock}: Fastener): Demand[] {
   if (lock === undefined || lock.value === 'unknown') return [];
   const {value, where} = lock;
-  return [
-    value === 'none'
-      ? none('lock', where)
-      : {aspect: 'lock', value: {type: 'id', id: value}, asks: true, where},
-  ];
+  if (value === 'none') return [none('lock', where)];
+  return [{aspect: 'lock', value: {type: 'all-of', ids: value}, asks: true, where}];
 }
 
 function ofFit(item: Fit): Demand[] {

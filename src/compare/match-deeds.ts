@@ -1,5 +1,6 @@
 /** Which deed of the new side is which of the old: by verb, item and place, first within steps that belong together. */
 import type {StepRef} from '../build/program.js';
+import {idsOf} from '../procedure/values.js';
 import type {Deed} from './deeds.js';
 import {idNow, placeNow, type Renames} from './renames.js';
 
@@ -21,7 +22,10 @@ export function matchDeeds(
   const gone: Deed[] = [];
   for (const [key, deeds] of ours) {
     const free = theirs.get(key) ?? [];
-    const left = take(deeds, free, kept, (a, b) => nowOf.get(a.step) === b.step);
+    const inStep = (a: Deed, b: Deed) => nowOf.get(a.step) === b.step;
+    // One step may put two locks on the same fastener.
+    const others = take(deeds, free, kept, (a, b) => inStep(a, b) && withOf(a, renames) === withOf(b));
+    const left = take(others, free, kept, inStep);
     const alike = take(left, free, kept, (a, b) => a.when.join() === b.when.join());
     gone.push(...take(alike, free, kept, () => true));
   }
@@ -41,6 +45,13 @@ function take(
     if (found !== undefined) kept.push([deed, found]);
     return found === undefined;
   });
+}
+
+/** The materials that the tag names, under the names of the new side. */
+function withOf({tag}: Deed, renames?: Renames): string {
+  return idsOf(tag, 'with')
+    .map((id) => (renames === undefined ? id : idNow(renames, id)))
+    .join();
 }
 
 /** The key of a deed of the old side under the names of the new one. */

@@ -19,6 +19,7 @@ export function judged(before: Demanded, now: Demanded): readonly Judgement[] {
 function judgedOther(before: Demanded, now: Demanded): Effect | undefined {
   if (before.type === 'amounts' && now.type === 'amounts') return judgedPasses(before.amounts, now.amounts);
   if (before.type === 'any-of' && now.type === 'any-of') return judgedChoice(before.ids, now.ids);
+  if (before.type === 'all-of' && now.type === 'all-of') return judgedChoice(now.ids, before.ids);
   if (before.type === 'options' && now.type === 'options') return judgedOptions(before.ids, now.ids);
   if (before.type === 'word' && now.type === 'word') return judgedWord(before, now);
   if (before.type === 'id' && now.type === 'id') return before.id === now.id ? undefined : 'changed';
@@ -37,6 +38,8 @@ export function valueSays(value: Demanded): string {
       return 'none';
     case 'any-of':
       return value.ids.join(' or ');
+    case 'all-of':
+      return value.ids.join(' and ');
     case 'options':
       return value.ids.length === 0 ? 'every engine' : `only with ${value.ids.join(' or ')}`;
     case 'word':

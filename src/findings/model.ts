@@ -52,9 +52,9 @@ export interface Context extends SpecificationContext {
   readonly reportIfItLasts: (found: Found, places: readonly string[]) => void;
   /**
    * Whether some step of the book does this at all. A thing done in the wrong order is one finding, a thing
-   * never done another, and never both.
+   * never done another, and never both. Of `lock` it may be asked whether this very lock is put on.
    */
-  readonly does: (verb: Verb, item: string, place: string) => boolean;
+  readonly does: (verb: Verb, item: string, place: string, lock?: string) => boolean;
   /** Today's ISO 8601 date, where the caller knows it. */
   readonly today?: string;
 }

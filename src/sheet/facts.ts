@@ -56,7 +56,9 @@ function factOf(use: Use, word: ClauseWord, context: Context): Fact[] {
   if (word !== 'with' && word !== 'using' && word !== 'by') return [];
   const ids = specifiedIds(use, word);
   if (ids.length === 0) return [];
-  const text = ids.map((id) => thing({id, rest: ''}, context)).join(context.words.or);
+  const text = ids
+    .map((id) => thing({id, rest: ''}, context))
+    .join(use.tag.verb === 'lock' ? context.words.and : context.words.or);
   return [{label, text, ...noteOf(use, word)}];
 }
 

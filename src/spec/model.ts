@@ -147,8 +147,8 @@ export interface Fastener extends ItemBase {
   readonly passes?: Specified<readonly Amount[]>;
   /** `dry`, or the consumables of which one is on the threads. */
   readonly threads?: Specified<'dry' | readonly string[] | Unknown>;
-  /** A kind of lock, or a consumable that is one; `none` takes a reason. */
-  readonly lock?: Specified<LockKind | string | None | Unknown>;
+  /** Kinds of lock, or consumables that are one, all of which go on; `none` takes a reason. */
+  readonly lock?: Specified<readonly string[] | None | Unknown>;
   /** A stripe of paint is drawn across it once it is tight: the witness mark. */
   readonly stripe: boolean;
   readonly singleUse: boolean;

@@ -66,7 +66,7 @@ function usesDue(item: Item): (Located<string> & {readonly due: ConsumableUse})[
   const named = (due: ConsumableUse) => (one: Located<string>) => ({...one, due});
   if (item.kind === 'surface') return item.lubricants.map(named('lubricant'));
   if (item.kind === 'fit') return item.using.map(named('strip'));
-  if (item.kind === 'fastener' && item.lock) return [{...item.lock, due: 'lock'}];
+  if (item.kind === 'fastener') return listed(item.lock?.value, item.lock?.where).map(named('lock'));
   return [];
 }
 
@@ -118,7 +118,10 @@ function askedFor(item: Item): readonly Located<string>[] {
     case 'joint':
       return listed(item.seal?.value, item.seal?.where);
     case 'fastener':
-      return [...listed(item.threads?.value, item.threads?.where), ...(item.lock ? [item.lock] : [])];
+      return [
+        ...listed(item.threads?.value, item.threads?.where),
+        ...listed(item.lock?.value, item.lock?.where),
+      ];
     case 'system':
       return item.with;
     default:

@@ -43,8 +43,8 @@ export const PRACTICE_FIELDS = {
       'dry, or the consumables of which one is on the threads; or unknown.',
     ),
     lock: stated(
-      z.union([z.enum(['none', 'unknown']), lockKind, name]),
-      'A kind of lock or a consumable that is one; none (because …) or unknown.',
+      z.union([z.enum(['none', 'unknown']), lockKind, name, z.array(name).min(1)]),
+      'A kind of lock or a consumable that is one, or a list of those that all go on; none (because …) or unknown.',
     ),
     stripe: stated(flag, 'A stripe of paint is drawn across it after its last torque.'),
     'single-use': stated(flag, 'It must be renewed whenever it has been tightened.'),
