@@ -10,6 +10,7 @@ import {placesOf} from '../spec/items.js';
 import {isLockKind} from '../spec/locks.js';
 import type {Item, ItemKind, Specification} from '../spec/model.js';
 import {KIND_SAYS} from '../spec/sections.js';
+import {addAll} from '../text/add-all.js';
 import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Span, Where} from '../text/source.js';
@@ -131,7 +132,7 @@ class PartReader implements Part {
     this.steps.push(ref);
     const actions: Action[] = [];
     for (const tag of step.tags) this.#act(ref, tag, actions);
-    this.actions.push(...actions);
+    addAll(this.actions, actions);
     const when = this.#branch(ref);
     const repeat = this.#repeat(ref, ids);
     const below = step.steps.length === 0 ? NONE : step.steps.map((sub) => this.#node(sub, ids));

@@ -8,6 +8,7 @@ import type {House} from '../host/house.js';
 import {shownName} from '../host/names.js';
 import {rewriteFiles} from '../host/rewrite.js';
 import {writeFiles} from '../host/write.js';
+import {addAll} from '../text/add-all.js';
 import {printable} from '../text/printable.js';
 import type {Source} from '../text/source.js';
 import type {BookReport} from './answer.js';
@@ -92,8 +93,8 @@ async function reportsAt(paths: readonly string[], house: House, streams: Stream
   const reports: BookReport[] = [];
   for await (const {answer} of asked.answers) {
     if (answer.failure) failures.push(answer.failure);
-    reports.push(...answer.reports);
-    faults.push(...(answer.houseFaults ?? []));
+    addAll(reports, answer.reports);
+    addAll(faults, answer.houseFaults ?? []);
   }
   const nothing = reports.length === 0 && failures.length === 0;
   return {reports, faults, failures: nothing ? [onlyBases(paths[0] ?? '.', process.cwd())] : failures};

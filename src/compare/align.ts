@@ -3,6 +3,7 @@
  * the two (patience diff: longest increasing run of unique matches), and between anchors the alignment with the
  * greatest likeness is found (S. Needleman and C. Wunsch, J. Mol. Biol. 48 (1970) 443, no gap penalty; from memory).
  */
+import {addAll} from '../text/add-all.js';
 import {ALIKE, type Features, likeness} from './likeness.js';
 
 /** Indexes of two that belong together. */
@@ -13,7 +14,7 @@ export function align(before: readonly Features[], now: readonly Features[]): Pa
   const pairs: Pair[] = [];
   let [fromBefore, fromNow] = [0, 0];
   for (const [a, b] of [...anchors(before, now), [before.length, now.length] as const]) {
-    pairs.push(...between(before, now, {fromBefore, toBefore: a, fromNow, toNow: b}));
+    addAll(pairs, between(before, now, {fromBefore, toBefore: a, fromNow, toNow: b}));
     if (a < before.length) pairs.push([a, b]);
     [fromBefore, fromNow] = [a + 1, b + 1];
   }

@@ -9,6 +9,7 @@ import type {Found} from '../build/found.js';
 import {type Ledger, ledger} from '../build/ledger.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Specification} from '../spec/model.js';
+import {addAll} from '../text/add-all.js';
 import type {Problem} from '../text/problem.js';
 import {onlyTheBookCanTell} from './alone.js';
 import type {HouseFault, HouseFinding} from './house.js';
@@ -17,6 +18,7 @@ import {houseKind} from './house-kind.js';
 import type {Memory} from './memory.js';
 import type {ActionCheck, Context, Finding, FindingKind, SpecificationContext} from './model.js';
 import {FINDINGS} from './registry.js';
+import {joinedByName} from './same-name.js';
 import {finish, type Raised} from './settle.js';
 import {severityNames} from './severity-names.js';
 import {type Summary, summarise} from './summary.js';
@@ -58,7 +60,8 @@ export function check(whole: Book, options: CheckOptions = {}): CheckReport {
   const raised = book.spec.broken
     ? fromReading(readersOf(book), kinds)
     : [
-        ...fromReading([...readersOf(book), ...run.program.problems, ...(book.job?.problems ?? [])], kinds),
+        ...fromReading(joinedByName([...readersOf(book), ...run.program.problems], book), kinds),
+        ...fromReading(book.job?.problems ?? [], kinds),
         ...severityNames(book, kinds),
         ...fromReadingAlone(book.spec, run, kinds, memory),
         ...fromChecks(book, run, kinds, options),
@@ -112,11 +115,11 @@ function fromReadingAlone(
     const found: Found[] = [];
     if (specification) {
       const look = () => find(specification);
-      found.push(...(memory?.found(spec, kind, look) ?? look()));
+      addAll(found, memory?.found(spec, kind, look) ?? look());
     }
     for (const part of judge ? program.parts : []) {
       const look = () => find((context) => judge?.(part, context));
-      found.push(...(memory?.found(part, kind, look) ?? look()));
+      addAll(found, memory?.found(part, kind, look) ?? look());
     }
     return found.map((one) => ({kind, found: one}));
   });

@@ -5,6 +5,7 @@ import type {Verb} from '../procedure/verbs.js';
 import {amountsAgree} from '../quantity/convert.js';
 import type {Amount} from '../quantity/model.js';
 import type {Fastener, Item, Located, Specification} from '../spec/model.js';
+import {addAll} from '../text/add-all.js';
 import type {Where} from '../text/source.js';
 
 /** What a value is of, and so with which numbers of the prose it can be compared. */
@@ -27,7 +28,7 @@ export function valuesOf(step: Step, spec: Specification): StatedValue[] {
     if (!VALUED.has(tag.verb)) continue;
     for (const {id} of tag.targets) {
       const item = spec.items.get(id);
-      if (item !== undefined) values.push(...ofTag(tag, item, spec));
+      if (item !== undefined) addAll(values, ofTag(tag, item, spec));
     }
   }
   return values;

@@ -1,6 +1,7 @@
 /** Reads the value of a clause as what the verb takes it for. */
 import type {Amount, AmountFault, Unit} from '../quantity/model.js';
 import {readAmount, readAmounts} from '../quantity/parse.js';
+import {addAll} from '../text/add-all.js';
 import {nearest} from '../text/nearest.js';
 import type {Span} from '../text/source.js';
 import type {ClauseValue} from './model.js';
@@ -65,7 +66,7 @@ function readIds(tag: TagText, {tokens, span}: Written): Read<ClauseValue | unde
     else if (!isId(name.text)) faults.push(idFault(name.span, name.text));
     else {
       ids.push({id: name.text, span: name.span, rest: restText(tag, rest)});
-      faults.push(...rest.flatMap(mistypedClause));
+      addAll(faults, rest.flatMap(mistypedClause));
     }
   }
   return {value: ids.length > 0 ? {type: 'ids', ids} : undefined, faults};

@@ -1,5 +1,6 @@
 /** Finds the code spans under a node that are tags, and says so where a tag stands in the wrong place. */
 import type {InlineCode, Nodes} from 'mdast';
+import {addAll} from '../text/add-all.js';
 import type {Tag} from './model.js';
 import {spanOf} from './prose.js';
 import {type Reading, report} from './reading.js';
@@ -18,7 +19,7 @@ export function tagsUnder(nodes: readonly Nodes[], reading: Reading): Found {
   for (const node of codeSpans(nodes)) {
     const {raw, offset} = between(node, reading);
     const read = readTag(raw, offset, reading.source.file);
-    reading.problems.push(...read.problems);
+    addAll(reading.problems, read.problems);
     if (read.tag) tags.push(read.tag);
     if (read.tag || read.problems.length > 0) meant.add(node);
   }
@@ -31,7 +32,7 @@ export function reportTagsUnder(nodes: readonly Nodes[], place: string, reading:
     const {raw, offset} = between(node, reading);
     const {tag, problems, meant} = readTag(raw, offset, reading.source.file);
     if (!meant) continue;
-    reading.problems.push(...problems);
+    addAll(reading.problems, problems);
     if (tag) misplaced(reading, tag, place);
   }
 }
@@ -44,7 +45,7 @@ export function headingTags(nodes: readonly Nodes[], reading: Reading): Found {
     const {raw, offset} = between(node, reading);
     const {tag, problems, meant} = readTag(raw, offset, reading.source.file);
     if (!meant) continue;
-    reading.problems.push(...problems);
+    addAll(reading.problems, problems);
     if (tag?.verb === 'only') {
       tags.push(tag);
       taken.add(node);

@@ -4,6 +4,7 @@ import type {Quantity} from '../quantity/model.js';
 import {readAmount} from '../quantity/parse.js';
 import {entryOf, type Node, plainValue, textOf, valueAt} from '../spec/tree.js';
 import {readYaml, type YamlCaps} from '../spec/yaml.js';
+import {addAll} from '../text/add-all.js';
 import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Source, Span} from '../text/source.js';
@@ -21,6 +22,7 @@ const shape = z.strictObject({
   author: filled.optional(),
   approved: filled.optional(),
   only: z.union([filled, z.array(filled).min(1)]).optional(),
+  untagged: z.union([filled, z.array(filled).min(1)]).optional(),
   time: z
     .string()
     .refine((text) => timeOf(text) !== undefined)
@@ -37,6 +39,7 @@ const TAKES: {readonly [key in Key]: string} = {
   author: 'a name',
   approved: 'a name',
   only: 'the engines or options that it is for, as a list: [one, other]',
+  untagged: 'what its prose speaks of and no tag needs to, as a list: [the drip tray]',
   time: 'how long somebody works on it, without its waits, with a unit: 90 min',
 };
 
@@ -55,7 +58,7 @@ export function readFront(
   const found: Problem[] = problems.map((problem) => ({...problem, name: 'front-matter'}));
   const result = shape.safeParse(tree === undefined || tree.type === 'empty' ? {} : plainValue(tree));
   const at = {file: from.file, opening: {start: 0, end: openingEnd(from.text)}, tree};
-  for (const issue of result.error?.issues ?? []) found.push(...problemsOf(at, issue, broken));
+  for (const issue of result.error?.issues ?? []) addAll(found, problemsOf(at, issue, broken));
   return {front: frontOf(tree, span), problems: found};
 }
 
@@ -161,6 +164,7 @@ function frontOf(tree: Node | undefined, span: Span): Front {
   const author = text('author');
   const approved = text('approved');
   const only = listOf(valueAt(tree, 'only'));
+  const untagged = listOf(valueAt(tree, 'untagged'))?.map(({id, span: at}) => ({words: id, span: at}));
   const time = timeOf(text('time') ?? '');
   const date = text('date') ?? '';
   return {
@@ -170,6 +174,7 @@ function frontOf(tree: Node | undefined, span: Span): Front {
     ...(author !== undefined && {author}),
     ...(approved !== undefined && {approved}),
     ...(only !== undefined && {only}),
+    ...(untagged !== undefined && {untagged}),
     ...(time !== undefined && {time}),
     span,
   };

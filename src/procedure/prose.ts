@@ -1,5 +1,6 @@
 /** Prose for people: a paragraph without its tags and pictures, with references resolved, and its plain text. */
 import type {Definition, Image, ImageReference, InlineCode, Nodes, PhrasingContent, Text} from 'mdast';
+import {addAll} from '../text/add-all.js';
 import type {Span} from '../text/source.js';
 import type {Picture} from './model.js';
 
@@ -135,7 +136,7 @@ function trimmedEnds(nodes: readonly PhrasingContent[]): PhrasingContent[] {
       continue;
     }
     const left = index === start ? trimStart(node) : node;
-    kept.push(...filled(index === end ? trimEnd(left) : left));
+    addAll(kept, filled(index === end ? trimEnd(left) : left));
   }
   return kept;
 }

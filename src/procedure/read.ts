@@ -1,5 +1,6 @@
 /** Reads a procedure from its Markdown: front matter, sections, steps with their tags and cautions, pictures. */
 import type {Nodes, RootContent} from 'mdast';
+import {addAll} from '../text/add-all.js';
 import type {Source, Span} from '../text/source.js';
 import {cautionsOf, opensCaution} from './cautions.js';
 import {headingTags, reportTagsUnder} from './code-spans.js';
@@ -24,7 +25,7 @@ export function readProcedure(source: Source): Procedure {
   const reading = beginReading(source, root, flat.deep);
   const yaml = root.children.find(({type}) => type === 'yaml');
   const {front, problems} = readFront(source, yaml && spanOf(yaml));
-  reading.problems.push(...problems);
+  addAll(reading.problems, problems);
   const sections = sectionsOf(root.children, reading);
   settleWaiting(reading);
   if (reading.steps.length === 0) noSteps(reading);

@@ -1,5 +1,6 @@
 /** Reads the items of an ordered list as steps, with everything that stands in them. */
 import type {List, ListItem, Paragraph} from 'mdast';
+import {addAll} from '../text/add-all.js';
 import type {Span} from '../text/source.js';
 import {cautionsOf, opensCaution} from './cautions.js';
 import {type Found, misplaced, tagsUnder} from './code-spans.js';
@@ -115,7 +116,7 @@ function gather(child: ListItem['children'][number], into: Gathered, around: Aro
     const cautions = cautionsOf(child, reading);
     // One that opens the item is about it; below the prose it is there by its indentation only, and about what follows.
     if (into.head || into.more.length > 0 || into.steps.length > 0) keepWaiting(cautions, place, reading);
-    else into.cautions.push(...cautions);
+    else addAll(into.cautions, cautions);
     return;
   }
   if (child.type !== 'paragraph') {
@@ -123,7 +124,7 @@ function gather(child: ListItem['children'][number], into: Gathered, around: Aro
     return;
   }
   const lifted = liftProse(child.children, {tags: found.nodes, definitions: reading.definitions});
-  into.pictures.push(...lifted.pictures);
+  addAll(into.pictures, lifted.pictures);
   // A paragraph of nothing but tags leaves the step's words to the next one.
   if (into.head === undefined || into.head.lifted.inline.length === 0) into.head = {paragraph: child, lifted};
   else if (lifted.inline.length > 0)

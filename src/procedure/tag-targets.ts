@@ -1,4 +1,5 @@
 /** Reads the targets of a tag: names apart by commas, each with its places in brackets. */
+import {addAll} from '../text/add-all.js';
 import {nearest} from '../text/nearest.js';
 import type {Span} from '../text/source.js';
 import type {Target} from './model.js';
@@ -31,7 +32,7 @@ export function readTargets(tag: TagText, verb: Verb, tokens: readonly Token[], 
   }
   for (const {tokens: entry, at: gap} of entries(tokens)) {
     const read = entry.length === 0 ? missing(gap) : readTarget(tag, verb, entry);
-    faults.push(...read.faults);
+    addAll(faults, read.faults);
     if (read.value !== undefined) targets.push(read.value);
   }
   const [first, ...more] = targets;
@@ -97,7 +98,7 @@ function readPlaces(tag: TagText, tokens: readonly Token[]): Read<Target['places
   const span = spanOver(tokens) ?? {start: tag.offset, end: tag.offset};
   if (close < 0)
     faults.push(formFault(open?.span ?? span, 'this bracket is never closed', {hint: 'close it with ]'}));
-  else faults.push(...strayFaults(tag, after.slice(close + 1)));
+  else addAll(faults, strayFaults(tag, after.slice(close + 1)));
   if (inside.length === 0) faults.push(formFault(span, 'no place stands in these brackets'));
   const value = [];
   for (const {tokens: entry, at} of entries(inside)) {

@@ -3,6 +3,7 @@
  * span, so that one slip never hides the next.
  */
 import type {Unit} from '../quantity/model.js';
+import {addAll} from '../text/add-all.js';
 import type {Problem} from '../text/problem.js';
 import type {Span} from '../text/source.js';
 import {readValue, unitOf} from './clause-values.js';
@@ -80,7 +81,7 @@ function readClauses(line: TagText, verb: Verb, verbSpan: Span, all: readonly Wr
     }
   }
   const wrong = shapeFaults(verb, new Map(read.map(({clause, value}) => [clause.word, value])));
-  for (const fault of wrong) faults.push(...shapeFault(open, fault));
+  for (const fault of wrong) addAll(faults, shapeFault(open, fault));
   const value: Clause[] = [];
   for (const {clause, value: found} of read) {
     const {word, span, valueSpan} = clause;

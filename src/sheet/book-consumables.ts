@@ -3,6 +3,7 @@ import type {Step} from '../procedure/model.js';
 import {tagsOf} from '../procedure/values.js';
 import {isLockKind} from '../spec/locks.js';
 import type {Consumable, LockKind} from '../spec/model.js';
+import {addAll} from '../text/add-all.js';
 import {type Naming, type PlacedStep, type Use, usesOf} from './context.js';
 import type {BookConsumable} from './list-model.js';
 import {type Called, calledFor, needKey} from './lists.js';
@@ -39,7 +40,7 @@ function tallied(steps: readonly PlacedStep[], naming: Naming): Map<string, Tall
         const key = needKey(called);
         const tally = tallies.get(key) ?? {amounts: [], pieces: 0};
         tallies.set(key, tally);
-        tally.amounts.push(...amountsOf(use, naming));
+        addAll(tally.amounts, amountsOf(use, naming));
         tally.pieces += piecesOf(use, called);
       }
     }

@@ -4,6 +4,7 @@ import {toHtml} from 'hast-util-to-html';
 import {h} from 'hastscript';
 import type {Running} from '../print/running.js';
 import type {Paper} from '../spec/model.js';
+import {addAll} from '../text/add-all.js';
 import {withoutUnseen} from '../text/unseen.js';
 import {scriptSource} from './html-script.js';
 import {pageStyle} from './page.js';
@@ -44,7 +45,7 @@ function washed(root: Element): Element {
   const waiting: Nodes[] = [root];
   for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
     if (node.type === 'text') node.value = withoutUnseen(node.value);
-    if ('children' in node) waiting.push(...node.children);
+    if ('children' in node) addAll(waiting, node.children);
   }
   return root;
 }

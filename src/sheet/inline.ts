@@ -3,6 +3,7 @@ import type {List, Nodes, PhrasingContent} from 'mdast';
 import {toString as textOf} from 'mdast-util-to-string';
 import remarkParse from 'remark-parse';
 import {unified} from 'unified';
+import {addAll} from '../text/add-all.js';
 import type {ListItem, Prose, SheetBlock} from './model.js';
 
 /** Deeper emphasis than this is printed as plain text: nobody writes it, and it would exhaust the call stack. */
@@ -35,7 +36,7 @@ function flat(node: PhrasingContent): string {
   const waiting: Nodes[] = [node];
   let text = '';
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
-    if ('children' in next) waiting.push(...[...next.children].reverse());
+    if ('children' in next) addAll(waiting, [...next.children].reverse());
     else if ('value' in next) text += next.value;
   }
   return text;

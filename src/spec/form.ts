@@ -3,6 +3,7 @@
  * and what was likely meant.
  */
 import type * as z from 'zod';
+import {addAll} from '../text/add-all.js';
 import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Source, Where} from '../text/source.js';
@@ -24,7 +25,7 @@ export function formProblems(from: Source, tree: Node, shape: z.ZodType): Proble
   const problems: Problem[] = [];
   for (const issue of issues) {
     if (problems.length >= MISFITS_SHOWN) break;
-    problems.push(...problemsOf(context, issue, issue.path));
+    addAll(problems, problemsOf(context, issue, issue.path));
   }
   return problems.slice(0, MISFITS_SHOWN);
 }

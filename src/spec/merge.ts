@@ -1,4 +1,5 @@
 /** An engine.yaml joined with those that it extends: an item of the child replaces the base's item of that id. */
+import {addAll} from '../text/add-all.js';
 import type {Problem} from '../text/problem.js';
 import type {BookFile} from './file.js';
 import type {ItemKind} from './model.js';
@@ -36,7 +37,7 @@ export function mergedSection(chain: readonly BookFile[], section: string, probl
     for (const entry of value?.type === 'map' ? value.entries : []) {
       if (entry.value.type !== 'empty') merged.set(entry.key, {entry, file});
       else if (!merged.delete(entry.key))
-        problems.push(...dropsNothing(chain, file, entry, merged.keys(), problems.length));
+        addAll(problems, dropsNothing(chain, file, entry, merged.keys(), problems.length));
     }
   }
   return [...merged.values()];

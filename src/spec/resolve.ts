@@ -2,6 +2,7 @@
  * Reads a book's YAML into a specification: files joined with what they extend, practice filled in, every name
  * looked up, and the specification held against itself. Always gives what could be understood, and the problems.
  */
+import {addAll} from '../text/add-all.js';
 import type {Problem} from '../text/problem.js';
 import type {Source} from '../text/source.js';
 import {barsOf} from './bars.js';
@@ -51,10 +52,10 @@ export function readSpecification({shop, engine, bases}: BookTexts): Specificati
     files: new Map(files.map(({from}) => [from.file, from])),
   };
   noteFileSources(files, findings);
-  findings.problems.push(...referenceProblems(findings.references, read.items));
-  findings.problems.push(...sourceProblems(findings.sources, sources));
-  findings.problems.push(...optionProblems(findings.options, read.options));
-  findings.problems.push(...contradictions(read));
+  addAll(findings.problems, referenceProblems(findings.references, read.items));
+  addAll(findings.problems, sourceProblems(findings.sources, sources));
+  addAll(findings.problems, optionProblems(findings.options, read.options));
+  addAll(findings.problems, contradictions(read));
   const problems = shownProblems(files, findings.problems);
   return {...read, problems, ...(files.some(({broken}) => broken) && {broken: true})};
 }
@@ -86,7 +87,7 @@ function itemsOf(
   const items = new Map<string, Item>();
   for (const one of raws) {
     const raw = withPractice(one, practice, findings.problems);
-    findings.problems.push(...silences(raw));
+    addAll(findings.problems, silences(raw));
     items.set(raw.id, itemOf({...findings, raw}));
   }
   return items;

@@ -3,7 +3,7 @@ import {si} from '../quantity/convert.js';
 import type {Quantity} from '../quantity/model.js';
 import {unit} from '../quantity/units.js';
 import {fromSi} from './result.js';
-import {ESTIMATE, notOf, refused, type Worked} from './worked.js';
+import {ESTIMATE, notOf, type Refused, refused, type Worked} from './worked.js';
 
 export interface Cylinder {
   readonly bore: Quantity;
@@ -30,12 +30,7 @@ export interface Compression {
  */
 export function compressionRatio(cylinder: Cylinder): Worked<Compression> {
   const {bore, stroke, chamber, dish, deck, gasket} = cylinder;
-  const refusal =
-    notOf('length', {'the bore': bore, 'the stroke': stroke, 'the gasket bore': gasket?.bore}) ??
-    notOf('length', {'the gasket thickness': gasket?.thickness}, 'not-negative') ??
-    notOf('length', {'the deck clearance': deck}, 'any') ??
-    notOf('volume', {'the chamber': chamber}) ??
-    notOf('volume', {'the dish': dish}, 'any');
+  const refusal = notCylinder(cylinder) ?? notOf('volume', {'the chamber': chamber});
   if (refusal) return refusal;
   const swept = disc(bore, si(stroke));
   const clearance = si(chamber) + restOf(cylinder);
@@ -45,7 +40,7 @@ export function compressionRatio(cylinder: Cylinder): Worked<Compression> {
       'check the signs: a dish is positive, a dome negative',
     );
   const ratio = (swept + clearance) / clearance;
-  if (ratio < 3 || ratio > 30)
+  if (!isRatio(ratio))
     return refused(`a ratio of ${ratio.toFixed(1)}:1 cannot be right`, 'check the readings and their units');
   const volume = bore.unit.system === 'inch' ? unit('in³') : unit('cc');
   const told = (value: number) => fromSi(value, volume, volume.system === 'inch' ? 0.01 : 0.1);
@@ -70,10 +65,9 @@ export function compressionRatio(cylinder: Cylinder): Worked<Compression> {
 
 /** The chamber volume that gives a ratio of 3 to 30, the rest as it is. Validity and source as above. */
 export function chamberFor(ratio: number, cylinder: Omit<Cylinder, 'chamber'>): Worked<Quantity> {
-  if (!(ratio >= 3 && ratio <= 30))
-    return refused(`a ratio of ${ratio}:1 cannot be right`, 'give one from 3 to 30');
+  if (!isRatio(ratio)) return refused(`a ratio of ${ratio}:1 cannot be right`, 'give one from 3 to 30');
   const {bore, stroke} = cylinder;
-  const refusal = notOf('length', {'the bore': bore, 'the stroke': stroke});
+  const refusal = notCylinder(cylinder);
   if (refusal) return refusal;
   const left = disc(bore, si(stroke)) / (ratio - 1) - restOf(cylinder);
   if (left <= 0) return refused(`${ratio}:1 leaves no room for a chamber`, 'a lower ratio, or more dish');
@@ -90,6 +84,20 @@ export function chamberFor(ratio: number, cylinder: Omit<Cylinder, 'chamber'>): 
 }
 
 /** Volume in m³ left at top dead centre outside the chamber: dish, deck and gasket. */
+/** From 3 to 30; a chamber worked out for either end gives it back but for its last figures. */
+function isRatio(ratio: number): boolean {
+  return ratio > 3 - 1e-6 && ratio < 30 + 1e-6;
+}
+
+function notCylinder({bore, stroke, dish, deck, gasket}: Omit<Cylinder, 'chamber'>): Refused | undefined {
+  return (
+    notOf('length', {'the bore': bore, 'the stroke': stroke, 'the gasket bore': gasket?.bore}) ??
+    notOf('length', {'the gasket thickness': gasket?.thickness}, 'not-negative') ??
+    notOf('length', {'the deck clearance': deck}, 'any') ??
+    notOf('volume', {'the dish': dish}, 'any')
+  );
+}
+
 function restOf({bore, dish, deck, gasket}: Omit<Cylinder, 'chamber'>): number {
   const squeezed = gasket ? disc(gasket.bore, si(gasket.thickness)) : 0;
   return (dish ? si(dish) : 0) + (deck ? disc(bore, si(deck)) : 0) + squeezed;

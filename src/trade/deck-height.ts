@@ -37,7 +37,8 @@ export function deckHeight({block, stroke, rod, piston, gasket}: DeckInputs): Wo
     return refused('crank, rod and piston do not belong to this block', 'check the lengths and their units');
   const all: [Quantity, ...(Quantity | undefined)[]] = [block, stroke, rod, piston, gasket];
   const squish = gasket && lengthLike(left + si(gasket), all);
-  if (squish && squish.value <= 0)
+  // A nanometre is what sums of lengths are off by.
+  if (squish && si(squish) < 1e-9)
     return refused('the piston would strike the head', 'a thicker gasket, or take it off the piston');
   return {
     ok: true,

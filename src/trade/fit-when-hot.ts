@@ -1,5 +1,5 @@
 /** What heat does to an interference when both parts have it: a bush in a warm block, a wheel on a warm shaft. */
-import {si} from '../quantity/convert.js';
+import {compare, quantity, si} from '../quantity/convert.js';
 import type {Quantity} from '../quantity/model.js';
 import {coefficientText, EXPANSION_SOURCE, type Material} from './expansion.js';
 import {lengthLike} from './result.js';
@@ -24,7 +24,7 @@ export function interferenceAt(given: WarmFit, at: Quantity): Worked<Quantity> {
     notOf('length', {'the diameter': diameter}) ?? notOf('length', {'the interference': interference}, 'any');
   const outside = refusal ?? notOf('temperature', {'the room': room, 'the temperature': at}, 'any');
   if (outside) return outside;
-  if ([room, at].some((point) => si(point) > HOTTEST || si(point) < COLDEST))
+  if ([room, at].some((point) => compare(point, HOTTEST) > 0 || compare(point, COLDEST) < 0))
     return refused('the coefficients hold from −40 °C to 300 °C', 'give a temperature between them');
   const change = si(diameter) * (si(at) - si(room)) * (inner.perKelvin - outer.perKelvin);
   return {
@@ -45,5 +45,5 @@ export function interferenceAt(given: WarmFit, at: Quantity): Worked<Quantity> {
 }
 
 /** In kelvin: 300 °C and −40 °C. */
-const HOTTEST = 573.15;
-const COLDEST = 233.15;
+const HOTTEST = quantity(300, '°C');
+const COLDEST = quantity(-40, '°C');

@@ -32,7 +32,9 @@ export function gaugeCapability(
   if (resolution === undefined && accuracy === undefined)
     return refused('nothing is said of the gauge', 'give its resolution, its accuracy, or both');
   const {dimension} = range.low.unit;
-  const refusal = notOf(dimension, {'the resolution': resolution, 'the accuracy': accuracy});
+  const refusal =
+    notOf(dimension, {'the lower limit': range.low, 'the upper limit': range.high}, 'any') ??
+    notOf(dimension, {'the resolution': resolution, 'the accuracy': accuracy});
   if (refusal) return refusal;
   const width = si(range.high) - si(range.low);
   if (!(width > 0)) return refused('the limits are one value', 'give a tolerance or two limits');

@@ -24,10 +24,15 @@ export function guardBand(limits: Amount, uncertainty: Quantity): Worked<GuardBa
   const range = rangeOf(limits);
   if (range === undefined)
     return refused('the limits have one end only', 'give both, such as 2.4990–2.5000 in');
-  const refusal = notOf(range.low.unit.dimension, {'the uncertainty': uncertainty}, 'not-negative');
+  const {dimension} = range.low.unit;
+  const refusal =
+    notOf(dimension, {'the lower limit': range.low, 'the upper limit': range.high}, 'any') ??
+    notOf(dimension, {'the uncertainty': uncertainty}, 'not-negative');
   if (refusal) return refusal;
   const guard = uncertainty.value * uncertainty.unit.factor;
-  if (si(range.low) + guard >= si(range.high) - guard)
+  const width = si(range.high) - si(range.low);
+  // What is left of it by the last figures of a sum is nothing.
+  if (2 * guard >= width * (1 - 1e-9))
     return refused('the uncertainty takes up the whole tolerance', 'measure with a finer gauge');
   return {
     ok: true,

@@ -1,5 +1,5 @@
 /** Heating the outer or cooling the inner part until an interference fit goes together by hand. */
-import {si} from '../quantity/convert.js';
+import {compare, quantity, si} from '../quantity/convert.js';
 import {formatQuantity} from '../quantity/format.js';
 import type {Amount, Quantity} from '../quantity/model.js';
 import {coldOfSteel} from './cold-steel.js';
@@ -84,7 +84,7 @@ function unfit({diameter, interference, clearance, room}: ShrinkInputs): Refused
     notOf('length', lengths, 'not-negative') ??
     notOf('temperature', {'the room': room}, 'any');
   if (refusal) return refusal;
-  if (si(room) < 233.15 || si(room) > 323.15)
+  if (compare(room, COLDEST_ROOM) < 0 || compare(room, HOTTEST_ROOM) > 0)
     return refused(
       `a room of ${formatQuantity(room)} is outside −40 °C to 50 °C`,
       'give the temperature of the shop',
@@ -94,6 +94,9 @@ function unfit({diameter, interference, clearance, room}: ShrinkInputs): Refused
 }
 
 /** In metres. */
+const COLDEST_ROOM = quantity(-40, '°C');
+const HOTTEST_ROOM = quantity(50, '°C');
+
 function needed({interference, clearance}: Pick<ShrinkInputs, 'interference' | 'clearance'>): number {
   return si(interference) + si(clearance);
 }

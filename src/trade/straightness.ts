@@ -1,5 +1,5 @@
 /** A bent shaft by its dial reading, and a twisted or bent rod by its feeler. */
-import {si} from '../quantity/convert.js';
+import {compare, si} from '../quantity/convert.js';
 import {formatQuantity} from '../quantity/format.js';
 import type {Quantity} from '../quantity/model.js';
 import {unit} from '../quantity/units.js';
@@ -34,7 +34,7 @@ export function rodTwist(feeler: Quantity, separation: Quantity, over: Quantity 
     notOf('length', {'the feeler': feeler}, 'not-negative') ??
     notOf('length', {'the separation': separation, 'the length': over});
   if (refusal) return refusal;
-  if (si(feeler) > si(separation) / 10)
+  if (compare(feeler, {...separation, value: separation.value / 10}) > 0)
     return refused(
       `a feeler of ${formatQuantity(feeler)} is more than a tenth of the separation`,
       'check both units',

@@ -87,6 +87,7 @@ export function wireRun(inputs: {
       {name: 'fasteners', value: String(count)},
       {name: 'spacing', value: spacing},
       {name: 'wire', value: wire},
+      {name: 'heads', value: head ?? 'not counted'},
       {name: 'twist', value: twist},
     ],
     source: 'TM 10-3930-659-34 section 2-22; TM 5-5420-202-20-4; TM 1-1500-204-23-6 p. 2-79',

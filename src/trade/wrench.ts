@@ -56,9 +56,11 @@ export function workingRange(
     return refused('the range of the wrench is not a torque', 'write 20–150 lbf·ft');
   if (high === undefined)
     return refused('the range of the wrench has no upper end', 'write 20–150 lbf·ft or max 150 lbf·ft');
-  const refusal = notOf('torque', {'the largest torque': high});
-  if (refusal) return refusal;
   const marked = range.form === 'range' ? lowOf(range) : undefined;
+  const refusal =
+    notOf('torque', {'the largest torque': high}) ??
+    notOf('torque', {'the least torque': marked}, 'not-negative');
+  if (refusal) return refusal;
   return {
     ok: true,
     low: marked ?? {...high, value: Number((LOWEST_FRACTION * high.value).toPrecision(12))},

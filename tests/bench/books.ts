@@ -9,7 +9,7 @@ import {tmpdir} from 'node:os';
 import {join} from 'node:path';
 import {type GeneratedBook, generatedBook} from './generated.js';
 import {growth} from './growth.js';
-import {lint, parseBare} from './subjects.js';
+import {markdownlint, parseBare, remarkLint} from './subjects.js';
 
 const SIZES = [30, 100, 300, 1_000];
 const STEPS_PER_BOOK = 100;
@@ -118,16 +118,26 @@ async function compared(folder: string) {
   return {'cold/no cache': ratio(keeping.seconds, without.seconds), 'one run/2 slices': ratio(one, two)};
 }
 
+/** General linters, for orientation: they know nothing of engines. Each by its name and version. */
 async function linters(books: readonly GeneratedBook[], bare: number) {
-  const time = await timed(async () => {
-    for (const book of books) await lint(book);
-  });
-  return {[`remark-lint recommended ${versionOf('remark-preset-lint-recommended')}/bare`]: ratio(time, bare)};
+  const ratios: Record<string, string> = {};
+  for (const [name, lint] of [
+    ['remark-preset-lint-recommended', remarkLint],
+    ['markdownlint', markdownlint],
+  ] as const) {
+    const time = await timed(async () => {
+      for (const book of books) await lint(book);
+    });
+    ratios[`${name} ${versionOf(name)}/bare`] = ratio(time, bare);
+  }
+  return ratios;
 }
 
+/** The version of an installed package, whose main file may lie below its top folder. */
 function versionOf(name: string): string {
   const main = createRequire(import.meta.url).resolve(name);
-  return JSON.parse(readFileSync(join(main, '..', 'package.json'), 'utf8')).version;
+  const top = main.slice(0, main.lastIndexOf(join('node_modules', name)));
+  return JSON.parse(readFileSync(join(top, 'node_modules', name, 'package.json'), 'utf8')).version;
 }
 
 /** Seconds of the processor: unlike the clock, they hold on a machine that has other things to do. */

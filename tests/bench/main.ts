@@ -9,7 +9,7 @@ import {fileURLToPath} from 'node:url';
 import {benchBooks} from './books.js';
 import {type GeneratedBook, generatedBook} from './generated.js';
 import {growth} from './growth.js';
-import {checkRead, checkWhole, lint, parseBare, readWhole, readYaml} from './subjects.js';
+import {checkRead, checkWhole, markdownlint, parseBare, readWhole, readYaml, remarkLint} from './subjects.js';
 
 const SIZES = [
   {steps: 100, rounds: 11},
@@ -75,7 +75,6 @@ async function row({stepsPerFile, loops = false}: Shape, steps: number, rounds: 
   const findings = checkWhole(book);
   const {bare, check} = timedInTurn(book, rounds);
   const parts = timedParts(book);
-  const linted = await timed(() => lint(book));
   const columns = {
     KB: Math.round([...book.procedures.values()].join('').length / 1000),
     findings,
@@ -84,7 +83,8 @@ async function row({stepsPerFile, loops = false}: Shape, steps: number, rounds: 
     'check/bare': ratio(check, bare),
     'YAML share': ratio(parts.yaml, check),
     'rules share': ratio(parts.rules, check),
-    'remark-lint/bare': ratio(linted, bare),
+    'remark-lint/bare': ratio(await timed(() => remarkLint(book)), bare),
+    'markdownlint/bare': ratio(await timed(() => markdownlint(book)), bare),
     'peak MiB': peak(steps, stepsPerFile, loops),
   };
   return {steps, check, columns};

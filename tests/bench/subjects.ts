@@ -1,4 +1,5 @@
-/** What the benchmark times: bare parsing, reading, checking, and for orientation a general linter, on one book. */
+/** What the benchmark times: bare parsing, reading, checking, and for orientation two general linters, on one book. */
+import {lint as lintByMarkdownlint} from 'markdownlint/promise';
 import remarkFrontmatter from 'remark-frontmatter';
 import remarkParse from 'remark-parse';
 import remarkPresetLintRecommended from 'remark-preset-lint-recommended';
@@ -43,7 +44,7 @@ export function checkRead(read: ReturnType<typeof readWhole>): number {
 }
 
 /** remark-lint's recommended preset with front matter. */
-export async function lint({procedures}: GeneratedBook): Promise<void> {
+export async function remarkLint({procedures}: GeneratedBook): Promise<void> {
   const processor = unified()
     .use(remarkParse)
     .use(remarkFrontmatter)
@@ -53,4 +54,9 @@ export async function lint({procedures}: GeneratedBook): Promise<void> {
     const file = new VFile({path, value});
     await processor.run(processor.parse(file), file);
   }
+}
+
+/** markdownlint with all of its rules, which is how it comes. */
+export async function markdownlint({procedures}: GeneratedBook): Promise<void> {
+  for (const [path, text] of procedures) await lintByMarkdownlint({strings: {[path]: text}});
 }

@@ -2,9 +2,11 @@
 import {readdirSync} from 'node:fs';
 import {fileURLToPath} from 'node:url';
 import {describe, expect, test} from 'vitest';
+import {formatQuantity} from '../../src/quantity/format.js';
+import type {Quantity} from '../../src/quantity/model.js';
 import type {Figure, Given} from '../../src/trade/figure.js';
 import {FIGURES} from '../../src/trade/figures/registry.js';
-import {out, refusal} from './unwrap.js';
+import {insistOnWords, out, refusal} from './unwrap.js';
 
 const FOLDER = fileURLToPath(new URL('../../src/trade/figures', import.meta.url));
 
@@ -27,6 +29,7 @@ describe('every example', () => {
   test.each(FIGURES.map((figure) => ({subject: figure.name, figure})))('$subject', ({figure}) => {
     const worked = out(figure.work(figure.example));
     expect(worked.result.length).toBeGreaterThan(0);
+    insistOnWords(worked.result);
     expect(worked.inputs.length).toBeGreaterThan(0);
     for (const text of [worked.formula, worked.source, figure.says]) expect(text.trim()).not.toBe('');
   });
@@ -34,7 +37,7 @@ describe('every example', () => {
   test.each(OPTIONS)('$subject --$name', ({figure, name, option}) => {
     expect(option.read(option.examples).ok).toBe(true);
     const alone = option.required ? figure.example : withTexts(figure, name, option.examples);
-    expect(figure.work(alone)).toMatchObject({ok: true});
+    insistOnWords(out(figure.work(alone)).result);
   });
 
   test('all options at once are worked out, or refused with a hint', () => {
@@ -89,6 +92,26 @@ describe('a value without its unit is never guessed', () => {
     );
     expect(says).toContain('has no unit');
     expect(hint).toMatch(/write/);
+  });
+});
+
+/** Every quantity of a value: of limits, of a stack's parts. */
+function quantitiesIn(value: unknown): Quantity[] {
+  if (typeof value !== 'object' || value === null) return [];
+  if ('unit' in value && 'value' in value) return [value as Quantity];
+  return Object.values(value).flatMap(quantitiesIn);
+}
+
+describe('what is given stands in the working', () => {
+  test.each(WITH_UNIT)('$subject --$name', ({figure, name, option}) => {
+    const given = option.required ? figure.example : withTexts(figure, name, option.examples);
+    const {inputs} = out(figure.work(given));
+    const stated = inputs.flatMap(({value}) =>
+      typeof value === 'string' ? [value] : quantitiesIn(value).map(formatQuantity),
+    );
+    const read = option.read(option.examples);
+    if (!read.ok) throw new Error(read.says);
+    for (const one of quantitiesIn(read.value)) expect(stated.join('; ')).toContain(formatQuantity(one));
   });
 });
 

@@ -1,5 +1,6 @@
 /** The parts of a procedure as one: counted on, and with the cautions that wait at the end of one given to the next step. */
 import type {Caution, Procedure, Section, Step} from '../../procedure/model.js';
+import {addAll} from '../../text/add-all.js';
 import type {Problem} from '../../text/problem.js';
 import type {Source} from '../../text/source.js';
 import {type Part, placedAt} from './part.js';
@@ -16,7 +17,7 @@ export function joined(source: Source, parts: readonly Part[]): Procedure | unde
   let at = {offset: 0, line: 0, index: 0, count: 0};
   for (const [index, part] of parts.entries()) {
     let read: Steps = placedAt(part, at);
-    problems.push(...(part.place?.read.problems ?? []));
+    addAll(problems, part.place?.read.problems ?? []);
     const first = read.steps[0];
     if (first !== undefined && waiting.length > 0) {
       read = withCautions(read, first, waiting);

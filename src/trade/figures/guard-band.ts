@@ -20,7 +20,9 @@ export const guardBandFigure = figure({
     const worked = guardBand(limits, uncertainty);
     if (!worked.ok) return worked;
     const refusal = notOf(worked.result.accept.low.unit.dimension, {'the reading': reading}, 'any');
-    return refusal ?? mapped(worked, (band) => tell(band, reading));
+    if (refusal) return refusal;
+    const inputs = [...worked.inputs, ...(reading ? [{name: 'reading', value: reading}] : [])];
+    return mapped({...worked, inputs}, (band) => tell(band, reading));
   },
 });
 
