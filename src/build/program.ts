@@ -22,7 +22,7 @@ import {unknownOptions} from './options.js';
 export interface StepRef {
   readonly procedure: Procedure;
   readonly step: Step;
-  /** Position among all steps of the book. */
+  /** Greater for every later step of the book: for comparison, not for counting. */
   readonly order: number;
 }
 
@@ -82,8 +82,8 @@ export interface Program {
 /** `read` reads one part, or knows what it read before: the same for the same procedure, specification and place. */
 export function program(book: Book, read: typeof readPart = readPart): Program {
   const steps: StepRef[] = [];
-  const parts = book.procedures.map((procedure) => {
-    const part = read(procedure, book.spec, steps.length);
+  const parts = book.procedures.map((procedure, place) => {
+    const part = read(procedure, book.spec, place);
     for (const step of part.steps) steps.push(step);
     return part;
   });
@@ -91,10 +91,13 @@ export function program(book: Book, read: typeof readPart = readPart): Program {
   return {lastTorques: lastTorques(parts), parts, steps, problems};
 }
 
-/** Reads a procedure whose first step is the `first` of the book, counted from 0. */
-export function readPart(procedure: Procedure, spec: Specification, first: number): Part {
-  return new PartReader(procedure, spec, first);
+/** Reads a procedure that has its place in the build, counted from 0. */
+export function readPart(procedure: Procedure, spec: Specification, place: number): Part {
+  return new PartReader(procedure, spec, place);
 }
+
+/** No procedure has as many steps: texts are bounded at so many characters. */
+const MOST_STEPS = 2 ** 22;
 
 /** Where a span of a step's procedure stands; of a step that a job adds, where the job asks for it. */
 export function whereIn(step: StepRef, span: Span): Where {
@@ -111,19 +114,21 @@ class PartReader implements Part {
   readonly problems: Problem[] = [];
   readonly unknown: readonly Problem[];
   readonly #spec: Specification;
-  readonly #first: number;
+  readonly #place: number;
 
-  constructor(procedure: Procedure, spec: Specification, first: number) {
+  constructor(procedure: Procedure, spec: Specification, place: number) {
     this.procedure = procedure;
     this.#spec = spec;
-    this.#first = first;
+    this.#place = place;
     const ids = idsOf(procedure);
     this.nodes = topSteps(procedure).map((step) => this.#node(step, ids));
     this.unknown = unknownOptions(procedure, spec);
   }
 
   #node(step: Step, ids: ReadonlySet<string>): Node {
-    const ref: StepRef = {procedure: this.procedure, step, order: this.#first + this.steps.length};
+    // By its place and not by all steps before it, so that one more there changes nothing here.
+    const order = this.#place * MOST_STEPS + this.steps.length;
+    const ref: StepRef = {procedure: this.procedure, step, order};
     this.steps.push(ref);
     const actions: Action[] = [];
     for (const tag of step.tags) this.#act(ref, tag, actions);

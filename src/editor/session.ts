@@ -34,7 +34,7 @@ export interface Asked {
 const CANCELLED = -32800;
 
 /** Milliseconds from a change to the check: the changes of one keystroke, or of one fix, come together. */
-const SOON = 5;
+const SOON = 2;
 /** No more than this is waited for where a check takes long: a quarter of what it takes. */
 const LATER = 40;
 
@@ -161,7 +161,7 @@ export class Session {
         // What was typed meanwhile comes first: a check for it is on its way.
         if (changes !== this.#changes) return;
         work();
-        await new Promise((done) => setImmediate(done));
+        await turn();
       }
       this.#lastCheck = performance.now() - start;
       if (changes !== this.#changes) return;
@@ -169,7 +169,7 @@ export class Session {
       if (worked.views.some(({loaded}) => loaded.jobs.length > 0))
         this.#send(worked, (view) => this.#soFar(view));
       for (const work of jobWorksOf(worked.views)) {
-        await new Promise((done) => setImmediate(done));
+        await turn();
         if (changes !== this.#changes) return;
         work();
       }
@@ -258,6 +258,11 @@ export class Session {
 }
 
 const WONDERING = 400;
+
+/** Lets the client have its turn: what it sent is read in one round of the event loop and handled in the next. */
+async function turn(): Promise<void> {
+  for (let round = 0; round < 2; round++) await new Promise((done) => setImmediate(done));
+}
 
 function worksOf(views: readonly BookView[]): (() => unknown)[] {
   return views.map((view) => () => view.plain);

@@ -53,8 +53,8 @@ export interface CheckReport {
  */
 export function check(whole: Book, options: CheckOptions = {}): CheckReport {
   const {memory} = options;
-  const book = forJob(whole, memory?.specificationFor);
-  const run = ledger(book, memory?.part);
+  const book = forJob(whole, memory);
+  const run = ledger(book, memory);
   const houseFaults: HouseFault[] = [];
   const kinds = [...FINDINGS, ...houseKinds(options.house, (fault) => houseFaults.push(fault))];
   // By a specification that is half read nothing can be judged.

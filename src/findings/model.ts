@@ -4,7 +4,7 @@ import type {Book} from '../build/book.js';
 import type {Change, State} from '../build/facts.js';
 import type {Found, Remark} from '../build/found.js';
 import type {Action, Branch, Node, Part, Program, StepRef} from '../build/program.js';
-import type {Relations} from '../build/relations.js';
+import type {ItemRelations, Relations} from '../build/relations.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Severity, Specification} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
@@ -33,7 +33,7 @@ export type Report = (found: Found) => void;
 /** What a check of the specification alone may look at. */
 export interface SpecificationContext {
   readonly spec: Specification;
-  readonly relations: Omit<Relations, 'lastTorques'>;
+  readonly relations: ItemRelations;
   readonly worked: Workings;
   readonly report: Report;
 }
