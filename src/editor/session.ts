@@ -18,6 +18,8 @@ export interface SessionOptions {
   readonly pull: boolean;
   /** The client can be told that what it asked for has changed. */
   readonly refreshes: readonly Refresh[];
+  /** Milliseconds of reading, or of the first check, after which the client is told that the server works. */
+  readonly progressAfter?: number | undefined;
 }
 
 export type Refresh = 'diagnostics' | 'codeLens' | 'inlayHint';
@@ -52,6 +54,7 @@ export class Session {
   #timer: NodeJS.Timeout | undefined;
   #changes = 0;
   #lastCheck = 0;
+  #isTelling = false;
 
   constructor(connection: Connection, documents: TextDocuments<TextDocument>, options: SessionOptions) {
     this.#connection = connection;
@@ -146,7 +149,15 @@ export class Session {
   #schedule(): void {
     this.#changes++;
     clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => void this.#run(), Math.min(LATER, Math.max(SOON, this.#lastCheck / 4)));
+    this.#timer = setTimeout(
+      () => void this.#runOnce(),
+      Math.min(LATER, Math.max(SOON, this.#lastCheck / 4)),
+    );
+  }
+
+  /** The first check of a large book takes as long as its reading, and nobody sees anything before it is done. */
+  #runOnce(): Promise<void> {
+    return this.desk.last.views.length === 0 ? this.#progress(this.#run()) : this.#run();
   }
 
   async #run(): Promise<void> {
@@ -241,7 +252,10 @@ export class Session {
   /** Says that it works where the reading of books takes longer than one waits without wondering. */
   async #progress<T>(work: Promise<T>): Promise<T> {
     // A client that shows no progress has nothing to say about it that anybody should hear.
-    const late = setTimeout(() => void this.#tellOf(work).catch(() => undefined), WONDERING);
+    const late = setTimeout(
+      () => void this.#tellOf(work).catch(() => undefined),
+      this.#options.progressAfter ?? WONDERING,
+    );
     try {
       return await work;
     } finally {
@@ -250,10 +264,16 @@ export class Session {
   }
 
   async #tellOf(work: Promise<unknown>): Promise<void> {
-    const shown = await this.#connection.window.createWorkDoneProgress();
-    shown.begin('Witness Mark', undefined, 'reading the books');
-    await work.catch(() => undefined);
-    shown.done();
+    if (this.#isTelling) return;
+    this.#isTelling = true;
+    try {
+      const shown = await this.#connection.window.createWorkDoneProgress();
+      shown.begin('Witness Mark', undefined, 'reading the books');
+      await work.catch(() => undefined);
+      shown.done();
+    } finally {
+      this.#isTelling = false;
+    }
   }
 }
 

@@ -1,14 +1,18 @@
 /**
- * Real editors as clients: `npm run test:editor [--pictures FOLDER] [vscode|neovim]`. What can't be had on this machine
+ * Real editors as clients: `npm run test:editor [--pictures FOLDER] [vscode|vscode-web|neovim]`. What can't be had on this machine
  * fails loudly: an editor that nobody tried is not one that works.
  */
 import {tryNeovim} from './neovim.js';
-import {tryVsCode} from './vscode.js';
+import {tryVsCode, tryVsCodeWeb} from './vscode.js';
 
 const words = process.argv.slice(2);
 const at = words.indexOf('--pictures');
 const [pictures] = at === -1 ? [] : words.splice(at, 2).slice(1);
-const TRIALS = {neovim: () => tryNeovim(), vscode: () => tryVsCode(pictures)} as const;
+const TRIALS = {
+  neovim: () => tryNeovim(),
+  vscode: () => tryVsCode(pictures),
+  'vscode-web': tryVsCodeWeb,
+} as const;
 
 let failed = 0;
 for (const [name, trial] of Object.entries(TRIALS)) {

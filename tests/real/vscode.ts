@@ -10,16 +10,36 @@ const FILE = '04-crankshaft.md';
 const WAIT = {timeout: 120_000};
 
 /** Throws where something is not as it should be. With a folder for them, takes pictures on the way. */
-export async function tryVsCode(pictures: string | undefined): Promise<void> {
+export function tryVsCode(pictures: string | undefined): Promise<void> {
+  return tryWith({}, (page, path) => firstMinute(page, path, pictures));
+}
+
+/** The same extension in the browser alone: the settings leave it no process of Node. */
+export function tryVsCodeWeb(): Promise<void> {
+  const settings = {'remote.extensionKind': {'witness-mark.witness-mark': ['web']}};
+  return tryWith(settings, async (page, path) => {
+    const inWorker = page.waitForEvent('worker', {
+      predicate: (worker) => worker.url().includes('server-web') || worker.url().startsWith('blob:'),
+      ...WAIT,
+    });
+    await firstMinute(page, path, undefined);
+    step(`the server is a worker of the browser: ${new URL((await inWorker).url()).protocol}`);
+  });
+}
+
+async function tryWith(
+  settings: Readonly<Record<string, unknown>>,
+  trial: (page: Page, path: string) => Promise<void>,
+): Promise<void> {
   const data = await mkdtemp(join(tmpdir(), 'wmark-vscode-'));
   const book = join(data, 'books');
   await cp('procedures', book, {recursive: true});
-  const server = await startCodeServer(installed(), data, resolve('out/witness-mark.vsix'), book);
+  const server = await startCodeServer(installed(), data, resolve('out/witness-mark.vsix'), book, settings);
   const browser = await openBrowser();
   try {
     const page = await browser.newPage({viewport: {width: 1180, height: 660}});
     await page.goto(server.url);
-    await firstMinute(page, join(book, 'ottermouth-four', FILE), pictures);
+    await trial(page, join(book, 'ottermouth-four', FILE));
   } catch (error) {
     await browser
       .contexts()[0]
