@@ -16,7 +16,7 @@ export function coverPrint(cover: Cover): Print {
     left: {name: cover.shop, rest: ` · ${words.cover}`},
     right: {name: cover.engine, rest: ` · ${cover.fingerprint}`},
     engineNumber: cover.engineNumber,
-      job: cover.job,
+    job: cover.job,
   };
   return {
     template: 'cover',
