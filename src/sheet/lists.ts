@@ -7,7 +7,7 @@ import {type Context, fullName, type Naming, type PlacedStep, spaced, type Use, 
 import type {Before, ConsumableLine, ToolLine} from './model.js';
 import {partLists} from './parts.js';
 import {placeNames} from './places.js';
-import {printed} from './value.js';
+import {printed, printedReach} from './value.js';
 
 export function beforeOf(procedure: Procedure, context: Context): Before {
   const steps = procedure.steps.map((step) => ({step, at: step.number}));
@@ -110,7 +110,7 @@ function toolLine(need: Need, context: Naming): ToolLine {
   return {
     names: need.names,
     ...(only?.serial === undefined ? {} : {serial: only.serial}),
-    ...(only?.range === undefined ? {} : {range: printed(only.range.value, context)}),
+    ...(only?.range === undefined ? {} : {range: printedReach(only.range.value, context)}),
     ...(due === undefined ? {} : {due}),
     steps: need.steps,
   };
