@@ -60,7 +60,8 @@ function locks(reader: ItemReader, node: Node): readonly string[] | 'none' | 'un
   const said = textOf(node);
   if (said === 'none' || said === 'unknown') return said;
   const names = scalarsOf(node);
-  for (const {text, where} of names) if (!isLockKind(text)) refer(reader, {value: text, where}, ['consumable'], LOCKS);
+  for (const {text, where} of names)
+    if (!isLockKind(text)) refer(reader, {value: text, where}, ['consumable'], LOCKS);
   return names.length === 0 ? undefined : [...new Set(names.map(({text}) => text))];
 }
 

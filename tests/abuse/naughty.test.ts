@@ -9,7 +9,7 @@ import {afterAll, beforeAll, expect, test} from 'vitest';
 import type {Book} from '../../src/build/book.js';
 import {forJob} from '../../src/build/for-job.js';
 import {main} from '../../src/cli/main.js';
-import {askedOfBook} from '../../src/host/asked.js';
+import {askedOfBook} from '../../src/host/asked-of-build.js';
 import {loadBooks} from '../../src/host/load.js';
 import {type PdfMaker, pdfMaker} from '../../src/host/pdf.js';
 import {buildsOf} from '../../src/readings/builds.js';
