@@ -1,6 +1,7 @@
 /**
  * How fast the language server answers, over its own protocol: `npm run bench:editor`, with `-- WORD` for the books
- * whose name holds the word. From an edit to its diagnostics, as a ratio to the bare parsing of the edited file too; completion; from the start to the first diagnostics.
+ * whose name holds the word. From an edit to its diagnostics, as a ratio to the bare parsing of the edited file too;
+ * completion; from the start to the first diagnostics.
  */
 import {
   cpSync,
