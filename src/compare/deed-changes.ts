@@ -1,12 +1,10 @@
 /** What the steps no longer do, do anew, or do under another condition. */
-import type {Remark} from '../build/found.js';
-import {whereIn} from '../build/program.js';
-import {stepName} from '../build/tell.js';
 import {clauseChanges} from './clause-changes.js';
 import type {Deed} from './deeds.js';
 import {DONE, type Judge, type Sides} from './judge.js';
 import type {Effect, Piece} from './model.js';
-import {idNow, placeNow} from './renames.js';
+import {tagRemark} from './remarks.js';
+import {idNow, itemBefore, placeNow} from './renames.js';
 
 export const deedChanges: Judge = (sides) => {
   const {kept, gone, come} = sides.deeds;
@@ -24,11 +22,6 @@ export const deedChanges: Judge = (sides) => {
   ];
 };
 
-/** Where a deed stands, in words that name step and file. */
-export function deedRemark({step, tag}: Deed): Remark {
-  return {where: whereIn(step, tag.span), says: `${stepName(step)}: ${tag.raw.trim()}`};
-}
-
 /** A way back that stands in no branch is about no item. */
 function named(item: string): {readonly subject: string; readonly item?: string} {
   return item === '' ? {subject: 'way back'} : {subject: item, item};
@@ -44,7 +37,7 @@ function isStill(deed: Deed, {now, renames}: Sides): boolean {
 
 /** What is done to an item, or at a place, that is new is told of the item. */
 function wasAlready({item, place}: Deed, {before, renames}: Sides): boolean {
-  const old = [...before.book.spec.items.values()].find(({id}) => idNow(renames, id) === item);
+  const old = itemBefore(before.book.spec, renames, item);
   if (old === undefined) return item === '';
   return place === '' || old.at.some((name) => placeNow(renames, item, name) === place);
 }
@@ -62,14 +55,15 @@ function gonePiece(deed: Deed, sides: Sides): Piece {
     place,
     aspect: deed.verb,
     says: left.length === 0 ? `no longer ${word}` : `${word} at one step fewer`,
-    before: [deedRemark(deed)],
-    now: left.map(deedRemark),
+    before: [tagRemark(deed)],
+    now: left.map((one) => tagRemark(one)),
   };
 }
 
 /** Verbs of a trial fit: one time fewer is no loss while the thing is still done. */
 const TRIAL = new Set(['install', 'torque', 'remove', 'loosen']);
 
+/** What is gone but done at another step too is still lost for the time between, unless it was part of a trial fit. */
 function goneEffect(deed: Deed, left: readonly Deed[], sides: Sides): Effect {
   if (deed.verb === 'remove' || deed.verb === 'loosen') return 'changed';
   const lasts = left.some(({when}) => when.length <= deed.when.length);
@@ -109,12 +103,13 @@ function comePiece(deed: Deed, slackened: ReadonlySet<string>, {before, renames}
     place: deed.place,
     aspect: deed.verb,
     says: earlier.length === 0 ? `${word} now` : `${word} at one step more`,
-    before: earlier.map(deedRemark),
-    now: [deedRemark(deed)],
+    before: earlier.map((one) => tagRemark(one)),
+    now: [tagRemark(deed)],
   };
 }
 
 function conditionChange(before: Deed, now: Deed, {renames}: Sides): Piece[] {
+  // Conditions are held together as words, which name the items of their readings.
   const old = before.when.map((words) =>
     words
       .split(' ')
@@ -135,8 +130,8 @@ function conditionChange(before: Deed, now: Deed, {renames}: Sides): Piece[] {
       place: now.place,
       aspect: now.verb,
       says,
-      before: [deedRemark(before)],
-      now: [deedRemark(now)],
+      before: [tagRemark(before)],
+      now: [tagRemark(now)],
     },
   ];
 }

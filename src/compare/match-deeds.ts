@@ -2,6 +2,7 @@
 import type {StepRef} from '../build/program.js';
 import {idsOf} from '../procedure/values.js';
 import type {Deed} from './deeds.js';
+import {grouped} from './grouped.js';
 import {idNow, placeNow, type Renames} from './renames.js';
 
 export interface MatchedDeeds {
@@ -10,6 +11,10 @@ export interface MatchedDeeds {
   readonly come: readonly Deed[];
 }
 
+/**
+ * Of deeds alike in verb, item and place those in steps that belong together are one, then those done under the same
+ * conditions, then any: what is done once more or once fewer is counted, wherever it stands.
+ */
 export function matchDeeds(
   before: readonly Deed[],
   now: readonly Deed[],
@@ -62,14 +67,4 @@ function deedKey({verb, item, place}: Deed, renames: Renames): string {
 
 function keyOf(verb: string, item: string, place: string): string {
   return `${verb} ${item} ${place}`;
-}
-
-function grouped<T>(list: readonly T[], key: (one: T) => string): Map<string, T[]> {
-  const map = new Map<string, T[]>();
-  for (const one of list) {
-    const known = map.get(key(one));
-    if (known === undefined) map.set(key(one), [one]);
-    else known.push(one);
-  }
-  return map;
 }

@@ -2,7 +2,7 @@
 import {dimensionOf, limitsOf} from '../quantity/convert.js';
 import {formatAmount} from '../quantity/format.js';
 import type {Amount} from '../quantity/model.js';
-import type {Demanded, Stricter} from './demand.js';
+import type {Demanded, GradedWord, Stricter} from './demand.js';
 import {type Judgement, judgedLimits} from './limits.js';
 import type {Effect} from './model.js';
 import {judgedPasses} from './passes.js';
@@ -62,7 +62,8 @@ function judgedAmount(before: Amount, now: Amount, stricter: Stricter): readonly
   const bothSingle = before.form === 'single' && now.form === 'single';
   if (stricter === 'narrower') return bothSingle ? [{effect: 'changed'}] : judgedLimits(before, now);
   const rise = limitsOf(now).low - limitsOf(before).low;
-  if (rise === 0) return [{effect: 'changed'}];
+  // Two that are bounded above alone have no lower end to rise, and the difference is no number.
+  if (rise === 0 || Number.isNaN(rise)) return [{effect: 'changed'}];
   return [{effect: rise > 0 === (stricter === 'more') ? 'strengthened' : 'weakened'}];
 }
 
@@ -84,14 +85,10 @@ function judgedOptions(before: readonly string[], now: readonly string[]): Effec
   return more ? 'strengthened' : 'changed';
 }
 
-interface Word {
-  readonly word: string;
-  readonly grade?: number;
-}
-
-function judgedWord(before: Word, now: Word): Effect | undefined {
+function judgedWord(before: GradedWord, now: GradedWord): Effect | undefined {
   if (before.word === now.word) return undefined;
-  if (before.grade === undefined || now.grade === undefined || before.grade === now.grade) return 'changed';
+  if (before.scale !== now.scale || before.grade === undefined || now.grade === undefined) return 'changed';
+  if (before.grade === now.grade) return 'changed';
   return now.grade < before.grade ? 'weakened' : 'strengthened';
 }
 
