@@ -1,4 +1,5 @@
 /** The cross section that a thread bears load with. */
+import {quantity} from '../quantity/convert.js';
 import {metresOf, type Thread} from './thread.js';
 import type {Worked} from './worked.js';
 
@@ -25,7 +26,7 @@ export function tensileStressArea(thread: Thread): Worked<Area> {
       {name: 'nominal diameter', value: thread.diameter},
       {
         name: unified ? 'threads per inch' : 'pitch',
-        value: unified ? `${thread.threadsPerInch}` : thread.pitch,
+        value: unified ? `${thread.threadsPerInch}` : quantity(thread.pitch.value, 'mm'),
       },
     ],
     source: unified ? 'ASME B1.1; values in Shigley 9th ed., Table 8-2' : 'ISO 898-1:2013, 9.1.6',

@@ -7,7 +7,7 @@
 import {parseArgs} from 'node:util';
 import {Stryker} from '@stryker-mutator/core';
 import {digestOf} from './results.js';
-import {filesOf, SCOPES, type Scope, TOO_SLOW, testsOf} from './scope.js';
+import {filesOf, LEFT_OUT, SCOPES, type Scope, testsOf} from './scope.js';
 import {listed, table} from './table.js';
 
 const {values, positionals} = parseArgs({
@@ -49,7 +49,7 @@ async function mutate(scope: Scope): Promise<void> {
       // As they are now: an edit while it runs must not take the results to itself.
       texts: Object.fromEntries(files.map((file) => [file, digestOf(file)])),
       tests: testsOf(scope),
-      without: TOO_SLOW,
+      without: LEFT_OUT,
       sample: Number(values.sample),
       seed: values.seed,
       again: values.again ? ['Survived', 'NoCoverage', 'Timeout'] : [],
