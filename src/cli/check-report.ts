@@ -76,8 +76,9 @@ export function sumsText(summary: SummaryJson): string {
 /** Which are not: with more than a few, the findings say why. */
 function allBut(uncovered: readonly string[]): string {
   if (uncovered.length === 0) return '';
-  const named = uncovered.slice(0, MOST_NAMED).map(printable);
-  const more = uncovered.length - named.length;
+  const each = [...new Set(uncovered)];
+  const named = each.slice(0, MOST_NAMED).map(printable);
+  const more = each.length - named.length;
   const last = more > 0 ? `${more} more` : named.pop();
   return `, all but ${[named.join(', '), last].filter((part) => part !== '').join(' and ')}`;
 }

@@ -150,7 +150,7 @@ export function standsBefore({span}: Warned, {step}: StepRef): boolean {
   return span.start < step.headSpan.start || (step.added !== undefined && span.start === step.headSpan.start);
 }
 
-function hazardsOf(item: Item): readonly Located<string>[] {
+export function hazardsOf(item: Item): readonly Located<string>[] {
   return 'hazards' in item ? item.hazards : [];
 }
 

@@ -1,5 +1,7 @@
 /** A reading may come out of its limits, and the procedures do not say what then. */
-import {type Node, whereIn} from '../build/program.js';
+import {type Node, type StepRef, whereIn} from '../build/program.js';
+import type {Fix} from '../text/edit.js';
+import type {Span} from '../text/source.js';
 import {LOOP_ENGINE, LOOP_RIGHT} from './loop-example.js';
 import type {Context, FindingKind} from './model.js';
 import {specified, tagWhere} from './phrase.js';
@@ -25,11 +27,13 @@ export const reworkMissing: FindingKind = {
     for (const {nodes} of program.parts) gatherBranches(nodes, branches);
     for (const {step, when, below} of branches) {
       if (when === undefined || below.length > 0) continue;
+      const lost = listInProse(step);
       report({
-        where: whereIn(step, when.tag.span),
-        message: `${when.item.id}: the branch has no steps under it`,
+        where: whereIn(step, lost?.span ?? when.tag.span),
+        message: `${when.item.id}: the branch has no steps under it${lost ? `; a list right below a line of prose must begin with 1, and this one begins with ${lost.number} (CommonMark)` : ''}`,
         item: when.item.id,
         step,
+        ...(lost && {fix: withGap(step, lost)}),
       });
     }
     const answered = new Set(branches.map(({when}) => when?.item.id));
@@ -46,6 +50,33 @@ export const reworkMissing: FindingKind = {
     }
   },
 };
+
+interface Lost {
+  readonly number: string;
+  /** The number and its mark. */
+  readonly span: Span;
+}
+
+/** A line of the step's own prose that was meant as the first of its sub-steps. */
+function listInProse({procedure, step}: StepRef): Lost | undefined {
+  const text = procedure.source.text.slice(step.headSpan.start, step.span.end);
+  const found = /\n[ \t]{0,99}(\d{1,9})[.)][ \t]/.exec(text);
+  const [, number] = found ?? [];
+  if (found === null || number === undefined || number === '1') return undefined;
+  const end = step.headSpan.start + found.index + found[0].length - 1;
+  return {number, span: {start: end - number.length - 1, end}};
+}
+
+/** An empty line lets a list begin with any number. */
+function withGap({procedure: {source}}: StepRef, {number, span}: Lost): Fix {
+  const at = source.text.lastIndexOf('\n', span.start) + 1;
+  const end = source.text[at - 2] === '\r' ? '\r\n' : '\n';
+  return {
+    title: `Put an empty line before ${number}`,
+    file: source.file,
+    edits: [{span: {start: at, end: at}, text: end}],
+  };
+}
 
 function gatherBranches(nodes: readonly Node[], branches: Node[]): void {
   for (const node of nodes) {

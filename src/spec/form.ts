@@ -149,10 +149,12 @@ function hintFor(value: Node, dues: readonly string[], issues: readonly Issue[])
 function unknownKey(context: Context, path: Path, key: string): Problem {
   const known = keysAt(context.shape, path, context.plain);
   const near = nearest(key, known);
+  const isThere = near !== undefined && placeAt(context.tree, [...path, near]).value !== undefined;
   const where = placeAt(context.tree, [...path, key]).key ?? valueWhere(context, path);
   const says =
     path.length === 0 ? `${key} is not a key of this file` : `${titleOf(path)} takes no key ${key}`;
-  const hint = near === undefined ? `it takes ${listed(known)}` : `did you mean ${near}?`;
+  const meant = isThere ? `${near} stands here already: take one out` : `did you mean ${near}?`;
+  const hint = near === undefined ? `it takes ${listed(known)}` : meant;
   return problem([...path, key], {where, says, hint});
 }
 

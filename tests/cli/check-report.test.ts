@@ -17,6 +17,7 @@ test.each([
   {books: [[]], line: '9 of 9 items covered'},
   {books: [['seat']], line: '8 of 9 items covered, all but seat'},
   {books: [['seat'], ['cap']], line: '16 of 18 items covered, all but seat and cap'},
+  {books: [['seat'], ['seat']], line: '16 of 18 items covered, all but seat'},
   {books: [['a', 'b', 'c']], line: '6 of 9 items covered, all but a, b and c'},
   {books: [['a', 'b', 'c', 'd', 'e']], line: '4 of 9 items covered, all but a, b, c and 2 more'},
   {books: [['e\u001b[1m']], line: '8 of 9 items covered, all but e\\u001b[1m'},
