@@ -2,6 +2,7 @@
 import {stepName} from '../build/tell.js';
 import {placesOf} from '../spec/items.js';
 import type {Fastener} from '../spec/model.js';
+import {isTemporary} from '../spec/temporary.js';
 import {lastPlace} from './last-place.js';
 import type {Context, FindingKind} from './model.js';
 import {about, itemAt, specified, storyOf} from './phrase.js';
@@ -32,7 +33,9 @@ fasteners:
 `,
   },
   end(context) {
-    for (const fastener of context.relations.fasteners) judge(fastener, context);
+    for (const fastener of context.relations.fasteners) {
+      if (!isTemporary(fastener, context.spec)) judge(fastener, context);
+    }
   },
 };
 
