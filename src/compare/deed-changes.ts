@@ -65,11 +65,21 @@ const TRIAL = new Set(['install', 'torque', 'remove', 'loosen']);
 
 /** What is gone but done at another step too is still lost for the time between, unless it was part of a trial fit. */
 function goneEffect(deed: Deed, left: readonly Deed[], sides: Sides): Effect {
+  if (deed.verb === 'remove' && left.length === 0 && isStillPutIn(deed, sides)) return 'weakened';
   if (deed.verb === 'remove' || deed.verb === 'loosen') return 'changed';
   const lasts = left.some(({when}) => when.length <= deed.when.length);
   return TRIAL.has(deed.verb) && lasts && (deed.verb === 'install' || isTrialDropped(deed, sides))
     ? 'changed'
     : 'weakened';
+}
+
+/** A temporary part that goes in as before has to come out again. */
+function isStillPutIn(deed: Deed, {now, renames}: Sides): boolean {
+  const id = idNow(renames, deed.item);
+  const item = now.book.spec.items.get(id);
+  const place = placeNow(renames, id, deed.place);
+  const isIn = now.deeds.some((one) => one.verb === 'install' && one.item === id && one.place === place);
+  return item?.kind === 'part' && item.temporary && isIn;
 }
 
 /** The fastener was slackened, or what it holds taken off, and that is gone too: the whole trial went. */

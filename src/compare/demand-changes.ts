@@ -189,6 +189,7 @@ const VERBS: Readonly<Record<string, readonly Verb[]>> = {
   fluid: ['fill'],
   amount: ['fill'],
   install: ['install'],
+  remove: ['remove'],
   renew: ['renew'],
   inspect: ['inspect'],
   turn: ['turn'],

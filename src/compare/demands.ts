@@ -73,7 +73,8 @@ function own(item: Item): Demand[] {
 
 function ofPart(part: Part): Demand[] {
   return [
-    ...flag('install', !part.given, part),
+    ...flag('install', !part.given && !part.temporary, part),
+    ...flag('remove', part.temporary, part),
     ...flag('renew', part.singleUse, part),
     ...flag('inspect', part.reused, part),
     ...flag('turn', part.turning, part),

@@ -76,6 +76,7 @@ const LOSS: Readonly<Record<string, readonly string[]>> = {
   'lock-wrong-kind': ['lock'],
   'lock-before-torque': ['lock'],
   'left-out': ['install'],
+  'left-in': ['remove'],
   'left-slack': ['torque', 'angle'],
   'left-unlocked': ['lock'],
   'left-unstriped': ['stripe'],

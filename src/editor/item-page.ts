@@ -28,6 +28,7 @@ function fieldsOf(item: Item, spec: Specification): string[] {
         ...flags({
           'new each time': item.singleUse,
           reused: item.reused,
+          temporary: item.temporary,
           'turned as it goes in': item.turning,
         }),
         ...stated('size', item.size, spec),

@@ -5,6 +5,7 @@ import {formatAmount} from '../quantity/format.js';
 import type {Amount} from '../quantity/model.js';
 import {placesOf} from '../spec/items.js';
 import type {Fastener} from '../spec/model.js';
+import {isTemporary} from '../spec/temporary.js';
 import {lastPlace} from './last-place.js';
 import {torqueFix} from './missing-torque.js';
 import type {Context, FindingKind} from './model.js';
@@ -36,7 +37,9 @@ fasteners:
 `,
   },
   end(context) {
-    for (const fastener of context.relations.fasteners) judge(fastener, context);
+    for (const fastener of context.relations.fasteners) {
+      if (!isTemporary(fastener, context.spec)) judge(fastener, context);
+    }
   },
 };
 

@@ -3,6 +3,7 @@ import {goesOnFirst, lockKindOf} from '../build/locks.js';
 import {placesOf} from '../spec/items.js';
 import {locksOf, lockText} from '../spec/locks.js';
 import type {Fastener, Specification} from '../spec/model.js';
+import {isTemporary} from '../spec/temporary.js';
 import type {Fix} from '../text/edit.js';
 import {lockedAsAsked} from './done.js';
 import {reportOpen} from './left-undone.js';
@@ -37,6 +38,7 @@ fasteners:
   },
   end(context) {
     for (const fastener of context.relations.fasteners) {
+      if (isTemporary(fastener, context.spec)) continue;
       const {id, lock} = fastener;
       const open = placesOf(fastener).filter((place) => !lockedAsAsked(fastener, place, context.state));
       // Where one of two locks is on, the other is told by its name.

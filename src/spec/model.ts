@@ -66,6 +66,8 @@ export interface Part extends ItemBase {
   readonly after: readonly Located<string>[];
   /** It is there from the start (a block on the stand): never installed, never missed. */
   readonly given: boolean;
+  /** It goes in for a while only, and is out again at the end. */
+  readonly temporary: boolean;
   /** It must be renewed before every lasting install. */
   readonly singleUse: boolean;
   /** It has run before: inspected before it goes in. */

@@ -35,6 +35,7 @@ const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
     closes: references(reader, 'closes', ['surface', 'joint']),
     after: references(reader, 'after', ['part', 'fit', 'check', 'hold-point', 'mark', 'fastener']),
     given: flag(reader, 'given'),
+    temporary: flag(reader, 'temporary'),
     singleUse: flag(reader, 'single-use'),
     reused: flag(reader, 'reused'),
     alterations: references(reader, 'alterations', ['alteration']),

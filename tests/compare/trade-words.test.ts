@@ -69,3 +69,27 @@ describe('a second lock', () => {
     ]);
   });
 });
+
+describe('a temporary part', () => {
+  const engine = ENGINE.replace('parts:\n', 'parts:\n  pin: {temporary: true}\n');
+  const steps = STEPS.replace('5. Tap', '5. Pin it. `install: pin`\n6. Tap').replace(
+    '10. Wire',
+    '11. Draw the pin. `remove: pin`\n10. Wire',
+  );
+  const book = made(steps, engine);
+
+  it.each<readonly [string, ReturnType<typeof made>, readonly string[]]>([
+    [
+      'that no longer comes out',
+      made(steps.replace('`remove: pin`', ''), engine),
+      ['weakened: pin: no longer removed'],
+    ],
+    [
+      'that need no longer come out',
+      made(steps, engine.replace('{temporary: true}', '{}')),
+      ['weakened: pin: need no longer come out again', 'strengthened: pin: now must be installed'],
+    ],
+  ])('%s', (_, now, says) => {
+    expect(changesBetween(book, now)).toEqual(expect.arrayContaining([...says]));
+  });
+});

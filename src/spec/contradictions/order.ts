@@ -12,6 +12,7 @@ export function orderContradictions(spec: Spec): Problem[] {
   return [
     ...circles(spec),
     ...itemsOfKind(spec, 'part').flatMap((part) => closingFaults(part, spec)),
+    ...itemsOfKind(spec, 'part').flatMap(stayFaults),
     ...itemsOfKind(spec, 'fastener').flatMap(tighteningFaults),
     ...itemsOfKind(spec, 'fastener').flatMap(runFaults),
   ];
@@ -29,6 +30,13 @@ function circles(spec: Spec): Problem[] {
   }
   release(waiting);
   return circlesIn(waiting).flatMap(circleProblem);
+}
+
+/** What is there from the start is not put in for a while. */
+function stayFaults({id, given, temporary, where}: Part): Problem[] {
+  if (!given || !temporary) return [];
+  const says = `${id} is given, and temporary`;
+  return [{name: 'spec-contradiction', where, says, hint: 'take one of the two out', item: id}];
 }
 
 /**

@@ -54,6 +54,11 @@ export const ITEM_SHAPES = {
     ...engineItem,
     ...places,
     given: flag.describe('It is there from the start, such as a block on the stand.').optional(),
+    temporary: flag
+      .describe(
+        'It goes in for a while only, such as a locking pin or a blanking plug, and must be out at the end.',
+      )
+      .optional(),
     quantity: count.describe('How many of it go in; 1 where it is left out.').optional(),
     closes: list('Surfaces and joints that can no longer be reached once it is in.'),
     after: list('What must come before it: parts, fits, checks, hold points, marks, tight fasteners.'),
