@@ -5,6 +5,7 @@ import {
   DidChangeConfigurationNotification,
   DidChangeWatchedFilesNotification,
   type InitializeParams,
+  ResponseError,
   TextDocuments,
 } from 'vscode-languageserver';
 import {TextDocument} from 'vscode-languageserver-textdocument';
@@ -23,11 +24,15 @@ export interface Serving {
   readonly prepare?: (params: InitializeParams, session: () => Session | undefined) => void;
 }
 
+/** What the protocol gives back to a request at the wrong time. */
+const INVALID_REQUEST = -32600;
+
 /** Serves one client. */
 export function serveOn(connection: Connection, {version, cwd, prepare}: Serving): void {
   const documents = new TextDocuments(TextDocument);
   let session: Session | undefined;
   connection.onInitialize((params) => {
+    if (session !== undefined) throw new ResponseError(INVALID_REQUEST, 'the server has been initialized');
     const pull = wantsPull(params);
     prepare?.(params, () => session);
     session = begin(connection, documents, params, {pull, cwd});

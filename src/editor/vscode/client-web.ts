@@ -22,8 +22,12 @@ export async function activate(context: ExtensionContext): Promise<void> {
     readme: Uri.joinPath(context.extensionUri, 'README.md').toString(),
     files: [...known].map(([uri, is]) => ({uri, is})),
   }));
-  const script = Uri.joinPath(context.extensionUri, 'server-web.js').toString(true);
-  const client = new LanguageClient('witnessMark', 'Witness Mark', async () => new Worker(script), options);
+  const client = new LanguageClient(
+    'witnessMark',
+    'Witness Mark',
+    () => startWorker(context.extensionUri),
+    options,
+  );
   client.onRequest(READ, ({uri}: {uri: string}) => bytesOf(Uri.parse(uri)));
   context.subscriptions.push(
     watchFiles(({uri, is}) => {
@@ -32,6 +36,14 @@ export async function activate(context: ExtensionContext): Promise<void> {
     }),
   );
   await begin(context, client);
+}
+
+/** An editor starts no worker from a script that lies on another machine, so that one is fetched first. */
+async function startWorker(extension: Uri): Promise<Worker> {
+  const script = Uri.joinPath(extension, 'server-web.js');
+  if (/^https?$/.test(script.scheme)) return new Worker(script.toString(true));
+  const text = new TextDecoder().decode(await workspace.fs.readFile(script));
+  return new Worker(URL.createObjectURL(new Blob([text], {type: 'text/javascript'})));
 }
 
 const TOO_MANY =

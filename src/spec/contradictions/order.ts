@@ -33,10 +33,9 @@ function circles(spec: Spec): Problem[] {
 }
 
 /** What is there from the start is not put in for a while. */
-function stayFaults({id, given, temporary, where}: Part): Problem[] {
-  if (!given || !temporary) return [];
-  const says = `${id} is given, and temporary`;
-  return [{name: 'spec-contradiction', where, says, hint: 'take one of the two out', item: id}];
+function stayFaults(part: Part): Problem[] {
+  if (!part.given || !part.temporary) return [];
+  return [contradiction(part, part.where, `${part.id} is given, and temporary`, 'take one of the two out')];
 }
 
 /**
