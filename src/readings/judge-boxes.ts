@@ -35,7 +35,8 @@ export function boxesOf(
 function stillOpen({procedure: sheet, boxes}: Form, open: readonly Box[], answers: Answers): Remark[] {
   const reached = boxes.findLastIndex(({key}) => answers.get(key)?.now !== undefined);
   const places = new Map(boxes.map(({key}, at) => [key, at]));
-  const isPassed = ({key}: Box) => (places.get(key) ?? 0) < reached;
+  // The step that is being worked at is not passed over yet.
+  const isPassed = ({key, step}: Box) => (places.get(key) ?? 0) < reached && step !== boxes[reached]?.step;
   const passed = missing(sheet, open.filter(isPassed)).map(({step, message}) =>
     remark('still-open', {sheet, step, message: `passed over, ${message}`}),
   );
@@ -66,7 +67,7 @@ function missing(sheet: string, open: readonly Box[]): Remark[] {
 
 /** The box of a step is called by the whole text of the step, of which the beginning is enough. */
 function short(label: string): string {
-  return label.length > SHORT ? `${label.slice(0, SHORT).trimEnd()}…` : label.replace(/\.$/, '');
+  return label.length > SHORT ? `${label.slice(0, SHORT).replace(/[.\s]+$/, '')}…` : label.replace(/\.$/, '');
 }
 
 const SHORT = 60;

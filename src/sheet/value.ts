@@ -17,7 +17,9 @@ export function printedReach(amount: Amount, context: Shown): Value {
   const low = lowOf(amount);
   const high = highOf(amount);
   if (amount.form !== 'range' || low === undefined || high === undefined) return printed(amount, context);
-  const isCoarse = Math.max(low.step, high.step) > Math.abs(high.value) / FEWEST_STEPS;
+  // A nought has no last figure that would say anything.
+  const steps = [low, high].flatMap(({value, step}) => (value === 0 ? [] : [step]));
+  const isCoarse = Math.min(...steps) > Math.abs(high.value) / FEWEST_STEPS;
   const finer = (end: Quantity) => (isCoarse ? {...end, step: end.step / 10} : end);
   return bothSystems(amount, {form: 'range', low: finer(low), high: finer(high)}, context);
 }

@@ -47,8 +47,6 @@ parts:
 ${list((text, at) => `  part-${at}: {name: ${named(text)}, note: ${named(text)}, using: [tool-${at}]}`)}
 surfaces:
 ${list((text, at) => `  face-${at}: {on: part-${at}, name: ${named(text)}, assembly: lubed, lubricants: [lube-${at}]}`)}
-fits:
-${list((text, at) => `  fit-${at}: {between: [part-${at}], name: ${named(text)}, limits: 1.0–2.0 mm, note: ${named(text)}}`)}
 marks:
 ${list((text, at) => `  mark-${at}: {name: ${named(text)}, stamped: ${named(text)}}`)}
 hold-points:
@@ -64,8 +62,8 @@ function step(text: string, at: number, number: number): string {
   const line = inLine(text);
   return `> **Warning:** ${line}
 
-${number}. \`lube: face-${at} with lube-${at}\` \`install: part-${at} using tool-${at}\` \`measure: fit-${at}\`
-   \`record: mark-${at}\` \`witness: hold-${at}\` \`waive: install-order because ${line.replaceAll('`', "'")}\` ${line}
+${number}. \`lube: face-${at} with lube-${at}\` \`install: part-${at} using tool-${at}\`
+   \`witness: hold-${at}\` \`waive: install-order because ${line.replaceAll('`', "'")}\` ${line}
 
    ![${line}](${number}.png "${line.replaceAll('"', "'")}")
 
