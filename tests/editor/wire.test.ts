@@ -47,4 +47,31 @@ describe('the server', () => {
     expect(await hoverOf(pipe, uriOf('01-oil-pump.md')), pipe.said()).toContain('18 lbf·ft');
     expect(pipe.server.exitCode).toBeNull();
   });
+
+  it('refuses a second start, and ends when told', async () => {
+    const {pipe, uriOf} = await begun();
+    const second = await pipe.ask('initialize', {processId: null, rootUri: 'file:///', capabilities: {}});
+    expect(second?.error?.message).toContain('has been initialized');
+    expect(await hoverOf(pipe, uriOf('01-oil-pump.md'))).toContain('18 lbf·ft');
+    await pipe.ask('shutdown', null);
+    pipe.send('{"jsonrpc":"2.0","method":"exit"}');
+    expect(await pipe.ended).toBe(0);
+  });
+
+  it('refuses what comes before the start', async () => {
+    const {pipe} = await begun(false);
+    const early = await pipe.ask('textDocument/hover', {});
+    expect(early?.error).toBeDefined();
+  });
+
+  it.each([
+    ['a length that is none', 'Content-Length: x\r\n\r\n{}'],
+    ['no length', 'Content-Type: x\r\n\r\n{}'],
+    ['no header at all', '{"jsonrpc":"2.0","method":"x"}\r\n\r\n'],
+  ])('says so and ends after %s', async (_, bytes) => {
+    const {pipe} = await begun();
+    pipe.raw(bytes);
+    expect(await pipe.ended).toBe(1);
+    expect(pipe.said()).toContain('wmark: what came is no message of the protocol');
+  });
 });
