@@ -57,6 +57,8 @@ describe('what is temporary', () => {
 
   it('is not there from the start', () => {
     const engine = ENGINE.replace('stand-plate: {', 'stand-plate: {given: true, ');
-    expect(found(engine, SUMP)).toEqual(['spec-contradiction: stand-plate is given, and temporary; take one of the two out']);
+    expect(found(engine, SUMP)).toEqual([
+      'spec-contradiction: stand-plate is given, and temporary; take one of the two out',
+    ]);
   });
 });
