@@ -4,7 +4,8 @@
  * become problems here, since only here both sides are at hand.
  */
 import type {Procedure, Step, Tag, Target} from '../procedure/model.js';
-import type {Verb} from '../procedure/verbs.js';
+import {branchState} from '../procedure/values.js';
+import type {BranchState, Verb} from '../procedure/verbs.js';
 import {tagSpec} from '../procedure/verbs.js';
 import {placesOf} from '../spec/items.js';
 import {isLockKind} from '../spec/locks.js';
@@ -48,10 +49,10 @@ export interface Node {
   readonly repeat?: {readonly id: string; readonly tag: Tag};
 }
 
-/** `if: x is out`: the steps below are done only then. */
+/** `if: x is out`, or one side of that: the steps below are done only then. */
 export interface Branch {
   readonly item: Item;
-  readonly is: 'out' | 'in';
+  readonly is: BranchState;
   readonly tag: Tag;
 }
 
@@ -241,9 +242,7 @@ class PartReader implements Part {
     const target = tag?.targets[0];
     if (tag === undefined || target === undefined) return undefined;
     const item = this.#resolve(step, target, ['fit', 'check'], 'if');
-    const clause = tag.clauses.find(({word}) => word === 'is');
-    const is = clause?.value.type === 'word' && clause.value.word === 'in' ? 'in' : 'out';
-    return item && {item, is, tag};
+    return item && {item, is: branchState(tag), tag};
   }
 
   #repeat(step: StepRef, ids: ReadonlySet<string>): {id: string; tag: Tag} | undefined {

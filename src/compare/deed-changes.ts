@@ -129,7 +129,14 @@ function conditionChange(before: Deed, now: Deed, {renames}: Sides): Piece[] {
   const added = now.when.filter((words) => !old.includes(words));
   const lifted = old.filter((words) => !now.when.includes(words));
   if (added.length === 0 && lifted.length === 0) return [];
-  const effect = lifted.length === 0 ? 'weakened' : added.length === 0 ? 'strengthened' : 'changed';
+  const narrower = added.length === 0 || added.every((words) => lifted.some((was) => isSideOf(words, was)));
+  const wider = lifted.length === 0 || lifted.every((was) => added.some((words) => isSideOf(was, words)));
+  const effect =
+    lifted.length === 0 || (narrower && added.length > 0)
+      ? 'weakened'
+      : added.length === 0 || wider
+        ? 'strengthened'
+        : 'changed';
   const word = DONE[now.verb] ?? now.verb;
   const was = lifted.length === 0 ? 'always' : lifted.join(', ');
   const says = `${word} ${added.length === 0 ? 'in every case' : added.join(', ')}, before ${was}`;
@@ -144,4 +151,9 @@ function conditionChange(before: Deed, now: Deed, {renames}: Sides): Piece[] {
       now: [tagRemark(now)],
     },
   ];
+}
+
+/** `only where x is over` is a part of `only where x is out`. */
+function isSideOf(words: string, whole: string): boolean {
+  return / is out$/.test(whole) && ['over', 'under'].some((side) => words === whole.replace(/out$/, side));
 }

@@ -1,10 +1,13 @@
 /** A reading may come out of its limits, and the procedures do not say what then. */
 import {type Node, type StepRef, whereIn} from '../build/program.js';
+import type {BranchState} from '../procedure/verbs.js';
+import type {Check, Fit} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import type {Span} from '../text/source.js';
 import {LOOP_ENGINE, LOOP_RIGHT} from './loop-example.js';
 import type {Context, FindingKind} from './model.js';
 import {specified, tagWhere} from './phrase.js';
+import {sidesOf} from './sides.js';
 
 export const reworkMissing: FindingKind = {
   name: 'rework-missing',
@@ -36,13 +39,13 @@ export const reworkMissing: FindingKind = {
         ...(lost && {fix: withGap(step, lost)}),
       });
     }
-    const answered = new Set(branches.map(({when}) => when?.item.id));
     for (const item of [...context.relations.fits, ...context.relations.checks]) {
-      if (!item.rework || answered.has(item.id)) continue;
+      const open = item.rework ? unsaid(item, branches) : undefined;
+      if (open === undefined) continue;
       const read = firstReading(item.id, context);
       report({
         where: read === undefined ? item.where : tagWhere(read),
-        message: `${item.id} may be out, and no step says what to do then`,
+        message: `${item.id} may be ${open}, and no step says what to do then`,
         item: item.id,
         ...(read && {step: read.step}),
         related: [specified(item, `${item.id} is specified with rework`)],
@@ -76,6 +79,14 @@ function withGap({procedure: {source}}: StepRef, {number, span}: Lost): Fix {
     file: source.file,
     edits: [{span: {start: at, end: at}, text: end}],
   };
+}
+
+/** The case for which no branch stands; undefined where there is none left. */
+function unsaid(item: Fit | Check, branches: readonly Node[]): BranchState | undefined {
+  const said = branches.flatMap(({when}) => (when?.item.id === item.id ? [when.is] : []));
+  if (said.length === 0) return 'out';
+  if (said.includes('out') || said.includes('in')) return undefined;
+  return sidesOf(item).find((side) => !said.includes(side));
 }
 
 function gatherBranches(nodes: readonly Node[], branches: Node[]): void {

@@ -56,6 +56,8 @@ export const GERMAN: Words = {
   picture: 'Bild',
   onlyIf: 'Nur wenn {item} {state} liegt',
   out: 'außerhalb der Grenzwerte',
+  isOver: 'über den Grenzwerten',
+  isUnder: 'unter den Grenzwerten',
   in: 'innerhalb der Grenzwerte',
   asExpected: 'wie erwartet',
   notAsExpected: 'nicht wie erwartet',

@@ -104,6 +104,8 @@ export const ENGLISH = {
   picture: 'Picture',
   onlyIf: 'Only if {item} is {state}',
   out: 'out of limits',
+  isOver: 'over its limits',
+  isUnder: 'under its limits',
   in: 'within limits',
   asExpected: 'as expected',
   notAsExpected: 'not as expected',

@@ -93,3 +93,22 @@ describe('a temporary part', () => {
     expect(changesBetween(book, now)).toEqual(expect.arrayContaining([...says]));
   });
 });
+
+describe('a branch on one side of the limits', () => {
+  const over = made(
+    STEPS.replace('`if: play is out`', '`if: play is over`').replace(
+      'Stop and find the shop lead.',
+      '$& `turn: cap`',
+    ),
+  );
+  const out = made(STEPS.replace('Stop and find the shop lead.', '$& `turn: cap`'));
+
+  it('does less than one for both', () => {
+    expect(changesBetween(out, over)).toContain(
+      'weakened: cap: turned only where play is over, before only where play is out',
+    );
+    expect(changesBetween(over, out)).toContain(
+      'strengthened: cap: turned only where play is out, before only where play is over',
+    );
+  });
+});

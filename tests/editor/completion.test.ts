@@ -76,7 +76,7 @@ describe('in a procedure', () => {
     ['the value behind its word', '`torque: cap-bolts to |`', ['80 lbf·ft', 'snug']],
     ['what the fit is read with', '`measure: main-clearance using |`', ['feeler-gauges']],
     ['a clause once', '`lock: cap-bolts with wire-032 |`', ['using']],
-    ['the words of a branch', '`if: main-clearance is |`', ['out', 'in']],
+    ['the words of a branch', '`if: main-clearance is |`', ['out', 'over', 'under', 'in']],
   ])('%s', (_, tag, expected) => {
     expect(labels(`${FRONT}1. Do. ${tag}`).slice(0, expected.length)).toEqual(expected);
   });
