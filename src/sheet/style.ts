@@ -198,7 +198,7 @@ svg text { font-family: var(--sans); }
 .signs dd .line { flex: 1; min-width: 0; }
 .signs dd .line.date { flex: none; width: 38mm; }
 .signs dd .tag { font-size: 10pt; }
-.closing { border: 1.2pt solid var(--ink); padding: 2mm 3.5mm 2.5mm; margin-top: 4mm; break-inside: avoid; break-before: avoid; }
+.closing { border: 1.2pt solid var(--ink); padding: 2mm 3.5mm 2.5mm; margin-top: 4mm; break-inside: avoid; }
 .closing-head { display: flex; justify-content: space-between; align-items: center; margin: 0 0 1.5mm; }
 .closing h2 { margin: 0; }
 .closing .complete { display: flex; align-items: center; gap: 3mm; font-weight: 700; margin: 0; }

@@ -4,14 +4,10 @@
  * hold marks of HTML). Each of them stands wherever a person may write: in titles, names, notes, captions, prose,
  * cautions, marks, readings, initials and numbers.
  */
-import {readFileSync} from 'node:fs';
-import {createRequire} from 'node:module';
-import * as z from 'zod';
+import published from 'big-list-of-naughty-strings/blns.json' with {type: 'json'};
 import {quoted} from './hostile-files.js';
 
-const PATH = createRequire(import.meta.url).resolve('big-list-of-naughty-strings/blns.json');
-
-export const NAUGHTY = z.array(z.string()).parse(JSON.parse(readFileSync(PATH, 'utf8')));
+export const NAUGHTY: readonly string[] = published;
 
 /** How many of them one procedure holds. */
 const SHARE = 60;

@@ -110,7 +110,7 @@ describe.each(['A4', 'Letter'] as const)('on %s paper', (paper) => {
 });
 
 /** Procedures of every length about a page, so that in some the sign-off is the first that has no room. */
-const LENGTHS = Array.from({length: 16}, (_, at) => at + 16);
+const LENGTHS = Array.from({length: 22}, (_, at) => at + 20);
 
 function ofLength(steps: number, more = ''): Book {
   const list = Array.from({length: steps}, (_, at) => `${at + 1}. Clean it. step${at + 1}x \`clean: face\``);

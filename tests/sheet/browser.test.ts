@@ -10,7 +10,6 @@ import {sheetHtml} from '../../src/sheet/html.js';
 import {coverHtml} from '../../src/sheet/html-cover.js';
 import type {Paper} from '../../src/spec/model.js';
 import {openBrowser} from '../help/browser.js';
-import {book} from '../help/example.js';
 import {type PdfPage, readPdf} from '../help/pdf.js';
 import {hardBook, hostileBook} from './hard.js';
 import {trialBook} from './trial.js';
@@ -167,25 +166,6 @@ describe.each(['A4', 'Letter'] as const)('on %s paper', (paper) => {
     expect(pages[0]?.text).toContain('Camshaft, crankshaft and head');
     expect(pages.at(-1)?.text).toContain(`Page ${pages.length} of ${pages.length}`);
   });
-});
-
-test('the sign-off stands with the last step', async () => {
-  const pages = new Set<number>();
-  for (let steps = 12; steps < 27; steps++) {
-    const list = Array.from(
-      {length: steps},
-      (_, at) => `${at + 1}. Clean it. step${at + 1}x \`clean: face\``,
-    );
-    const made = book({
-      engine: 'parts:\n  block: {given: true}\nsurfaces:\n  face: {on: block, assembly: dry}\n',
-      procedures: {'one.md': `\n## Steps\n\n${list.join('\n')}\n`},
-    });
-    const texts = (await printed(sheetOf(made))).map(({text}) => text);
-    const page = texts.findIndex((text) => text.includes('Sign-off'));
-    expect(texts[page], `${steps} steps`).toContain(`step${steps}x`);
-    pages.add(page);
-  }
-  expect(pages.size).toBeGreaterThan(1);
 });
 
 test('on a telephone the text of a step has most of the width, and what is hidden stays hidden', async () => {
