@@ -11,6 +11,7 @@ const USES: {readonly [verb in Verb]?: readonly ConsumableUse[]} = {
   lube: ['lubricant'],
   seal: ['sealant', 'gasket'],
   lock: ['lock'],
+  stripe: ['other'],
   lay: ['strip'],
   measure: ['strip'],
   fill: ['fluid', 'lubricant'],

@@ -84,6 +84,7 @@ const DUE: {readonly [kind in Covered]: string} = {
   measured: 'measured',
   tight: 'tightened',
   locked: 'locked',
+  striped: 'striped',
   sealed: 'sealed',
   checked: 'checked',
   recorded: 'recorded',

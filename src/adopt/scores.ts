@@ -75,6 +75,7 @@ const INDIRECT: ReadonlyMap<Verb, {readonly [role in Role]?: number}> = new Map(
   ['lube', {onto: 0.97, with: 0.2}],
   ['seal', {onto: 0.97, with: 0.2}],
   ['lock', {onto: 0.97, off: 0.5, with: 0.2}],
+  ['stripe', {onto: 0.97, with: 0.2}],
   ['lay', {onto: 0.97, with: 0.2}],
   ['clean', {off: 0.95, onto: 0.8, with: 0.1}],
   ['torque', {onto: 0.8, with: 0.1}],
@@ -157,7 +158,7 @@ const OF_ANYTHING: ReadonlySet<string> = new Set(
 );
 
 /** A part that went in is held, a bolt that was tightened is locked. */
-const FOLLOWS: ReadonlySet<Verb> = new Set(['torque', 'lock', 'seal', 'loosen']);
+const FOLLOWS: ReadonlySet<Verb> = new Set(['torque', 'lock', 'stripe', 'seal', 'loosen']);
 
 /** A hold point is due when the text has dealt with what it asks for, and has not been signed. */
 function doneScore(item: Item, {said: {verb, recent, sentence}, vocabulary}: Field): number {

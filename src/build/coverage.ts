@@ -12,6 +12,7 @@ export const COVERED = [
   'measured',
   'tight',
   'locked',
+  'striped',
   'sealed',
   'checked',
   'recorded',
@@ -60,6 +61,7 @@ function dueOf(item: Item): readonly Covered[] {
       return [
         ...(isAsked(item.torque?.value) ? (['tight'] as const) : []),
         ...(isAsked(item.lock?.value) ? (['locked'] as const) : []),
+        ...(item.stripe ? (['striped'] as const) : []),
       ];
     case 'fit':
       return ['measured'];

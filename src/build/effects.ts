@@ -58,7 +58,7 @@ const EFFECTS: {readonly [verb in Verb]?: Effect} = {
   alter,
   renew(doing) {
     setOwn(doing, 'fresh');
-    for (const kind of ['altered', 'inspected', 'threads'] as const) undoOwn(doing, kind);
+    for (const kind of ['altered', 'inspected', 'threads', 'striped'] as const) undoOwn(doing, kind);
     undoLubed(doing);
     undoFits(doing);
   },
@@ -68,6 +68,7 @@ const EFFECTS: {readonly [verb in Verb]?: Effect} = {
   loosen(doing) {
     undoOwn(doing, 'tight');
     undoOwn(doing, 'locked');
+    undoOwn(doing, 'striped');
     undoOwn(doing, 'fresh');
   },
   lock(doing) {
@@ -77,6 +78,7 @@ const EFFECTS: {readonly [verb in Verb]?: Effect} = {
     const wet = detail?.ids?.filter((id) => lockKindOf(doing.spec, id) === 'threadlocker') ?? [];
     if (wet.length > 0) setOwn(doing, 'threads', {ids: wet});
   },
+  stripe: (doing) => setOwn(doing, 'striped', named(doing.action.tag, 'with')),
   turn: (doing) => setOwn(doing, 'turned'),
   cure(doing) {
     for (const joint of cured(doing))
@@ -176,6 +178,7 @@ function torque(doing: Doing): void {
     if (reached.final === true) crush(doing, item, place);
     const lock = state.get('locked', item.id, place);
     if (lock.holds && !goesOnFirst(spec, lock.detail?.ids ?? [])) undo(doing, 'locked', item, place);
+    undo(doing, 'striped', item, place);
   }
 }
 
@@ -198,6 +201,7 @@ function remove(doing: Doing): void {
     const at = meetingPlaces(item, places, fastener);
     undoAll(doing, 'tight', fastener, at);
     undoAll(doing, 'locked', fastener, at);
+    undoAll(doing, 'striped', fastener, at);
   }
   for (const closed of closedBy(relations, item)) {
     const at = meetingPlaces(item, places, closed);
@@ -264,4 +268,11 @@ function undo({action, state, relations}: Doing, kind: FactKind, item: Item, pla
   for (const point of relations.askedBy.get(item.id) ?? []) state.undo('witnessed', point.id, '', action);
 }
 
-const WITNESSED: ReadonlySet<FactKind> = new Set(['installed', 'tight', 'locked', 'measured', 'sealed']);
+const WITNESSED: ReadonlySet<FactKind> = new Set([
+  'installed',
+  'tight',
+  'locked',
+  'striped',
+  'measured',
+  'sealed',
+]);

@@ -20,6 +20,7 @@ export const FACT_KINDS = [
   'threads',
   'tight',
   'locked',
+  'striped',
   'measured',
   'sealed',
   'cured',

@@ -15,6 +15,7 @@ const WORDS: {readonly [kind in FactKind]: string} = {
   threads: 'threads coated',
   tight: 'tight',
   locked: 'locked',
+  striped: 'striped',
   measured: 'measured',
   sealed: 'sealed',
   cured: 'cured',

@@ -195,6 +195,7 @@ const VERBS: Readonly<Record<string, readonly Verb[]>> = {
   assembly: ['clean', 'lube'],
   lubricant: ['lube'],
   lock: ['lock'],
+  stripe: ['stripe'],
   seal: ['seal'],
   cure: ['cure'],
   fluid: ['fill'],

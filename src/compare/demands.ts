@@ -126,6 +126,7 @@ function ofFastener(item: Fastener): Demand[] {
     ...ofTorque(item),
     ...ofThreads(item),
     ...ofLock(item),
+    ...flag('stripe', item.stripe, item),
     ...said('thread', item.thread),
     ...said('grade', item.grade),
     ...said('into', item.into),

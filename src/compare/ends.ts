@@ -12,6 +12,7 @@ const VERB: {readonly [kind in Covered]: Verb} = {
   measured: 'measure',
   tight: 'torque',
   locked: 'lock',
+  striped: 'stripe',
   sealed: 'seal',
   checked: 'check',
   recorded: 'record',

@@ -77,6 +77,7 @@ const LOSS: Readonly<Record<string, readonly string[]>> = {
   'left-out': ['install'],
   'left-slack': ['torque', 'angle'],
   'left-unlocked': ['lock'],
+  'left-unstriped': ['stripe'],
   'left-unmeasured': ['measure'],
   'left-unsealed': ['seal', 'cure'],
   'left-unwitnessed': ['witness'],

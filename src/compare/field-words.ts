@@ -38,6 +38,7 @@ const WORDS: Readonly<Record<string, {readonly gone: string; readonly come: stri
   install: {gone: 'need no longer be installed', come: 'must be installed'},
   renew: {gone: 'need no longer be renewed', come: 'must be renewed'},
   inspect: {gone: 'need no longer be inspected', come: 'must be inspected'},
+  stripe: {gone: 'need no longer be striped', come: 'must be striped'},
   turn: {gone: 'need no longer be turned as it goes in', come: 'must be turned as it goes in'},
   rework: {
     gone: 'the steps need no longer say what to do about its reading',

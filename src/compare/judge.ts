@@ -31,6 +31,7 @@ export const DONE: {readonly [verb in Deed['verb']]?: string} = {
   torque: 'tightened',
   loosen: 'loosened',
   lock: 'locked',
+  stripe: 'striped',
   turn: 'turned',
   cure: 'left to cure',
   fill: 'filled',

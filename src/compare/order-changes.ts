@@ -59,6 +59,7 @@ const SETS: {readonly [verb in Verb]?: FactKind} = {
   torque: 'tight',
   loosen: 'tight',
   lock: 'locked',
+  stripe: 'striped',
   lube: 'lubed',
   seal: 'sealed',
   turn: 'turned',

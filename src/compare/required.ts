@@ -55,6 +55,7 @@ const FIELDS: Readonly<Record<string, readonly string[]>> = {
     'order',
     'threads',
     'lock',
+    'stripe',
     'limits',
     'seal',
     'assembly',

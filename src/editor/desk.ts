@@ -8,6 +8,7 @@ import type {Failure} from '../host/failure.js';
 import {ENGINE_FILE, engineFilesAbove, engineFilesBelow, shopFileFor} from '../host/find.js';
 import {type LoadedBook, loadBooks} from '../host/load.js';
 import {shownName} from '../host/names.js';
+import {readsAsProcedure} from '../host/not-in-build.js';
 import {pictureProblems} from '../host/picture-problems.js';
 import {LIMITS} from '../host/read.js';
 import type {Procedure} from '../procedure/model.js';
@@ -138,7 +139,7 @@ export class Desk {
     for (const path of this.#open) {
       if (!isLoose(path, books, cwd)) continue;
       const alone = await loadBooks([path], cwd, this.texts.reader);
-      books.push(...alone.books.filter((book) => book.alone && readsAsProcedure(book)));
+      books.push(...alone.books.filter((book) => book.alone && book.book.procedures.some(readsAsProcedure)));
     }
     const shown = books.filter((book) => !isBaseOf(book, books));
     return {views: shown.map((book) => this.#kept(book) ?? this.#viewOf(book)), failures};
@@ -173,13 +174,6 @@ function isLoose(path: string, books: readonly LoadedBook[], cwd: string): boole
   if (!path.endsWith('.md') || engineFilesAbove(dirname(path)).length === 0) return false;
   const file = shownName(path, cwd);
   return !books.some(({book}) => book.procedures.some(({source}) => source.file === file));
-}
-
-/** Not every Markdown file beside a book is a procedure. */
-function readsAsProcedure({book}: LoadedBook): boolean {
-  return book.procedures.some(
-    ({front, steps}) => front.revision !== '' || steps.some(({tags}) => tags.length > 0),
-  );
 }
 
 /** What others build on is seen in those others. */

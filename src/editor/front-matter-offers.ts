@@ -11,6 +11,7 @@ const KEYS = {
   author: 'who wrote it',
   approved: 'who approved it',
   only: 'the engines or options that it is for',
+  untagged: 'what its prose speaks of and no tag needs to',
 } as const;
 
 export function frontMatterOffers(

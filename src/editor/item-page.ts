@@ -95,6 +95,7 @@ function fastenerFields(item: Fastener, spec: Specification): string[] {
     ...stated('passes', item.passes, spec),
     ...stated('threads', item.threads, spec),
     ...stated('lock', item.lock, spec),
+    ...flags({'striped with paint': item.stripe, 'new each time': item.singleUse}),
     ...stated('thread', item.thread, spec),
     ...stated('grade', item.grade, spec),
   ];

@@ -33,7 +33,16 @@ barred:
 3. Set the cover down. \`install: rocker-cover\`
 `,
   },
-  before: {clean: judge, lube: judge, seal: judge, lock: judge, fill: judge, install: judge, torque: judge},
+  before: {
+    clean: judge,
+    lube: judge,
+    seal: judge,
+    lock: judge,
+    stripe: judge,
+    fill: judge,
+    install: judge,
+    torque: judge,
+  },
 };
 
 function judge({item, places, tag, step}: Action, {book, report}: Context): void {

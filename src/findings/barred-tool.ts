@@ -45,6 +45,7 @@ barred:
     torque: judge,
     loosen: judge,
     lock: judge,
+    stripe: judge,
     turn: judge,
     fill: judge,
     check: judge,

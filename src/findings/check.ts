@@ -18,6 +18,7 @@ import {houseKind} from './house-kind.js';
 import type {Memory} from './memory.js';
 import type {ActionCheck, Context, Finding, FindingKind, SpecificationContext} from './model.js';
 import {FINDINGS} from './registry.js';
+import {joinedByName} from './same-name.js';
 import {finish, type Raised} from './settle.js';
 import {severityNames} from './severity-names.js';
 import {type Summary, summarise} from './summary.js';
@@ -59,7 +60,8 @@ export function check(whole: Book, options: CheckOptions = {}): CheckReport {
   const raised = book.spec.broken
     ? fromReading(readersOf(book), kinds)
     : [
-        ...fromReading([...readersOf(book), ...run.program.problems, ...(book.job?.problems ?? [])], kinds),
+        ...fromReading(joinedByName([...readersOf(book), ...run.program.problems], book), kinds),
+        ...fromReading(book.job?.problems ?? [], kinds),
         ...severityNames(book, kinds),
         ...fromReadingAlone(book.spec, run, kinds, memory),
         ...fromChecks(book, run, kinds, options),

@@ -34,7 +34,9 @@ export function isDone(item: Item, place: string, state: State): boolean {
     case 'joint':
       return typeof item.seal?.value !== 'object' || state.holds('sealed', item.id, place);
     case 'fastener':
-      return tightAsAsked(item, place, state) && lockedAsAsked(item, place, state);
+      return (
+        tightAsAsked(item, place, state) && lockedAsAsked(item, place, state) && isStriped(item, place, state)
+      );
     case 'fit':
       return state.holds('measured', item.id, place);
     case 'mark':
@@ -56,7 +58,10 @@ export function isDone(item: Item, place: string, state: State): boolean {
  */
 export function isLate(item: Item, place: string, {state, does}: Pick<Context, 'state' | 'does'>): boolean {
   if (isDone(item, place, state)) return false;
-  if (item.kind === 'fastener' && tightAsAsked(item, place, state)) return does('lock', item.id, place);
+  if (item.kind === 'fastener' && tightAsAsked(item, place, state)) {
+    const verb = lockedAsAsked(item, place, state) ? 'stripe' : 'lock';
+    return does(verb, item.id, place);
+  }
   return does(verbFor(item), item.id, place);
 }
 
@@ -73,4 +78,9 @@ export function lockedAsAsked(fastener: Fastener, place: string, state: State): 
   const asked = fastener.lock?.value;
   if (asked === undefined || asked === 'none' || asked === 'unknown') return true;
   return state.holds('locked', fastener.id, place);
+}
+
+/** With its stripe of paint, where the specification asks for one. */
+function isStriped({id, stripe}: Fastener, place: string, state: State): boolean {
+  return !stripe || state.holds('striped', id, place);
 }

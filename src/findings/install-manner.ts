@@ -41,6 +41,8 @@ function tools(action: Action, part: Part, {book, report}: Context): void {
   const asked = part.using.map(({value}) => value);
   const used = idsOf(action.tag, 'using');
   if (asked.length === 0 || used.some((id) => asked.includes(id))) return;
+  // A slip in the specification is a finding there; nobody can use what nothing is called.
+  if (asked.some((id) => !book.spec.items.has(id))) return;
   // A barred tool is a finding of its own, and says what to use instead.
   if (used.some((id) => barOn(book.spec, id, part) !== undefined)) return;
   const {number} = action.step.step;

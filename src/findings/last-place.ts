@@ -15,6 +15,7 @@ const ALL: readonly FactKind[] = [
   'installed',
   'tight',
   'locked',
+  'striped',
   'measured',
   'sealed',
   'cured',

@@ -3,6 +3,7 @@ import {stepName} from '../build/tell.js';
 import {placesOf} from '../spec/items.js';
 import type {Fastener} from '../spec/model.js';
 import {lastPlace} from './last-place.js';
+import {torqueFix} from './missing-torque.js';
 import type {Context, FindingKind} from './model.js';
 import {about, itemAt, specified, storyOf} from './phrase.js';
 
@@ -48,6 +49,7 @@ function judge(fastener: Fastener, context: Context): void {
   if (slack.length === 0) return;
   const facts = slack.map((place) => state.get('tight', fastener.id, place));
   const {where, step} = lastPlace(fastener, slack, ['tight'], state, relations);
+  const fix = torqueFix(fastener, slack, context);
   report({
     where,
     message: `${itemAt(fastener, slack)} ${fastener.count === 1 ? 'ends' : 'end'} the build slack: ${cause(facts)}`,
@@ -55,6 +57,7 @@ function judge(fastener: Fastener, context: Context): void {
     ...(step && {step}),
     story: storyOf(facts),
     related: [specified(fastener, `${fastener.id} must be torqued`)],
+    ...(fix && {fix}),
   });
 }
 

@@ -20,7 +20,8 @@ export interface Undone {
   readonly again: string;
   /** Why it must be, for the place in the specification. */
   readonly asked: string;
-  readonly fix?: Fix;
+  /** What would mend it, where that is certain. */
+  readonly fix?: (open: readonly string[]) => Fix | undefined;
 }
 
 /** Reports the places of an item at which the fact does not hold now. */
@@ -41,6 +42,7 @@ export function reportOpen(item: Item, open: readonly string[], undone: Undone, 
   const kinds = [undone.fact, ...(undone.also ?? [])];
   const facts = open.flatMap((place) => kinds.map((kind) => state.get(kind, item.id, place)));
   const {where, step} = lastPlace(item, open, kinds, state, relations);
+  const fix = undone.fix?.(open);
   report({
     where,
     message: `${itemAt(item, open)} ${cause(facts, undone)}`,
@@ -48,7 +50,7 @@ export function reportOpen(item: Item, open: readonly string[], undone: Undone, 
     ...(step && {step}),
     story: storyOf(facts),
     related: [specified(item, undone.asked)],
-    ...(undone.fix && {fix: undone.fix}),
+    ...(fix && {fix}),
   });
 }
 

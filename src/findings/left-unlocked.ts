@@ -5,8 +5,9 @@ import type {Fastener} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import {lockedAsAsked} from './done.js';
 import {reportOpen} from './left-undone.js';
-import {stepBehind} from './missing-step.js';
+import {stepBehind, titleOf} from './missing-step.js';
 import type {Context, FindingKind} from './model.js';
+import {itemAt} from './phrase.js';
 
 export const leftUnlocked: FindingKind = {
   name: 'left-unlocked',
@@ -46,7 +47,7 @@ fasteners:
           never: `${bare} never locked; the specification asks for ${fastener.lock?.value}`,
           again: `${end} the build unlocked`,
           asked: `${fastener.id} is specified with lock: ${fastener.lock?.value}`,
-          ...fixOf(fastener, open, context),
+          fix: (places) => fixOf(fastener, places, context),
         },
         context,
       );
@@ -55,18 +56,17 @@ fasteners:
 };
 
 /** A lock that goes on after the tightening is written behind it, where all its places were tightened in one step. */
-function fixOf(fastener: Fastener, open: readonly string[], context: Context): {readonly fix?: Fix} {
+function fixOf(fastener: Fastener, open: readonly string[], context: Context): Fix | undefined {
   const {id, name, lock} = fastener;
   const tight = open.map((place) => context.state.get('tight', id, place));
   const [first] = tight;
   const step = first?.by?.step;
   const asked = lock?.value;
-  if (step === undefined || asked === undefined || !goesOnAfter(asked, context)) return {};
-  if (!tight.every((fact) => fact.holds && fact.detail?.final === true && fact.by?.step === step)) return {};
-  const places = open.length === placesOf(fastener).length ? '' : `[${open.join(', ')}]`;
-  const tag = `lock: ${id}${places} with ${asked}`;
-  const fix = stepBehind(step, {says: `Lock the ${name}.`, tag}, `Write the missing step: lock ${id}`);
-  return fix === undefined ? {} : {fix};
+  if (step === undefined || asked === undefined || !goesOnAfter(asked, context)) return undefined;
+  if (!tight.every((fact) => fact.holds && fact.detail?.final === true && fact.by?.step === step))
+    return undefined;
+  const tag = `lock: ${itemAt(fastener, open)} with ${asked}`;
+  return stepBehind(step, {says: `Lock the ${name}.`, tag}, titleOf('lock', fastener));
 }
 
 function goesOnAfter(lock: string, {book: {spec}}: Context): boolean {

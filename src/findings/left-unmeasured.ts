@@ -1,5 +1,13 @@
+/** A fit that ends the build unmeasured, or that was changed after it was measured. */
+import {meetingPlaces} from '../build/relations.js';
+import type {Fit, Located} from '../spec/model.js';
+import type {Fix} from '../text/edit.js';
+import {tightAsAsked} from './done.js';
 import {reportUndone} from './left-undone.js';
-import type {FindingKind} from './model.js';
+import {factsAt, isAnswered, stepAfter} from './missing-place.js';
+import {stepBehind, titleOf} from './missing-step.js';
+import type {Context, FindingKind} from './model.js';
+import {itemAt} from './phrase.js';
 
 export const leftUnmeasured: FindingKind = {
   name: 'left-unmeasured',
@@ -33,9 +41,39 @@ fits:
           never: 'is never measured',
           again: 'was measured before it was changed',
           asked: `${fit.id} is specified with limits`,
+          fix: (places) => fixOf(fit, places, context),
         },
         context,
       );
     }
   },
 };
+
+/** As soon as all is in place and tight that it is read under; a strip must be laid and crushed first. */
+function fixOf(fit: Fit, places: readonly string[], context: Context): Fix | undefined {
+  const {when} = fit;
+  if (fit.by === 'strip' || when === undefined) return undefined;
+  if (fit.rework && !isAnswered(fit, context)) return undefined;
+  const needs = (place: string) => [
+    ...underneath(fit, place, when.installed, context),
+    ...underneath(fit, place, when.tight, context),
+  ];
+  const step = stepAfter({item: fit, kind: 'measured', places}, needs, context);
+  const [gauge, other] = fit.using;
+  const using = gauge !== undefined && other === undefined ? ` using ${gauge.value}` : '';
+  const tag = `measure: ${itemAt(fit, places)}${using}`;
+  return step && stepBehind(step, {says: `Measure the ${fit.name}.`, tag}, titleOf('measure', fit));
+}
+
+function underneath(fit: Fit, place: string, ids: readonly Located<string>[], context: Context) {
+  return ids.flatMap(({value}) => {
+    const item = context.book.spec.items.get(value);
+    if (item?.kind === 'part') return item.given ? [] : factsAt('installed', item, fit, place, context);
+    if (item?.kind !== 'fastener') return [];
+    const facts = factsAt('tight', item, fit, place, context);
+    // A fastener below its torque holds up the reading.
+    return meetingPlaces(fit, [place], item).every((at) => tightAsAsked(item, at, context.state))
+      ? facts
+      : facts.map((fact) => ({...fact, holds: false}));
+  });
+}

@@ -1,5 +1,10 @@
+/** A stamped number that nobody writes down. */
+import type {Mark} from '../spec/model.js';
+import type {Fix} from '../text/edit.js';
 import {reportUndone} from './left-undone.js';
-import type {FindingKind} from './model.js';
+import {stepAfter} from './missing-place.js';
+import {stepBehind, titleOf} from './missing-step.js';
+import type {Context, FindingKind} from './model.js';
 
 export const leftUnrecorded: FindingKind = {
   name: 'left-unrecorded',
@@ -31,9 +36,23 @@ marks:
           never: 'is never written down',
           again: 'is written down and lost again',
           asked: `${mark.id} is a mark of this engine`,
+          fix: () => fixOf(mark, context),
         },
         context,
       );
     }
   },
 };
+
+/** Beside the number that must read the same: where else a mark can be read, nothing says. */
+function fixOf(mark: Mark, context: Context): Fix | undefined {
+  const {relations, state} = context;
+  const other = relations.marks.find(
+    ({id, matches}) => matches?.value === mark.id || mark.matches?.value === id,
+  );
+  if (other === undefined) return undefined;
+  const needs = () => [state.get('recorded', other.id, '')];
+  const step = stepAfter({item: mark, kind: 'recorded', places: ['']}, needs, context);
+  const missing = {says: `Write down the ${mark.name}.`, tag: `record: ${mark.id}`};
+  return step && stepBehind(step, missing, titleOf('record', mark));
+}

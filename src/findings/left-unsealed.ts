@@ -4,6 +4,7 @@ import {placesOf} from '../spec/items.js';
 import type {Joint} from '../spec/model.js';
 import {curing} from './curing.js';
 import {reportOpen, reportUndone} from './left-undone.js';
+import {sealFix} from './missing-seal.js';
 import type {Context, FindingKind} from './model.js';
 
 export const leftUnsealed: FindingKind = {
@@ -40,6 +41,7 @@ joints:
           never: 'is never made up with its seal',
           again: 'ends the build unsealed',
           asked: `${joint.id} is specified with a seal`,
+          fix: (places) => sealFix(joint, places, context),
         },
         context,
       );

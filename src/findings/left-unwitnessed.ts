@@ -1,5 +1,13 @@
+/** A hold point that nobody signs. */
+import type {Fact} from '../build/facts.js';
+import {placesOf} from '../spec/items.js';
+import type {HoldPoint, Item} from '../spec/model.js';
+import type {Fix} from '../text/edit.js';
+import {isDone} from './done.js';
 import {reportUndone} from './left-undone.js';
-import type {FindingKind} from './model.js';
+import {stepAfter} from './missing-place.js';
+import {stepBehind, titleOf} from './missing-step.js';
+import type {Context, FindingKind} from './model.js';
 
 export const leftUnwitnessed: FindingKind = {
   name: 'left-unwitnessed',
@@ -33,9 +41,48 @@ hold-points:
           never: 'is never witnessed',
           again: 'is witnessed too early',
           asked: `${point.id} asks for a second signature`,
+          fix: () => fixOf(point, context),
         },
         context,
       );
     }
   },
 };
+
+/** As soon as all that it asks for is done. */
+function fixOf(point: HoldPoint, context: Context): Fix | undefined {
+  const asked = point.asks.map(({value}) => context.book.spec.items.get(value));
+  const needs = () => asked.flatMap((item) => (item === undefined ? NOT_YET : doneBy(item, context)));
+  const step = stepAfter({item: point, kind: 'witnessed', places: ['']}, needs, context);
+  const by =
+    point.by === undefined ? '' : ` by ${/^[a-z0-9-]+$/.test(point.by) ? point.by : `"${point.by}"`}`;
+  const missing = {says: `Have the ${point.name} looked at and signed.`, tag: `witness: ${point.id}${by}`};
+  return step && stepBehind(step, missing, titleOf('witness', point));
+}
+
+const NOT_YET: readonly Fact[] = [{holds: false}];
+
+/** The facts that make an item done, where it is. */
+function doneBy(item: Item, {state}: Context): readonly Fact[] {
+  return placesOf(item).flatMap((place) =>
+    isDone(item, place, state)
+      ? DOING.map((kind) => state.get(kind, item.id, place)).filter(({holds}) => holds)
+      : NOT_YET,
+  );
+}
+
+const DOING = [
+  'installed',
+  'clean',
+  'lubed',
+  'sealed',
+  'cured',
+  'tight',
+  'locked',
+  'striped',
+  'measured',
+  'recorded',
+  'checked',
+  'witnessed',
+  'filled',
+] as const;

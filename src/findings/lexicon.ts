@@ -102,6 +102,10 @@ const withSealer: Rule = {verb: 'seal', where: words(SEALERS)};
 const withLube: Rule = {verb: 'lube', where: words(LUBES)};
 const spreading = [withLocker, withSealer, withLube];
 const withPin: Rule = {verb: 'lock', where: words(PINS)};
+const withStripe: Rule = {
+  verb: 'stripe',
+  where: words('stripes?|witness marks?|paint (?:pen|marker|line|mark)|(?:line|dash|dab|spot) of paint'),
+};
 const withStrip: Rule = {verb: 'lay', where: words('strips?')};
 const withGasket: Rule = {verb: 'seal', where: words('gaskets?')};
 const out: Rule = {verb: 'remove', where: OUT};
@@ -165,8 +169,9 @@ const LEXICON: ReadonlyMap<string, Entry> = new Map([
   ...mixed('oil lube grease', 'lube'),
   ...plain('lubricate', 'lube'),
   ...mixed('coat', ...spreading, 'lube'),
-  ...plain('apply smear dab wet', ...spreading),
-  ...mixed('flood paint pack dip', ...spreading),
+  ...plain('apply smear dab wet', withStripe, ...spreading),
+  ...mixed('paint', withStripe, ...spreading),
+  ...mixed('flood pack dip', ...spreading),
   ...plain('spread', ...spreading, {verb: 'lock', where: words('legs?|pins?')}),
   ...mixed('seal', untracked, 'seal'),
   ...mixed('squeeze roll', withSealer),
@@ -199,6 +204,7 @@ const LEXICON: ReadonlyMap<string, Entry> = new Map([
   ...mixed(
     'put place',
     {verb: 'none', where: words(`${SHOP_THINGS}|stand|aside|away|shelf`)},
+    withStripe,
     withStrip,
     withLocker,
     withPin,
@@ -219,7 +225,7 @@ const LEXICON: ReadonlyMap<string, Entry> = new Map([
     verb: 'torque',
     where: /\bdown\b/,
   }),
-  ...mixed('draw', withSealer, {verb: 'torque', where: /\bdown\b/}, out, into),
+  ...mixed('draw', withStripe, withSealer, {verb: 'torque', where: /\bdown\b/}, out, into),
   ...plain('pry prise knock drift lever', out, into),
   ...mixed('strip', out),
 
@@ -263,6 +269,8 @@ const LEXICON: ReadonlyMap<string, Entry> = new Map([
   ...mixed('bend', {verb: 'lock', where: words('tabs?|tangs?|legs?|ends?|pins?|washers?')}),
   ...mixed('twist', {verb: 'lock', where: words('wires?|ends?|it')}),
   ...plain('secure', {verb: 'lock', where: words(`${PINS}|pins?|wire|tabs?|locks?`)}),
+
+  ...mixed('stripe', 'stripe'),
 
   ...mixed('cure', 'cure'),
   ...mixed('leave', notCuring, curing, {verb: 'cure', where: new RegExp(`${TIME}|\\balone\\b`)}),

@@ -1,5 +1,6 @@
 /** The fix that writes a step which is nowhere: behind the step that it must follow, as the next item of its list. */
 import type {StepRef} from '../build/program.js';
+import type {Item} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 
 export interface MissingStep {
@@ -33,6 +34,11 @@ export function stepBehind(
   const next = Number(numeral) + 1;
   const line = `${lineEndOf(text)}${indent}${next}${mark} ${says} \`${tag}\``;
   return {title, file, edits: [{span: {start: end, end}, text: line}]};
+}
+
+/** What the fix for an item is called. */
+export function titleOf(verb: string, item: Item): string {
+  return `Write the missing step: ${verb} ${item.id}`;
 }
 
 /** As the text itself ends its lines. */

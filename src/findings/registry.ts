@@ -28,6 +28,7 @@ import {leftUnlocked} from './left-unlocked.js';
 import {leftUnmeasured} from './left-unmeasured.js';
 import {leftUnrecorded} from './left-unrecorded.js';
 import {leftUnsealed} from './left-unsealed.js';
+import {leftUnstriped} from './left-unstriped.js';
 import {leftUnwitnessed} from './left-unwitnessed.js';
 import {loadedBeforeCure} from './loaded-before-cure.js';
 import {lockBeforeTorque} from './lock-before-torque.js';
@@ -37,6 +38,7 @@ import {markMismatch} from './mark-mismatch.js';
 import {measuredSlack} from './measured-slack.js';
 import {measuredTooLate} from './measured-too-late.js';
 import type {FindingKind} from './model.js';
+import {notInBuild} from './not-in-build.js';
 import {onlyMissing} from './only-missing.js';
 import {passesNotRising} from './passes-not-rising.js';
 import {pictureMissing} from './picture-missing.js';
@@ -92,6 +94,7 @@ export const FINDINGS: readonly FindingKind[] = [
   specSilent,
   fileUnreadable,
   pictureMissing,
+  notInBuild,
   untaggedAction,
   valueDisagrees,
   proseDisagrees,
@@ -110,6 +113,7 @@ export const FINDINGS: readonly FindingKind[] = [
   leftUnmeasured,
   leftUnrecorded,
   leftUnsealed,
+  leftUnstriped,
   leftUnwitnessed,
   loadedBeforeCure,
   lockBeforeTorque,

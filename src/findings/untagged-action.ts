@@ -4,6 +4,7 @@ import {tagSpec, type Verb} from '../procedure/verbs.js';
 import type {Item, Specification} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import type {Command} from './commands.js';
+import {Excused, inWords, namesOf} from './excused.js';
 import type {FindingKind, SpecificationContext} from './model.js';
 import {inFile, type Prose, paragraphEnd} from './step-prose.js';
 
@@ -12,7 +13,7 @@ export const untaggedAction: FindingKind = {
   group: 'reading',
   severity: 'warning',
   summary: 'The prose of a step commands an action that no tag of the step says',
-  why: 'What stands in the prose alone gets no tick box, and nobody notices when a later edit drops it. A parent step speaks for its sub-steps and they for it; conditions (`if it is worn, …`) are for an `if:` tag.',
+  why: 'What stands in the prose alone gets no tick box, and nobody notices when a later edit drops it. A parent step speaks for its sub-steps and they for it; conditions (`if it is worn, …`) are for an `if:` tag. What is no part of the engine (`Hang up the drip tray`) is named in the front matter, `untagged: [drip tray]`, and nothing is printed of it; that silences no word for tightening, slackening, locking, sealing, measuring or signing, and no name of the specification.',
   source: 'common practice, no source',
   example: {
     engine: `
@@ -33,13 +34,19 @@ surfaces:
 3. Slide the camshaft in. \`install: camshaft\`
 `,
   },
-  part({nodes}, context) {
-    for (const node of nodes) judge(node, [], context);
+  part({procedure, nodes}, context) {
+    const excused = new Excused(procedure, context.spec);
+    for (const node of nodes) judge(node, [], {...context, excused});
+    for (const found of excused.faults()) context.report(found);
   },
 };
 
+interface Judging extends SpecificationContext {
+  readonly excused: Excused;
+}
+
 /** `above` are the verbs of the steps that this one is below. */
-function judge(node: Node, above: readonly Verb[], context: SpecificationContext): void {
+function judge(node: Node, above: readonly Verb[], context: Judging): void {
   const own = node.step.step.tags.map(({verb}) => verb);
   const down = above.length === 0 ? own : [...above, ...own];
   const said = node.below.length === 0 ? down : [...down, ...node.below.flatMap(verbsOf)];
@@ -51,11 +58,12 @@ function verbsOf({step, below}: Node): Verb[] {
   return [...step.step.tags.map(({verb}) => verb), ...below.flatMap(verbsOf)];
 }
 
-function report(step: StepRef, said: readonly Verb[], context: SpecificationContext): void {
+function report(step: StepRef, said: readonly Verb[], context: Judging): void {
   const prose = context.worked.prose(step);
   const open = context.worked
     .commands(prose.text)
-    .filter(({fits}) => !fits.some((verb) => said.includes(verb)));
+    .filter(({fits}) => !fits.some((verb) => said.includes(verb)))
+    .filter((command) => !isExcused(prose, command, context));
   if (open.length === 0 || hasBrokenTag(step)) return;
   const verbs = new Set<Verb>();
   for (const command of open) {
@@ -71,6 +79,15 @@ function report(step: StepRef, said: readonly Verb[], context: SpecificationCont
       ...(fix && {fix}),
     });
   }
+}
+
+/** What names an item of the engine is never excused. */
+function isExcused(prose: Prose, command: Command, {spec, excused}: Judging): boolean {
+  const {verb, span, clause} = command;
+  return (
+    itemNamed(prose, command, spec) === undefined &&
+    excused.excuses(verb, prose.text.slice(span.end, clause.end))
+  );
 }
 
 function saying({step}: StepRef, {text}: Prose, {clause, verb}: Command): string {
@@ -93,10 +110,7 @@ function hasBrokenTag({procedure, step}: StepRef): boolean {
 function itemNamed({text}: Prose, {clause, verb}: Command, spec: Specification): Item | undefined {
   const {targets} = tagSpec(verb);
   if (typeof targets === 'string') return undefined;
-  const words = ` ${text
-    .slice(clause.start, clause.end)
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, ' ')} `;
+  const words = inWords(text.slice(clause.start, clause.end));
   const named = [...spec.items.values()].flatMap((item) => {
     const name = targets.includes(item.kind) ? nameIn(words, item) : undefined;
     return name === undefined ? [] : [{item, name}];
@@ -107,9 +121,8 @@ function itemNamed({text}: Prose, {clause, verb}: Command, spec: Specification):
   return longest.length === 1 ? longest[0]?.item : undefined;
 }
 
-function nameIn(words: string, {id, name}: Item): string | undefined {
-  const forms = [name.toLowerCase().replace(/[^a-z0-9]+/g, ' '), id.replaceAll('-', ' ')];
-  return forms.find((form) => words.includes(` ${form} `));
+function nameIn(words: string, item: Item): string | undefined {
+  return namesOf(item).find((form) => words.includes(` ${form} `));
 }
 
 function fixOf(step: StepRef, prose: Prose, {verb, clause}: Command, {id}: Item): Fix {

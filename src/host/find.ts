@@ -40,7 +40,7 @@ async function entriesOf(folder: string): Promise<Dirent[]> {
   }
 }
 
-function isSearched(name: string): boolean {
+export function isSearched(name: string): boolean {
   return !name.startsWith('.') && name !== 'node_modules';
 }
 

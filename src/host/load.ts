@@ -11,6 +11,7 @@ import {type FoundBook, findBooks, onlyBases} from './find-books.js';
 import {jobsBeside} from './jobs.js';
 import {proceduresOf} from './listed.js';
 import {shownName} from './names.js';
+import {notInAnyBuild, notInBuild} from './not-in-build.js';
 import {pictureProblems} from './picture-problems.js';
 import {LIMITS} from './read.js';
 import {FRESH, type Reader} from './reader.js';
@@ -116,7 +117,8 @@ export async function loadFound(
     if (!procedure.ok) return procedure;
     const procedures = [reader.procedure(procedure.source)];
     const only = new Set([procedure.source.file]);
-    const problems = await pictureProblems(procedures, {...from, disk});
+    const pictures = await pictureProblems(procedures, {...from, disk});
+    const problems = [...procedures.map(notInAnyBuild), ...pictures];
     return {...from, book: {spec: read.spec, procedures, problems}, jobs: [], alone: true, only};
   }
   const named = await proceduresOf(read, disk);
@@ -124,7 +126,10 @@ export async function loadFound(
   const lost = [...named.unread, ...unread];
   const beside = await jobsBeside(from.folder, read.spec, {...from, reader});
   const pictures = await pictureProblems(procedures, {...from, disk});
-  const all = [...named.problems, ...problems, ...pictures, ...beside.problems];
+  // A name that leads nowhere may be meant for the very file.
+  const listed = new Set(named.paths.map(({path}) => path));
+  const unlisted = lost.length > 0 ? [] : await notInBuild(read.spec, {...from, reader, named: listed});
+  const all = [...named.problems, ...problems, ...unlisted, ...pictures, ...beside.problems];
   const book = {spec: read.spec, procedures, problems: all, ...(lost.length > 0 && {unread: lost})};
   const only = found.only && new Set(found.only.map((path) => shownName(path, cwd)));
   return {...from, book, jobs: beside.jobs, ...(only && {only})};

@@ -22,6 +22,7 @@ const shape = z.strictObject({
   author: filled.optional(),
   approved: filled.optional(),
   only: z.union([filled, z.array(filled).min(1)]).optional(),
+  untagged: z.union([filled, z.array(filled).min(1)]).optional(),
   time: z
     .string()
     .refine((text) => timeOf(text) !== undefined)
@@ -38,6 +39,7 @@ const TAKES: {readonly [key in Key]: string} = {
   author: 'a name',
   approved: 'a name',
   only: 'the engines or options that it is for, as a list: [one, other]',
+  untagged: 'what its prose speaks of and no tag needs to, as a list: [the drip tray]',
   time: 'how long somebody works on it, without its waits, with a unit: 90 min',
 };
 
@@ -162,6 +164,7 @@ function frontOf(tree: Node | undefined, span: Span): Front {
   const author = text('author');
   const approved = text('approved');
   const only = listOf(valueAt(tree, 'only'));
+  const untagged = listOf(valueAt(tree, 'untagged'))?.map(({id, span: at}) => ({words: id, span: at}));
   const time = timeOf(text('time') ?? '');
   const date = text('date') ?? '';
   return {
@@ -171,6 +174,7 @@ function frontOf(tree: Node | undefined, span: Span): Front {
     ...(author !== undefined && {author}),
     ...(approved !== undefined && {approved}),
     ...(only !== undefined && {only}),
+    ...(untagged !== undefined && {untagged}),
     ...(time !== undefined && {time}),
     span,
   };

@@ -25,6 +25,8 @@ export interface Front {
   readonly approved?: string;
   /** The engines or options that the procedure is for; left out, it is for all. */
   readonly only?: readonly {readonly id: string; readonly span: Span}[];
+  /** What its prose speaks of and no tag needs to: things of the shop, not of the engine. */
+  readonly untagged?: readonly {readonly words: string; readonly span: Span}[];
   /** How long somebody works on it, without its waits, where the shop knows. */
   readonly time?: Quantity;
   /** Span of the front matter; empty at 0 where there is none. */

@@ -16,6 +16,7 @@ export const VERBS = [
   'torque',
   'loosen',
   'lock',
+  'stripe',
   'turn',
   'cure',
   'fill',
@@ -188,6 +189,11 @@ const SPECS: {readonly [verb in Verb]: VerbSpec} = {
       with: ids(['consumable', 'lock-kind'], 'the lock, by its kind or as a consumable'),
       using: tools,
     },
+  },
+  stripe: {
+    says: 'a stripe of paint across the tightened fastener shows whether it moves',
+    targets: ['fastener'],
+    clauses: {with: materials('the paint'), using: tools},
   },
   turn: {
     says: 'the part has been rotated',

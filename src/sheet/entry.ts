@@ -32,6 +32,7 @@ const TICKED_BY_PLACE: ReadonlySet<Verb> = new Set([
   'remove',
   'loosen',
   'lock',
+  'stripe',
   'check',
 ]);
 

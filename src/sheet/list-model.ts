@@ -47,6 +47,8 @@ export interface TorqueLine {
   /** Turned on through this after it. */
   readonly angle?: Value;
   readonly lock?: string;
+  /** A stripe of paint goes across it after the torque. */
+  readonly stripe?: true;
   /** Where the torque comes from. */
   readonly source?: string;
   readonly note?: string;

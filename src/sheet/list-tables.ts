@@ -132,7 +132,7 @@ function torques({torques: lines, words}: BookLists): ListTable {
       together(line.passes, words.and),
       line.torque,
       line.angle ?? plain(),
-      plain(line.lock),
+      plain([line.lock, line.stripe && words.stripe].filter(Boolean).join('; ')),
       plain(bySheet(line.steps)),
       plain(line.source),
       plain(line.note),

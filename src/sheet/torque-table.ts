@@ -46,6 +46,7 @@ function lineOf(fastener: Fastener, steps: readonly string[], naming: Naming): T
     torque: torqueOf(torque?.value, naming),
     ...(angle && {angle: printed(angle.value, naming)}),
     ...(lock && {lock: named(lock.value, naming)}),
+    ...(fastener.stripe ? {stripe: true} : {}),
     ...(source === undefined ? {} : {source}),
     ...(torque?.note === undefined ? {} : {note: torque.note}),
     steps,

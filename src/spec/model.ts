@@ -144,6 +144,8 @@ export interface Fastener extends ItemBase {
   readonly threads?: Specified<'dry' | readonly string[] | Unknown>;
   /** A kind of lock, or a consumable that is one; `none` takes a reason. */
   readonly lock?: Specified<LockKind | string | None | Unknown>;
+  /** A stripe of paint is drawn across it once it is tight: the witness mark. */
+  readonly stripe: boolean;
   readonly singleUse: boolean;
   /** Diameter of the hole for wire or pin. */
   readonly hole?: Specified<Amount>;

@@ -39,6 +39,7 @@ export function fastener(reader: ItemReader): Fastener {
       engagement: specified(reader, 'engagement', amount(reader, 'length')),
       into: specified(reader, 'into', (node) => metal(reader, node)),
     }),
+    stripe: flag(reader, 'stripe'),
     singleUse: flag(reader, 'single-use'),
     layout: layoutOf(layout),
     layoutUnit: textOf(entryOf(layout, 'unit')?.value) === 'mm' ? 'mm' : 'in',

@@ -27,7 +27,7 @@ export function referenceProblems(
   references: readonly Reference[],
   items: ReadonlyMap<string, Item>,
 ): Problem[] {
-  const hints = new Map<string, string>();
+  const hints = new Map<string, Hint>();
   return references.flatMap((reference) => {
     const item = items.get(reference.id);
     if (item === undefined) return [unknownItem(reference, hintFor(reference, items, hints))];
@@ -50,21 +50,35 @@ export function sourceProblems(
   });
 }
 
-function unknownItem({id, where, item}: Reference, hint: string): Problem {
-  return {name: 'unknown-item', where, says: `nothing is called ${id}`, hint, ...(item && {item})};
+/** What to do about a name, and the near one where there is one. */
+interface Hint {
+  readonly says: string;
+  readonly near?: string;
+}
+
+function unknownItem({id, where, item}: Reference, {says: hint, near}: Hint): Problem {
+  const edits = [{span: where.span, text: near ?? ''}];
+  return {
+    name: 'unknown-item',
+    where,
+    says: `nothing is called ${id}`,
+    hint,
+    ...(item && {item}),
+    ...(near !== undefined && {fix: {title: `Write ${near}`, file: where.file, edits}}),
+  };
 }
 
 /** Only names that could stand there are offered: a near one of another kind would only lead astray. */
 function hintFor(
   {id, kinds, words = []}: Reference,
   items: ReadonlyMap<string, Item>,
-  hints: Map<string, string>,
-): string {
+  hints: Map<string, Hint>,
+): Hint {
   const slot = [id, ...kinds].join(' ');
   const known = hints.get(slot);
   if (known !== undefined) return known;
   const near = nearName(id, candidates(words, items, kinds), hints.size);
-  const hint = near === undefined ? whereToAdd(kinds) : `did you mean ${near}?`;
+  const hint = near === undefined ? {says: whereToAdd(kinds)} : {says: `did you mean ${near}?`, near};
   hints.set(slot, hint);
   return hint;
 }

@@ -22,7 +22,8 @@ export type ProblemName =
   | 'spec-contradiction'
   | 'spec-silent'
   | 'file-unreadable'
-  | 'picture-missing';
+  | 'picture-missing'
+  | 'not-in-build';
 
 export interface Problem {
   readonly name: ProblemName;

@@ -13,7 +13,7 @@ parts:
   block: {given: true}
   main-caps: {at: [front, rear]}
 fasteners:
-  main-cap-bolts: {at: [front, rear], holds: [main-caps], torque: 85 lbf·ft, threads: dry, lock: safety-wire}
+  main-cap-bolts: {at: [front, rear], holds: [main-caps], torque: 85 lbf·ft, threads: dry, lock: safety-wire, stripe: true}
 `,
   procedures: {
     '01-first.md': `
@@ -70,8 +70,8 @@ describe('coverage', () => {
     expect(rows).toEqual([
       ['main-caps front', 'installed true', ''],
       ['main-caps rear', 'installed true', ''],
-      ['main-cap-bolts front', 'tight true, locked false', '2 4'],
-      ['main-cap-bolts rear', 'tight true, locked true', '2'],
+      ['main-cap-bolts front', 'tight true, locked false, striped false', '2 4'],
+      ['main-cap-bolts rear', 'tight true, locked true, striped false', '2'],
     ]);
   });
 });

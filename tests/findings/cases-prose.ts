@@ -121,4 +121,51 @@ export const PROSE_CASES: readonly Case[] = [
 `,
     says: [`11:4 step 3 says "Turn it twice", and no tag of it says \`turn\``],
   },
+  {
+    finding: 'untagged-action',
+    title: 'what is no part of the engine, named in the front matter',
+    engine: CAM,
+    procedure: untagged(
+      '[the drip pan, "Lamp glass"]',
+      'Slide the drip pan into place. Wipe the lamp glass.',
+      'Slide it in. `install: camshaft`',
+    ),
+    says: [],
+  },
+  {
+    finding: 'untagged-action',
+    title: 'front matter excuses no lock, no torque and no item',
+    engine: CAM,
+    procedure: untagged(
+      '[drip pan, nuts]',
+      'Slide the drip pan into place.',
+      'Slide it in. Torque the drip pan nuts. `install: camshaft`',
+      'Wipe the camshaft bores over the drip pan.',
+      'Lock the nuts with cotter pins.',
+      'Put the nuts on.',
+    ),
+    says: [
+      '10:17 step 3 says "Torque the drip pan nuts", and no tag of it says `torque`',
+      '11:4 camshaft-bores: step 4 says "Wipe the camshaft bores over the drip pan", and no tag of it says `clean`',
+      '12:4 step 5 says "Lock the nuts with cotter pins", and no tag of it says `lock`',
+    ],
+  },
+  {
+    finding: 'untagged-action',
+    title: 'front matter that excuses nothing, an item, or anything',
+    engine: CAM,
+    procedure: untagged('[drip pan, the camshaft, "the"]', 'Slide it in. `install: camshaft`'),
+    says: [
+      '5:12 untagged: drip pan excuses no command of this procedure; take it out',
+      '5:22 untagged: the camshaft is camshaft of the specification, which a tag can speak of; take it out',
+      '5:36 untagged: the could be anything; name the thing itself',
+    ],
+  },
 ];
+
+/** A procedure of these steps behind the cleaning and the lube, with words that its front matter excuses. */
+function untagged(words: string, ...steps: readonly string[]): string {
+  const front = `---\ntitle: T\nrevision: A\ndate: 2026-01-15\nuntagged: ${words}\n---\n\n`;
+  const first = 'Wipe out and lube the camshaft bores. `clean: camshaft-bores` `lube: camshaft-bores`';
+  return front + [first, ...steps].map((step, index) => `${index + 1}. ${step}\n`).join('');
+}

@@ -1,4 +1,5 @@
 /** What the readers of procedures report. */
+import {EXAMPLE_SHOP} from '../help/example.js';
 import {CAPS} from './case-engines.js';
 import type {Case} from './cases.js';
 
@@ -110,6 +111,67 @@ export const READING_CASES: readonly Case[] = [
     says: [
       `8:75 harmonic-balancer is not in the specification; add it to engine.yaml or shop.yaml, or correct the id`,
     ],
+  },
+  {
+    finding: 'unknown-item',
+    title: 'one slip, several times: one finding',
+    engine: CAPS,
+    procedure: `1. Set the caps in place. \`install: main-caps\`
+2. Bring the bolts up. \`torque: main-cap-bolts to 85 lbf·ft\`
+3. Slacken them. \`loosen: main-cap-bolt\`
+4. Bring them up again. \`torque: main-cap-bolt to 85 lbf·ft\`
+`,
+    says: [`9:27 main-cap-bolt is not in the specification; did you mean main-cap-bolts?`],
+  },
+  {
+    finding: 'unknown-item',
+    title: 'every use agrees, and the definition has the slip',
+    engine: CAPS.replace('  main-cap-bolts:', '  main-cap-bolt:'),
+    procedure: `1. Set the caps in place. \`install: main-caps\`
+2. Bring the bolts up. \`torque: main-cap-bolts to 40 lbf·ft\`
+3. Bring them up further. \`torque: main-cap-bolts to 85 lbf·ft\`
+`,
+    says: [
+      'engine.yaml:9:3 main-cap-bolt is named nowhere, and every place that means it says main-cap-bolts; did you mean main-cap-bolts here?',
+    ],
+    also: ['left-slack'],
+  },
+  {
+    finding: 'unknown-item',
+    title: 'the uses do not agree, so the definition is taken to be right',
+    engine: CAPS.replace('  main-cap-bolts:', '  main-cap-bolt:'),
+    procedure: `1. Set the caps in place. \`install: main-caps\`
+2. Bring the bolts up. \`torque: main-cap-bolts to 85 lbf·ft\`
+3. Slacken them. \`loosen: main-cap-boltss\`
+`,
+    says: [
+      '8:33 main-cap-bolts is not in the specification; did you mean main-cap-bolt?',
+      '9:27 main-cap-boltss is not in the specification; did you mean main-cap-bolt?',
+    ],
+    also: ['left-slack'],
+  },
+  {
+    finding: 'tool-not-in-shop',
+    title: 'shop.yaml has the slip',
+    engine: CAPS,
+    shop: EXAMPLE_SHOP.replace('soft-mallet:', 'soft-malet:'),
+    procedure: `1. Set the caps in place. \`install: main-caps using soft-mallet\`
+2. Look at them. \`inspect: main-caps using soft-mallet\`
+3. Bring the bolts up. \`torque: main-cap-bolts to 85 lbf·ft\`
+`,
+    says: [
+      'shop.yaml:6:3 soft-malet is named nowhere, and every place that means it says soft-mallet; did you mean soft-mallet here?',
+    ],
+  },
+  {
+    finding: 'install-manner',
+    title: 'a slip in the specification is no fault of the step',
+    engine: CAPS.replace('main-caps: {', 'main-caps: {using: [soft-malet], '),
+    procedure: `1. Set the caps in place. \`install: main-caps using soft-mallet\`
+2. Bring the bolts up. \`torque: main-cap-bolts to 85 lbf·ft\`
+`,
+    says: [],
+    also: ['unknown-item'],
   },
   {
     finding: 'unknown-item',

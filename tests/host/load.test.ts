@@ -110,6 +110,7 @@ describe('what a path stands for', () => {
   test('a procedure that no book lists is read as the only one of the nearest book', async () => {
     expect(await linesOf(smallBook({'book/new.md': PROCEDURE}), 'book/new.md')).toEqual([
       'book/engine.yaml: book/new.md (only book/new.md)',
+      'book/new.md:1:1: no `build:` names this procedure, so no check of a book looks at it; list it in engine.yaml where it is followed',
     ]);
   });
 
@@ -255,6 +256,7 @@ describe('names under build:', () => {
       'book/engine.yaml': 'engine: {id: small}\nextends: base/engine.yaml\n',
       'book/base/engine.yaml': ENGINE.replace('plug.md', 'inner/plug.md'),
       'book/base/inner/plug.md': PROCEDURE,
+      'book/plug.md': undefined,
     });
     expect(await linesOf(files, 'book/engine.yaml')).toEqual(['book/engine.yaml: book/base/inner/plug.md']);
   });

@@ -52,11 +52,13 @@ describe('front matter that is right', () => {
         'author: A. F.',
         'approved: lead',
         'only: [one, two]',
+        'untagged: [the lamp, trestle]',
       ),
     );
     expect(said).toEqual([]);
     expect(front).toMatchObject({title: 'Crank: main bearings', revision: '1.10', date: '2024-02-29'});
     expect(front).toMatchObject({author: 'A. F.', approved: 'lead', only: [{id: 'one'}, {id: 'two'}]});
+    expect(front.untagged?.map(({words}) => words)).toEqual(['the lamp', 'trestle']);
   });
 
   it.each([

@@ -55,6 +55,7 @@ const TAKEN: {readonly [verb in Verb]: readonly ClauseWord[]} = {
   torque: ['using', 'to', 'in', 'turn'],
   loosen: ['using'],
   lock: ['with', 'using'],
+  stripe: ['with', 'using'],
   turn: ['using', 'for'],
   cure: ['for'],
   fill: ['with', 'using', 'to'],

@@ -55,6 +55,7 @@ fasteners:
     passes: [30 lbf·ft, 60 lbf·ft, 80 lbf·ft]
     threads: [engine-oil]
     lock: cotter-pin
+    stripe: true
     angle: 90°
   pump-nut: {holds: [pump], torque: snug, threads: dry, lock: {value: none, because: it is snug}}
   odd-bolt: {torque: unknown}
@@ -171,6 +172,7 @@ describe('a list', () => {
         torque: {text: '80 lbf·ft', also: '108 N·m'},
         angle: {text: '90°'},
         lock: 'cotter pin',
+        stripe: true,
         source: 'Works sheets',
         note: 'oiled threads',
         steps: ['2.4', '2.9'],

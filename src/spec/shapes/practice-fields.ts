@@ -45,6 +45,7 @@ export const PRACTICE_FIELDS = {
       z.union([z.enum(['none', 'unknown']), lockKind, name]),
       'A kind of lock or a consumable that is one; none (because …) or unknown.',
     ),
+    stripe: stated(flag, 'A stripe of paint is drawn across it after its last torque.'),
     'single-use': stated(flag, 'It must be renewed whenever it has been tightened.'),
     hole: statedOrUnknown(amount, 'Diameter of the hole for wire or pin: 0.062 in.'),
     engagement: statedOrUnknown(amount, 'Length of full threads in engagement: 0.75 in.'),
