@@ -51,19 +51,13 @@ function reachOf(torque: Quantity, {wrench, adapter, angle}: AdapterInputs): num
   if (refusal) return refusal;
   const turn = angle ? angle.value * angle.unit.factor : 0;
   const ratio = (adapter.value * adapter.unit.factor) / (wrench.value * wrench.unit.factor);
-  const reach = 1 + ratio * cosine(turn);
+  const reach = 1 + ratio * Math.cos(turn);
   if (reach < 0.1)
     return refused(
       'the adapter is folded back almost to the grip',
       'turn it outwards or square, or take a longer wrench',
     );
   return reach;
-}
-
-/** The cosine, exact where a shop means it to be: 90° makes no difference at all. */
-function cosine(radians: number): number {
-  const value = Math.cos(radians);
-  return Math.abs(value) < 1e-12 ? 0 : value;
 }
 
 function worked(

@@ -40,6 +40,7 @@ const TOLD: readonly (readonly [name: string, lines: readonly string[]])[] = [
     [
       'story: 8 step 2 of procedure.md: tight (torque: main-cap-bolts)',
       'see: engine.yaml:9 main-cap-bolts must be torqued',
+      'fix: Write the missing step: torque main-cap-bolts',
     ],
   ],
   ['left-unchecked', ['see: engine.yaml:6 shells-seated is a check of this engine']],
@@ -52,10 +53,35 @@ const TOLD: readonly (readonly [name: string, lines: readonly string[]])[] = [
       'fix: Write the missing step: lock oil-pump-bolts',
     ],
   ],
-  ['left-unmeasured', ['see: engine.yaml:9 end-play is specified with limits']],
-  ['left-unrecorded', ['see: engine.yaml:7 hull-plate-number is a mark of this engine']],
+  [
+    'left-unmeasured',
+    ['see: engine.yaml:9 end-play is specified with limits', 'fix: Write the missing step: measure end-play'],
+  ],
+  [
+    'left-unrecorded',
+    [
+      'see: engine.yaml:7 hull-plate-number is a mark of this engine',
+      'fix: Write the missing step: record hull-plate-number',
+    ],
+  ],
   ['left-unsealed', ['see: engine.yaml:9 sump-joint is specified with a seal']],
-  ['left-unwitnessed', ['see: engine.yaml:9 bottom-end-closed asks for a second signature']],
+  [
+    'left-unstriped',
+    [
+      'story: 9 step 3 of procedure.md: striped (stripe: main-cap-bolts)',
+      'story: 10 step 4 of procedure.md: no longer striped (torque: main-cap-bolts)',
+      'story: 10 step 4 of procedure.md: tight (torque: main-cap-bolts)',
+      'see: engine.yaml:9 main-cap-bolts is specified with stripe: true',
+      'fix: Write the missing step: stripe main-cap-bolts',
+    ],
+  ],
+  [
+    'left-unwitnessed',
+    [
+      'see: engine.yaml:9 bottom-end-closed asks for a second signature',
+      'fix: Write the missing step: witness bottom-end-closed',
+    ],
+  ],
   [
     'loaded-before-cure',
     [

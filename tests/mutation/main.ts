@@ -2,7 +2,7 @@
  * `npm run mutation`: changes one thing at a time in calculations, ledger and findings, and sees whether a test
  * notices. Results are kept in `.cache/mutation`, so a run goes on where the last one stopped; at its end stands a
  * table of all results there are. `npm run mutation -- src/build/flow.ts --sample 0.5 --minutes 9`; `--again` tries
- * once more what survived, `--list` lists that and runs nothing.
+ * once more what survived, `--list` lists that, `--table` prints the table alone; both run nothing.
  */
 import {parseArgs} from 'node:util';
 import {Stryker} from '@stryker-mutator/core';
@@ -19,12 +19,13 @@ const {values, positionals} = parseArgs({
     minutes: {type: 'string'},
     again: {type: 'boolean', default: false},
     list: {type: 'boolean', default: false},
+    table: {type: 'boolean', default: false},
   },
 });
 const paths = positionals.map((path) => path.replace(/\/$/, ''));
 
-if (values.list) {
-  console.log(listed(paths));
+if (values.list || values.table) {
+  console.log(values.list ? listed(paths) : table(paths));
 } else {
   // Every result is written down at once, so that nothing is lost when the time is over.
   if (values.minutes !== undefined) setTimeout(finish, Number(values.minutes) * 60_000).unref();

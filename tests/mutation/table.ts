@@ -1,6 +1,5 @@
-/** What the mutation tool found, for people: a table by folder, and what survived, a line each. */
+/** What the mutation tool found, for people: a table by area, and what survived, a line each. */
 import {readFileSync} from 'node:fs';
-import {dirname} from 'node:path';
 import {changed, type FileResults, isExplained, type Result, resultsIn} from './results.js';
 import {filesOf, SCOPES} from './scope.js';
 
@@ -19,12 +18,13 @@ interface Row {
 export function table(paths: readonly string[]): string {
   const rows = new Map<string, Row[]>();
   for (const one of results(paths)) {
-    for (const name of [dirname(one.file), 'all']) rows.set(name, [...(rows.get(name) ?? []), rowOf(one)]);
+    const area = SCOPES.find(({folder}) => one.file.startsWith(`${folder}/`))?.folder ?? '';
+    for (const name of [area, 'all']) rows.set(name, [...(rows.get(name) ?? []), rowOf(one)]);
   }
   const all = rows.get('all') ?? [];
   rows.delete('all');
   return [
-    'folder | files | mutants | tried | killed | timed out | survived | no test | explained | score',
+    'area | files | mutants | tried | killed | timed out | survived | no test | explained | score',
     '--- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---:',
     ...[...rows, ['all', all] as const].map(([name, some]) => rowText(name, some)),
   ].join('\n');
