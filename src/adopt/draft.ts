@@ -146,19 +146,11 @@ function endOf({untold, unfinished, unsaid}: Left, offers: number): string {
       : []),
     ...listed('For these no tag was found:', untold),
     ...listed('The specification asks for more of what these steps deal with:', unfinished),
-    ...listed('The specification asks for these, and no step says anything of them:', bounded(unsaid)),
+    ...listed('The specification asks for these, and no step says anything of them:', unsaid),
   ];
   if (parts.length === 0) return '';
   return `## Left to settle\n\nTake this section out when it is done.\n\n${parts.join('\n\n')}\n`;
 }
-
-/** Of a book that is brought in a file at a time, nearly everything is unsaid at first. */
-function bounded(lines: readonly string[]): readonly string[] {
-  const more = lines.length - MOST_UNSAID;
-  return more < 2 ? lines : [...lines.slice(0, MOST_UNSAID), `${more} more: wmark coverage lists them all`];
-}
-
-const MOST_UNSAID = 20;
 
 function listed(opening: string, lines: readonly string[]): string[] {
   return lines.length === 0 ? [] : [`${opening}\n\n${lines.map((line) => `- ${line}`).join('\n')}`];

@@ -111,7 +111,14 @@ parts:
   });
 
   it('offers the keys of the front matter that are not there yet', () => {
-    expect(labels('---\ntitle: Caps\n|\n---\n')).toEqual(['revision', 'date', 'author', 'approved', 'only']);
+    expect(labels('---\ntitle: Caps\n|\n---\n')).toEqual([
+      'revision',
+      'date',
+      'author',
+      'approved',
+      'only',
+      'untagged',
+    ]);
     expect(labels('---\nonly: |\n---\n')).toEqual(['example']);
     expect(labels(`${FRONT}ti|`)).toEqual([]);
   });
