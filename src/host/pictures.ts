@@ -61,8 +61,8 @@ function rowWithData(row: Row, data: ReadonlyMap<string, string>): Row {
   return {...row, more, rows: row.rows.map((below) => rowWithData(below, data))};
 }
 
-/** Larger ones make a sheet that no tablet opens gladly. */
-const LARGEST_PICTURE = 8 * 1024 * 1024;
+/** In bytes; larger ones make a sheet that no tablet opens gladly. */
+export const LARGEST_PICTURE = 8 * 1024 * 1024;
 
 async function dataOf(url: string, bounds: PictureBounds): Promise<string | undefined> {
   const found = await findPicture(url, bounds);

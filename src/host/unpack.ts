@@ -1,7 +1,8 @@
 /**
- * The texts of a revision in a temporary folder, laid out as in the repository, so that a book of long ago is read by
+ * The texts and pictures of a revision in a temporary folder, laid out as in the repository, so that a book of long ago is read by
  * the very code that reads one on disk. Neither the working tree nor the index of the repository is touched.
  */
+
 import {mkdir, realpath, rm, symlink, writeFile} from 'node:fs/promises';
 import {tmpdir} from 'node:os';
 import {dirname, join} from 'node:path';
@@ -9,6 +10,7 @@ import {type Failure, systemFailure} from './failure.js';
 import {ENGINE_FILE, SHOP_FILE} from './find.js';
 import {git, gitFailure} from './git.js';
 import {passingName, sweepPassing} from './passing.js';
+import {LARGEST_PICTURE} from './pictures.js';
 import {LIMITS} from './read.js';
 import type {Repository, Revision} from './revision.js';
 
@@ -41,17 +43,15 @@ export async function withUnpacked<T>(
     path === '' || entries.some((entry) => entry.path === path || entry.path.startsWith(`${path}/`));
   const around = there ? shopAround(entries, path) : '';
   const wanted = entries.filter((entry) => entry.path.startsWith(around) && isWanted(entry));
-  const contents = await contentsOf(repository, wanted);
-  if (!contents.ok) return contents;
   const top = await newFolder();
   if (typeof top !== 'string') return top;
   try {
-    const failure = await unpacked(top, contents.files);
-    if (failure) return failure;
+    const brought = await bring(repository, wanted, top);
+    if (!brought.ok) return brought;
     const submodules = entries.filter(({type, path: at}) => type === 'commit' && at.startsWith(around));
     const unseen = [
       ...submodules.map(({path: at}) => `${at} is a submodule, and its files are not in this repository`),
-      ...contents.missing.map((at) => `${at} is not in this clone, which is partial; fetch it first`),
+      ...brought.missing.map((at) => `${at} is not in this clone, which is partial; fetch it first`),
     ];
     const hasBook = entries.some((entry) => entry.path === path || isEngineBelow(entry.path, path));
     return await use({ok: true, top, there, hasBook, submodules: submodules.map(({path: at}) => at), unseen});
@@ -72,18 +72,47 @@ async function newFolder(): Promise<string | Failure> {
   }
 }
 
-async function unpacked(top: string, files: Contents['files']): Promise<Failure | undefined> {
+/** Writes the files into the folder, some megabytes of them at a time, and says which the clone does not have. */
+async function bring(
+  repository: Repository,
+  entries: readonly Entry[],
+  top: string,
+): Promise<{readonly ok: true; readonly missing: readonly string[]} | Failure> {
+  const missing: string[] = [];
   try {
     // Nobody's shop.yaml is looked for above the root of a repository.
     await mkdir(join(top, '.git'));
     // Links come last, so that no file can be written through one.
-    for (const {entry, bytes} of files) if (!isLink(entry)) await put(join(top, entry.path), bytes);
-    for (const {entry, bytes} of files) if (isLink(entry)) await link(join(top, entry.path), bytes);
-    return undefined;
+    const [files, links] = [entries.filter((one) => !isLink(one)), entries.filter(isLink)];
+    for (const batch of inBatches([...files, ...links])) {
+      const contents = await contentsOf(repository, batch);
+      if (!contents.ok) return contents;
+      missing.push(...contents.missing);
+      for (const {entry, bytes} of contents.files)
+        await (isLink(entry) ? link : put)(join(top, entry.path), bytes);
+    }
+    return {ok: true, missing};
   } catch (error) {
     return systemFailure(error, top);
   }
 }
+
+/** In order, each of no more bytes than fit into memory with ease, or of one file. */
+function inBatches(entries: readonly Entry[]): Entry[][] {
+  const batches: Entry[][] = [];
+  let left = 0;
+  for (const entry of entries) {
+    left -= entry.size;
+    if (left < 0 || batches.length === 0) {
+      batches.push([]);
+      left = BATCH - entry.size;
+    }
+    batches.at(-1)?.push(entry);
+  }
+  return batches;
+}
+
+const BATCH = 32 * 1024 * 1024;
 
 interface Entry {
   readonly mode: string;
@@ -113,9 +142,11 @@ function entriesOf(listing: string): Entry[] {
   });
 }
 
-/** Pictures are not compared, so they are not brought. What is larger than any book file may be is refused on disk too. */
+/** Texts, and pictures, since one that is missing is a finding. What is larger than either may be is refused on disk too. */
 function isWanted({type, path, size}: Entry): boolean {
-  return type === 'blob' && /\.(ya?ml|md)$/i.test(path) && size <= LIMITS.procedure;
+  if (type !== 'blob') return false;
+  if (/\.(ya?ml|md)$/i.test(path)) return size <= LIMITS.procedure;
+  return /\.(png|jpe?g|gif|webp)$/i.test(path) && size <= LARGEST_PICTURE;
 }
 
 /** The folder of the nearest shop.yaml at or above the path, with its slash: a book reaches no farther. */
