@@ -101,14 +101,8 @@ function wordPieces(
   come: readonly Placed[],
   kept: readonly (readonly [Placed, Placed])[],
 ): Piece[] {
-  const lost = [
-    ...gone.flatMap(wordsIn),
-    ...kept.flatMap(([a, b]) => wordsIn(a).filter(({word}) => !words(b.caution).includes(word))),
-  ];
-  const won = [
-    ...come.flatMap(wordsIn),
-    ...kept.flatMap(([a, b]) => wordsIn(b).filter(({word}) => !words(a.caution).includes(word))),
-  ];
+  const lost = [...gone.flatMap(wordsIn), ...kept.flatMap(([a, b]) => wordsBeside(a, b))];
+  const won = [...come.flatMap(wordsIn), ...kept.flatMap(([a, b]) => wordsBeside(b, a))];
   const pieces: Piece[] = [];
   for (const one of lost) {
     const index = won.findIndex(({word, placed}) => word === one.word && sameFile(placed, one.placed));
@@ -137,6 +131,12 @@ function wordPieces(
 function wordsIn(placed: Placed): {readonly word: string; readonly placed: Placed}[] {
   const own = words(placed.caution);
   return (own.length === 0 ? [''] : own).map((word) => ({word, placed}));
+}
+
+/** What the one warns of and the other does not. */
+function wordsBeside(one: Placed, other: Placed) {
+  const said = new Set(wordsIn(other).map(({word}) => word));
+  return wordsIn(one).filter(({word}) => !said.has(word));
 }
 
 function words({hazards}: Caution): string[] {

@@ -1,4 +1,6 @@
 /** What the steps no longer do, do anew, or do under another condition. */
+
+import {idsOf} from '../procedure/values.js';
 import {clauseChanges} from './clause-changes.js';
 import type {Deed} from './deeds.js';
 import {DONE, type Judge, type Sides} from './judge.js';
@@ -48,16 +50,26 @@ function gonePiece(deed: Deed, sides: Sides): Piece {
   const left = sides.now.deeds.filter(
     (one) => one.verb === deed.verb && one.item === id && one.place === place,
   );
-  const word = DONE[deed.verb] ?? deed.verb;
   return {
     effect: goneEffect(deed, left, sides),
     ...named(id),
     place,
     aspect: deed.verb,
-    says: left.length === 0 ? `no longer ${word}` : `${word} at one step fewer`,
+    says: goneSays(deed, left),
     before: [tagRemark(deed)],
     now: left.map((one) => tagRemark(one)),
   };
+}
+
+/** One of two locks is told by its name: the other that is left does not stand in for it. */
+function goneSays({verb, tag}: Deed, left: readonly Deed[]): string {
+  const word = DONE[verb] ?? verb;
+  if (left.length === 0) return `no longer ${word}`;
+  const others = new Set(left.flatMap((one) => idsOf(one.tag, 'with')));
+  const lost = idsOf(tag, 'with').filter((id) => !others.has(id));
+  return verb === 'lock' && lost.length > 0
+    ? `no longer ${word} with ${lost.join(' and ')}`
+    : `${word} at one step fewer`;
 }
 
 /** Verbs of a trial fit: one time fewer is no loss while the thing is still done. */

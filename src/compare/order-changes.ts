@@ -1,6 +1,6 @@
 /**
  * Checks, readings and signatures that moved across work on the same items: done as before, of an engine that is not
- * as it was before. The order of the steps says which work was crossed, and the ledger whether that made a difference.
+ * as it was before. So with temporary parts that go in or come out. The order of the steps says which work was crossed, and the ledger whether that made a difference.
  */
 import type {FactKind, State} from '../build/facts.js';
 import type {Tag} from '../procedure/model.js';
@@ -69,14 +69,21 @@ const SETS: {readonly [verb in Verb]?: FactKind} = {
 /** Pairs of a guard and some work that stand in the other order now. */
 function crossings({deeds: {kept}, now}: Sides): Crossing[] {
   const unsettled = outOfOrder(kept);
-  const guards = unsettled.filter(([, deed]) => GUARDS.has(deed.verb));
+  const guards = unsettled.filter(([, deed]) => GUARDS.has(deed.verb) || isTemporary(deed, now));
   const works = unsettled.filter(([, deed]) => SETS[deed.verb] !== undefined);
   return guards.flatMap((guard) => {
-    const related = relatedTo(guard[1].item, now.run.relations);
+    const related = isTemporary(guard[1], now) ? undefined : relatedTo(guard[1].item, now.run.relations);
     return works
+      .filter((work) => guard[1].item !== work[1].item || !isTemporary(guard[1], now))
       .filter((work) => (related === undefined || related.has(work[1].item)) && isCrossed(guard, work))
       .map((work) => ({guard, work}));
   });
+}
+
+/** A pin holds what the specification does not say: whether it was in for some work may matter to any. */
+function isTemporary({verb, item: id}: Deed, {run}: BookSide): boolean {
+  const item = run.relations.spec.items.get(id);
+  return (verb === 'install' || verb === 'remove') && item?.kind === 'part' && item.temporary;
 }
 
 function isCrossed(guard: Kept, work: Kept): boolean {

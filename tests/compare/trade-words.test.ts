@@ -42,13 +42,13 @@ describe('a second lock', () => {
     [
       'dropped from the steps',
       made(steps.replace(' `lock: bolts with tabs`', ''), engine, shop),
-      ['weakened: bolts: locked at one step fewer'],
+      ['weakened: bolts: no longer locked with tabs'],
     ],
     [
       'dropped from steps and specification',
       made(steps.replace(' `lock: bolts with tabs`', ''), ENGINE, shop),
       [
-        'weakened: bolts: locked at one step fewer',
+        'weakened: bolts: no longer locked with tabs',
         'weakened: bolts: lock tab-washer and safety-wire, now safety-wire',
       ],
     ],
@@ -83,6 +83,16 @@ describe('a temporary part', () => {
       'that no longer comes out',
       made(steps.replace('`remove: pin`', ''), engine),
       ['weakened: pin: no longer removed'],
+    ],
+    [
+      'that comes out before the bolts are tightened that it was in for',
+      made(
+        steps
+          .replace('11. Draw the pin. `remove: pin`\n', '')
+          .replace('6. Tighten', '6. Draw the pin. `remove: pin`\n7. Tighten'),
+        engine,
+      ),
+      ['changed: pin: removed before bolts is tightened, studs is tightened now, the other way round before'],
     ],
     [
       'that need no longer come out',

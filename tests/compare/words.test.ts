@@ -117,3 +117,11 @@ describe('steps joined, split and moved', () => {
     expect(lines).toEqual(['reworded: steps 14–15 of 01-cap.md: moved, steps 1–2 of 01-cap.md before']);
   });
 });
+
+it('a caution without a hazard word that stays as it was is no change', () => {
+  const old = STEPS.replace('3. Oil', '> **Notice:** The face is soft.\n\n3. Oil');
+  const now = old.replace('Tighten the studs.', 'Tighten the studs evenly.');
+  expect(said(compared(made(old), made(now)))).toEqual([
+    expect.stringMatching(/^reworded: step 7 .* worded anew$/),
+  ]);
+});
