@@ -20,7 +20,7 @@ import type {Memory} from './memory.js';
 import type {ActionCheck, Context, Finding, FindingKind, SpecificationContext} from './model.js';
 import {FINDINGS} from './registry.js';
 import {joinedByName} from './same-name.js';
-import {finish, type Raised} from './settle.js';
+import {finish, type Raised, waivedInReading} from './settle.js';
 import {severityNames} from './severity-names.js';
 import {type Summary, summarise} from './summary.js';
 import {workings} from './workings.js';
@@ -61,7 +61,10 @@ export function check(whole: Book, options: CheckOptions = {}): CheckReport {
   const raised = book.spec.broken
     ? fromReading(readersOf(book), kinds)
     : [
-        ...fromReading(joinedByName([...readersOf(book), ...run.program.problems], book), kinds),
+        ...fromReading(
+          joinedByName([...readersOf(book), ...run.program.problems], book, waivedInReading(run)),
+          kinds,
+        ),
         ...fromReading(book.job?.problems ?? [], kinds),
         ...severityNames(book, kinds),
         ...fromReadingAlone(book.spec, run, kinds, memory),
