@@ -5,7 +5,7 @@ import type {Specification} from '../spec/model.js';
 import {applyEdits, type Edit} from '../text/edit.js';
 import {runBefore} from '../text/runs.js';
 import {source} from '../text/source.js';
-import {type Proposal, proposalsFor, SURE} from './proposals.js';
+import {type Proposal, readingFor, SURE} from './proposals.js';
 import {type Left, leftOver} from './remaining.js';
 import {type Warning, warningsFor} from './warned.js';
 
@@ -32,12 +32,12 @@ export interface Draft {
 export function draftOf(procedure: Procedure, options: DraftOptions): Draft {
   const {file, text} = procedure.source;
   const ending = /\r\n|\r|\n/.exec(text)?.[0] ?? '\n';
-  const proposals = proposalsFor(procedure, options.spec);
+  const {proposals, unfound} = readingFor(procedure, options.spec);
   const edits = [...frontEdits(procedure, options), ...tagEdits(procedure, proposals)];
   const tagged = edited(text, edits, ending);
   const warnings = warningsFor(readProcedure(source(file, tagged)), options.spec);
   const warned = edited(tagged, warningEdits(tagged, warnings), ending);
-  const left = leftOver(readProcedure(source(file, warned)), options);
+  const left = leftOver(readProcedure(source(file, warned)), {...options, unfound});
   const offers = [...proposals.map(isSure), ...warnings.map((one) => one.isSure)].filter(
     (sure) => !sure,
   ).length;

@@ -26,10 +26,10 @@ export function hear(
 ): Heard | undefined {
   const command = commands[index];
   if (command === undefined) return undefined;
-  const {span, clause, verb} = command;
+  const {span, verb} = command;
   const later = commands.slice(index + 1);
   const next = later[0]?.span.start ?? text.length;
-  const clauseEnd = listEnd(text, Math.min(clause.end, next), next);
+  const clauseEnd = clauseEndOf(text, commands, index);
   const word = wordsOf(text.slice(span.start, span.end));
   const words = wordsOf(text.slice(span.end, clauseEnd)).map((one) => ({
     ...one,
@@ -45,6 +45,12 @@ export function hear(
     stretch: stretchOf(text.slice(span.start, stretchEnd)),
     text: text.slice(span.start, clauseEnd),
   };
+}
+
+/** Where the clause of a command ends, with what a list adds to its object. */
+export function clauseEndOf(text: string, commands: readonly Command[], index: number): number {
+  const next = commands[index + 1]?.span.start ?? text.length;
+  return listEnd(text, Math.min(commands[index]?.clause.end ?? next, next), next);
 }
 
 /** `the bores, the journals and the seat`: a clause goes on with what the next commas add to its object. */

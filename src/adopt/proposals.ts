@@ -6,9 +6,11 @@ import type {Procedure, Step} from '../procedure/model.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Item, Specification} from '../spec/model.js';
 import {companionsOf} from './companions.js';
-import {type Heard, hear} from './heard.js';
+import {clauseEndOf, type Heard, hear} from './heard.js';
 import {materialAgreement, withoutMaterials} from './material.js';
+import {piecesOf} from './pieces.js';
 import type {Said} from './scores.js';
+import {namesStrangeMaterial} from './strange.js';
 import {tagText, workedItem} from './tag-text.js';
 import {type Candidate, type Targets, targetsOf} from './target.js';
 import {numberAgreement} from './values.js';
@@ -31,17 +33,39 @@ export interface Proposal {
 /** At least this sure, and a proposal is written as a tag; below, it is left for a person to settle. */
 export const SURE = 0.7;
 
+/** Of what a person must settle, however sure its item is. */
+const DOUBTFUL = 0.6;
+
 export function proposalsFor(procedure: Procedure, spec: Specification): readonly Proposal[] {
+  return readingFor(procedure, spec).proposals;
+}
+
+/** What a half of a command says for which there is no proposal, while there is one for its other half. */
+export interface Unfound {
+  readonly step: Step;
+  readonly says: string;
+}
+
+export interface Reading {
+  readonly proposals: readonly Proposal[];
+  readonly unfound: readonly Unfound[];
+}
+
+export function readingFor(procedure: Procedure, spec: Specification): Reading {
   const vocabulary = vocabularyOf(spec);
   const title = wordsOf(procedure.front.title);
   let recent: readonly string[] = [];
-  return procedure.steps.flatMap((step, order) => {
+  const unfound: Unfound[] = [];
+  const proposals = procedure.steps.flatMap((step, order) => {
     const heading = stemsOf([...title, ...wordsOf(step.section)]);
-    const found = new StepReader({procedure, step, order}, {vocabulary, heading, before: recent}).proposals();
+    const reader = new StepReader({procedure, step, order}, {vocabulary, heading, before: recent});
+    const found = reader.proposals();
+    unfound.push(...reader.unfound);
     const sure = found.filter(({confidence}) => confidence >= SURE).flatMap(({targets}) => targets);
     recent = [...new Set([...sure.reverse(), ...recent])];
     return found;
   });
+  return {proposals, unfound};
 }
 
 /** What a step is read against. */
@@ -55,6 +79,7 @@ interface Around {
 
 /** Lives while one step is read: remembers what its commands have dealt with so far. */
 class StepReader {
+  readonly unfound: Unfound[] = [];
   readonly #ref: StepRef;
   readonly #around: Around;
   readonly #prose: Prose;
@@ -73,14 +98,28 @@ class StepReader {
     const found: Proposal[] = [];
     for (const [index, command] of this.#commands.entries()) {
       if (command.fits.some((verb) => said.has(verb))) continue;
-      for (const one of this.#of(command, index))
+      for (const one of this.#ofPieces(command, index))
         if (!found.some((other) => saysTheSame(one, other))) found.push(one);
     }
     return found;
   }
 
-  #of(command: Command, index: number): Proposal[] {
-    const heard = hear(this.#prose.text, this.#commands, index, this.#around);
+  #ofPieces(command: Command, index: number): Proposal[] {
+    const {text} = this.#prose;
+    const [start, end] = [command.span.end, clauseEndOf(text, this.#commands, index)];
+    const pieces = piecesOf(text, {start, end}).map((piece) => ({
+      says: piece.slice(start, end).trim(),
+      found: this.#of(command, index, piece),
+    }));
+    if (pieces.some(({found}) => found.length > 0)) {
+      const lost = pieces.filter(({found}) => found.length === 0);
+      this.unfound.push(...lost.map(({says}) => ({step: this.#ref.step, says})));
+    }
+    return pieces.flatMap(({found}) => found);
+  }
+
+  #of(command: Command, index: number, text: string): Proposal[] {
+    const heard = hear(text, this.#commands, index, this.#around);
     if (heard === undefined) return [];
     const {verb, targets} = this.#best(command, heard);
     const {candidates, all} = targets;
@@ -133,12 +172,14 @@ class StepReader {
   ): Proposal {
     const {vocabulary} = this.#around;
     const items = group.map(({item}) => workedItem(verb, item, vocabulary.spec));
+    const likely = Math.min(...group.map((one) => one.confidence));
+    const strange = namesStrangeMaterial(verb, heard.phrases, vocabulary);
     return {
       step: this.#ref.step,
       verb,
       targets: items.map(({id}) => id),
       tag: tag ?? tagText(verb, items, heard, vocabulary),
-      confidence: Math.min(...group.map((one) => one.confidence)),
+      confidence: strange ? Math.min(likely, DOUBTFUL) : likely,
       at,
     };
   }

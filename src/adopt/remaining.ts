@@ -6,6 +6,7 @@ import type {FindingGroup} from '../findings/model.js';
 import {FINDINGS} from '../findings/registry.js';
 import type {Procedure, Step} from '../procedure/model.js';
 import type {Specification} from '../spec/model.js';
+import type {Unfound} from './proposals.js';
 
 export interface Left {
   /** Steps, or what they command, for which the draft has neither tag nor offer, one line each. */
@@ -18,7 +19,15 @@ export interface Left {
 
 export function leftOver(
   draft: Procedure,
-  {spec, others}: {readonly spec: Specification; readonly others: readonly Procedure[]},
+  {
+    spec,
+    others,
+    unfound,
+  }: {
+    readonly spec: Specification;
+    readonly others: readonly Procedure[];
+    readonly unfound: readonly Unfound[];
+  },
 ): Left {
   const {findings} = check({spec, procedures: [draft], problems: []}, {alone: true});
   const silent = draft.steps.filter((step) => step.tags.length === 0 && step.steps.length === 0);
@@ -37,6 +46,7 @@ export function leftOver(
         .filter((step) => !isOffered(step, draft))
         .map(({number, text}) => plain(`step ${number}: ${shortened(text)}`)),
       ...partly.map(({message}) => plain(message)),
+      ...unfound.map(({step, says}) => plain(`step ${step.number} says "${shortened(says)}"`)),
     ],
     unfinished: [...new Set(unfinished)],
     unsaid: unsaidIn(draft, spec, others),

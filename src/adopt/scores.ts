@@ -152,7 +152,7 @@ function isStranger(phrases: readonly Phrase[], {weights}: Vocabulary): boolean 
 }
 
 /** Words for a part of what is in hand, or for what goes on it. */
-const OF_ANYTHING: ReadonlySet<string> = new Set(
+export const OF_ANYTHING: ReadonlySet<string> = new Set(
   `bead ring drop film coat layer thread end leg ear tab pin nut bolt screw stud head face edge rim lip seat side
   strip wire piece lot whole rest set pair reading`.split(/\s+/),
 );

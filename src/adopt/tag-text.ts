@@ -32,7 +32,9 @@ function clausesOf(
   vocabulary: Vocabulary,
 ): string {
   if (verb === 'alter') return alterationClause(item, sentence, vocabulary);
-  const material = materialOf(verb, item, withWord, vocabulary);
+  // `Lube it with engine oil` names the oil; `oil it` has nothing but the word.
+  const material =
+    materialOf(verb, item, phrases, vocabulary) ?? materialOf(verb, item, withWord, vocabulary);
   const tool = toolOf(phrases, vocabulary);
   const defects = verb === 'inspect' ? /\bfor\s+(.+)$/s.exec(text)?.[1] : undefined;
   return [

@@ -6,16 +6,28 @@ import type {Piece} from './model.js';
 import {tagRemark} from './remarks.js';
 import {idNow} from './renames.js';
 
-/** All the pieces, those that explain a finding weakened by it, and one more for each finding that none explains. */
+/** All the pieces, those that explain a finding weakened by it (but see `isOverdone`), and one more for each finding that none explains. */
 export function withFindings(pieces: readonly Piece[], found: readonly Finding[], sides: Sides): Piece[] {
   const result = [...pieces];
   for (const finding of found) {
-    const index = explaining(result, finding);
+    const overdone = result.findIndex((piece) => isOverdone(piece, finding));
+    const index = overdone === -1 ? explaining(result, finding) : overdone;
     const piece = result[index];
     if (piece === undefined) result.push(ownPiece(finding, sides));
+    else if (overdone !== -1) result[index] = {...piece, brings: [...(piece.brings ?? []), finding]};
     else bring(result, piece, finding);
   }
   return result;
+}
+
+/** A clause that asks for more than before, and so for more than is specified: at odds with the paper, no harm to the engine. */
+function isOverdone(piece: Piece, finding: Finding): boolean {
+  return (
+    finding.name === 'value-disagrees' &&
+    piece.effect === 'strengthened' &&
+    isAbout(piece, finding) &&
+    piece.now.some(({where}) => where.file === finding.where.file && overlap(where, finding.where))
+  );
 }
 
 /** To the change at every place that the finding is about: they are told together. */

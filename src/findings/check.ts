@@ -7,20 +7,22 @@ import {State} from '../build/facts.js';
 import {forJob} from '../build/for-job.js';
 import type {Found} from '../build/found.js';
 import {type Ledger, ledger} from '../build/ledger.js';
+import type {Action} from '../build/program.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Specification} from '../spec/model.js';
 import {addAll} from '../text/add-all.js';
 import type {Problem} from '../text/problem.js';
 import {onlyTheBookCanTell} from './alone.js';
 import {doneAnywhere} from './done-anywhere.js';
-import type {HouseFault, HouseFinding} from './house.js';
+import {HOUSE_PREFIX, type HouseFault, type HouseFinding} from './house.js';
 import {readHouse} from './house-form.js';
 import {houseKind} from './house-kind.js';
 import type {Memory} from './memory.js';
 import type {ActionCheck, Context, Finding, FindingKind, SpecificationContext} from './model.js';
 import {FINDINGS} from './registry.js';
 import {joinedByName} from './same-name.js';
-import {finish, type Raised} from './settle.js';
+import {secondRound} from './second-round.js';
+import {finish, type Raised, waivedInReading} from './settle.js';
 import {severityNames} from './severity-names.js';
 import {type Summary, summarise} from './summary.js';
 import {workings} from './workings.js';
@@ -61,7 +63,10 @@ export function check(whole: Book, options: CheckOptions = {}): CheckReport {
   const raised = book.spec.broken
     ? fromReading(readersOf(book), kinds)
     : [
-        ...fromReading(joinedByName([...readersOf(book), ...run.program.problems], book), kinds),
+        ...fromReading(
+          joinedByName([...readersOf(book), ...run.program.problems], book, waivedInReading(run)),
+          kinds,
+        ),
         ...fromReading(book.job?.problems ?? [], kinds),
         ...severityNames(book, kinds),
         ...fromReadingAlone(book.spec, run, kinds, memory),
@@ -137,9 +142,14 @@ function fromChecks(
   const kindOf = new Map<Found, FindingKind>();
   const waiting: {found: Found; places: readonly string[]}[] = [];
   const does = doneAnywhere(run);
+  const told = secondRound(run.program);
   let settling = false;
   let state = new State();
+  let doing: Action | undefined;
 
+  // In the story of a rule of the house anything may stand.
+  const inRound = ({name}: FindingKind, found: Found) =>
+    doing === undefined || name.startsWith(HOUSE_PREFIX) ? found : told(found, doing);
   const worked = workings(book.spec, memory?.words);
   const contextOf = (kind: FindingKind): Context => ({
     book,
@@ -151,9 +161,10 @@ function fromChecks(
       return state;
     },
     report(found) {
-      if (!settling) raised.push({kind, found});
+      if (!settling) raised.push({kind, found: inRound(kind, found)});
     },
-    reportIfItLasts(found, places) {
+    reportIfItLasts(plain, places) {
+      const found = inRound(kind, plain);
       kindOf.set(found, kind);
       waiting.push({found, places});
     },
@@ -192,7 +203,9 @@ function fromChecks(
     },
     before(action, now) {
       state = now;
+      doing = action;
       for (const [check, context] of watchers.get(action.verb) ?? []) check(action, context);
+      doing = undefined;
     },
     after(action, now) {
       if (waiting.length === 0) return;

@@ -9,9 +9,18 @@ import type {Problem, ProblemName} from '../text/problem.js';
 
 const OF_NAMES: ReadonlySet<ProblemName> = new Set(['unknown-item', 'tool-not-in-shop']);
 
-/** The problems, in their order, with those of one wrong name joined at its first use in the file, or at the definition. */
-export function joinedByName(problems: readonly Problem[], book: Book): readonly Problem[] {
-  const ofNames = problems.filter(({name, fix}) => OF_NAMES.has(name) && nameIn(fix) !== undefined);
+/**
+ * The problems, in their order, with those of one wrong name joined at its first use in the file, or at the definition.
+ * What is waived stays apart: its waiver is for that step alone.
+ */
+export function joinedByName(
+  problems: readonly Problem[],
+  book: Book,
+  isWaived: (problem: Problem) => boolean = () => false,
+): readonly Problem[] {
+  const ofNames = problems.filter(
+    (one) => OF_NAMES.has(one.name) && nameIn(one.fix) !== undefined && !isWaived(one),
+  );
   if (ofNames.length < 2) return problems;
   const joined = new Map<Problem, Problem | undefined>();
   for (const [near, uses] of grouped(ofNames, ({fix}) => nameIn(fix) ?? '')) {

@@ -6,6 +6,7 @@ import {type StepRef, whereIn} from '../build/program.js';
 import type {Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import type {Fix} from '../text/edit.js';
+import type {Problem} from '../text/problem.js';
 import {runBefore} from '../text/runs.js';
 import type {Source, Where} from '../text/source.js';
 import {foundFault, sourcesOf} from './found-fault.js';
@@ -52,6 +53,15 @@ function waiversOf(run: Ledger): Waiver[] {
         tag.targets.map(({id, span}) => ({step, tag, name: id, where: whereIn(step, span), used: false})),
       ),
   );
+}
+
+/** Whether a step waives what a reader has to say of it. */
+export function waivedInReading(run: Ledger): (problem: Problem) => boolean {
+  const waivers = waiversOf(run).filter(({tag}) => clauseOf(tag, 'because') !== undefined);
+  return ({name, where}) => {
+    const fitting = waivers.filter((waiver) => waiver.name === name);
+    return fitting.length > 0 && fitting.some(({step}) => step === stepAt(where, run));
+  };
 }
 
 /** A waiver without a reason silences nothing. */

@@ -11,16 +11,19 @@ export function packageFolder(): string {
 }
 
 /**
- * The address of `schemas/` as a file in this folder would write it: relative where the package is installed in
- * a project around the folder, so that the project can move; as a URL otherwise.
+ * The address of `schemas/` as a file in this folder would write it: relative where a project around the folder has
+ * this package in its `node_modules`, so that the project can move and be shared; as a URL of this package otherwise.
  */
 export function schemaAddress(folder: string): string {
-  const schemas = join(packageFolder(), 'schemas');
-  const installed = schemas.split(`${sep}node_modules${sep}`);
-  const project = installed[0] ?? '';
-  const around = installed.length > 1 && (folder === project || folder.startsWith(project + sep));
-  return around ? relative(folder, schemas).split(sep).join('/') : pathToFileURL(schemas).href;
+  for (let around = folder; ; around = dirname(around)) {
+    const schemas = join(around, 'node_modules', NAME, 'schemas');
+    if (existsSync(schemas)) return relative(folder, schemas).split(sep).join('/');
+    if (dirname(around) === around) return pathToFileURL(join(packageFolder(), 'schemas')).href;
+  }
 }
+
+/** As a project names it in its dependencies. */
+const NAME = 'witness-mark';
 
 /** Where the documentation of a finding stands: its row in the README of this package. */
 export function findingAddress(name: string): string {

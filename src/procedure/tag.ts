@@ -4,12 +4,14 @@
  */
 import type {Unit} from '../quantity/model.js';
 import {addAll} from '../text/add-all.js';
+import {alternatives} from '../text/alternatives.js';
+import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Span} from '../text/source.js';
 import {readValue, unitOf} from './clause-values.js';
 import type {Clause, ClauseValue, Tag} from './model.js';
 import {splitClauses, type Written} from './tag-clauses.js';
-import {formFault, problemOf, type Read, shown, type TagFault} from './tag-fault.js';
+import {formFault, problemOf, type Read, replacing, shown, type TagFault} from './tag-fault.js';
 import {openingOf} from './tag-opening.js';
 import {readTargets} from './tag-targets.js';
 import {cut, onOneLine, type TagText, tokenize, trimmed} from './tag-tokens.js';
@@ -107,15 +109,25 @@ function shapeFault(open: OpenTag, {word, fault}: ShapeFault): TagFault[] {
   const clause = written[index];
   if (fault === 'not-taken') return clause ? [notTaken(open, clause, written[index - 1])] : [];
   const spec = tagSpec(verb).clauses[word];
-  const due =
-    spec && 'words' in spec ? spec.words?.map((one) => `\`${word} ${one}\``).join(' or ') : undefined;
-  const hint = due === undefined ? {} : {hint: `write ${due}`};
+  const words = spec && 'words' in spec ? (spec.words ?? []) : [];
+  const due = alternatives(words.map((one) => `\`${word} ${one}\``));
+  const hint = due === '' ? {} : {hint: `write ${due}`};
   if (fault === 'missing') {
     return clause ? [] : [formFault(verbSpan, `\`${verb}\` says nothing without \`${word}\``, hint)];
   }
-  return clause
-    ? [formFault(clause.valueSpan, `\`${word}\` takes no ${shown(cut(line, clause.valueSpan))}`, hint)]
-    : [];
+  if (clause === undefined) return [];
+  const value = cut(line, clause.valueSpan);
+  // `is over its limits` begins right.
+  const [first = ''] = value.split(/\s/);
+  const near = words.find((one) => one === first) ?? nearest(value, words);
+  const more =
+    near === undefined
+      ? hint
+      : {
+          hint: `did you mean \`${word} ${near}\`?`,
+          fix: replacing(clause.valueSpan, near, `Write ${word} ${near}`),
+        };
+  return [formFault(clause.valueSpan, `\`${word}\` takes no ${shown(value)}`, more)];
 }
 
 /** Free text before the clause may well go on with a word that only looks like one. */

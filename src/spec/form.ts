@@ -123,12 +123,13 @@ function wordsOf(issue: Issue): string[] {
 
 function leastSays(issue: z.core.$ZodIssueTooSmall): string {
   if (issue.origin === 'string') return 'at least one character';
+  if (issue.origin === 'array' && issue.minimum === 1) return 'at least one entry';
   return `at least ${issue.minimum}${issue.origin === 'array' ? ' entries' : ''}`;
 }
 
 function foundSays(value: Node): string {
   if (value.type === 'map') return 'a map of keys';
-  if (value.type === 'list') return LIST;
+  if (value.type === 'list') return value.items.length === 0 ? 'an empty list' : LIST;
   if (value.type === 'empty' || value.text === '') return 'empty';
   return clipped(value.text, 40);
 }
@@ -177,6 +178,9 @@ function badName(context: Context, path: Path, what: 'key' | 'value'): Problem {
   const written = what === 'key' ? String(path.at(-1)) : scalarText(place.value);
   const where = (what === 'key' ? place.key : undefined) ?? valueWhere(context, path);
   const says = `${written} is not a kebab-case name: lower-case letters, digits and single hyphens`;
+  const several = written.split(/\s*,\s*|\s+and\s+/).map(kebabOf);
+  if (what === 'value' && several.length > 1 && path.includes('lock'))
+    return problem(path, {where, says, hint: `write several as a list: [${several.join(', ')}]`});
   const kebab = kebabOf(written);
   return problem(path, {where, says, ...(kebab !== '' && {hint: `write ${kebab}`})});
 }

@@ -1,5 +1,6 @@
 /** Makes a group of fasteners: torque, threads, lock, and where each one sits. */
 import type {Amount} from '../quantity/model.js';
+import type {Problem} from '../text/problem.js';
 import {readTappedMetal} from '../trade/tapped-metals.js';
 import {defined} from './defined.js';
 import {
@@ -17,7 +18,8 @@ import {
 import {isLockKind} from './locks.js';
 import {type Fastener, LOCKS} from './model.js';
 import {base, namesOr} from './read-base.js';
-import {entryOf, isScalar, type Node, textOf} from './tree.js';
+import {NAME_PATTERN} from './shapes/values.js';
+import {entryOf, isScalar, type Node, type ScalarNode, textOf} from './tree.js';
 
 /** The group of fasteners that a reader's fields make. */
 export function fastener(reader: ItemReader): Fastener {
@@ -59,10 +61,18 @@ function torques(reader: ItemReader, node: Node): readonly Amount[] | undefined 
 function locks(reader: ItemReader, node: Node): readonly string[] | 'none' | 'unknown' | undefined {
   const said = textOf(node);
   if (said === 'none' || said === 'unknown') return said;
-  const names = scalarsOf(node);
-  for (const {text, where} of names)
+  // What is no name at all is said by the form.
+  const names = scalarsOf(node).filter(({text}) => NAME_PATTERN.test(text));
+  const locks = names.filter(({text}) => text !== 'none' && text !== 'unknown');
+  for (const one of names) if (!locks.includes(one)) reader.problems.push(standsAlone(one, reader));
+  for (const {text, where} of locks)
     if (!isLockKind(text)) refer(reader, {value: text, where}, ['consumable'], LOCKS);
-  return names.length === 0 ? undefined : [...new Set(names.map(({text}) => text))];
+  return locks.length === 0 ? undefined : [...new Set(locks.map(({text}) => text))];
+}
+
+function standsAlone({text, where}: ScalarNode, {raw: {id}}: ItemReader): Problem {
+  const hint = 'take it out of the list, or write it in place of the list';
+  return {name: 'spec-form', where, says: `${text} is no lock, and cannot stand beside one`, hint, item: id};
 }
 
 /** A metal that the tables do not have is said at once, for a slip of the pen would silence what is worked out from it. */

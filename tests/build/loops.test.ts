@@ -90,6 +90,39 @@ describe('a rework loop', () => {
   });
 });
 
+describe('what goes wrong the second time round', () => {
+  const told = (steps: string, engine = ENGINE) =>
+    check(book({engine, procedures: {'procedure.md': steps}})).findings.map(({message}) => message);
+  const SECOND = /, the second time round, after step 10c goes back to step (\d+)$/;
+
+  it('says so, and which step goes back where', () => {
+    const late = (TRIAL + REWORK + FINAL)
+      .replace(' `step: trial`', '')
+      .replace('`install: main-caps`\n6.', '`install: main-caps` `step: trial`\n6.');
+    const messages = told(late).filter((message) => message.startsWith('main-clearance is read'));
+    expect(messages.map((message) => SECOND.exec(message)?.[1])).toEqual(['5']);
+    const {findings} = check(book({engine: ENGINE, procedures: {'procedure.md': late}}));
+    const stories = findings.filter(({name}) => name === 'measured-too-late').map(({story}) => story);
+    expect(stories.map((story) => story.at(-1)?.says)).toEqual([
+      'step 10c of procedure.md: back to step 5, for the second time round',
+    ]);
+  });
+
+  it('is not said of what goes wrong at the first', () => {
+    const never = (TRIAL + REWORK + FINAL).replace(/4\. Lay the strips\. .*\n/, '4. Wait.\n');
+    const messages = told(never).filter((message) => message.includes('main-clearance'));
+    expect(messages).not.toEqual([]);
+    expect(messages.filter((message) => message.includes('second time'))).toEqual([]);
+  });
+
+  it('is not said of what goes wrong below the repeat', () => {
+    const dry = (TRIAL + REWORK + FINAL).replace(/12\. Coat.*\n/, '12. Wait.\n');
+    const messages = told(dry).filter((message) => message.includes('shell-faces'));
+    expect(messages).not.toEqual([]);
+    expect(messages.filter((message) => message.includes('second time'))).toEqual([]);
+  });
+});
+
 describe('a way out', () => {
   const all = (rework: string) => found(TRIAL + rework + FINAL);
 

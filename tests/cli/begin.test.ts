@@ -65,6 +65,21 @@ test('its YAML leads an editor to the schemas of this package', async () => {
   }
 });
 
+test('it leads to the schemas that its project has installed, by a way that moves with the project', async () => {
+  const folder = await temporaryFolder({
+    'project/node_modules/witness-mark/schemas/engine.schema.json': '{}',
+    'project/node_modules/witness-mark/schemas/shop.schema.json': '{}',
+    'node_modules/another/schemas/engine.schema.json': '{}',
+  });
+  wmark(folder, 'begin', 'project/engines/b');
+  wmark(folder, 'begin', 'beside');
+  const first = (book: string) => readFileSync(join(folder, book, 'engine.yaml'), 'utf8').split('\n')[0];
+  expect(first('project/engines/b')).toBe(
+    '# yaml-language-server: $schema=../../node_modules/witness-mark/schemas/engine.schema.json',
+  );
+  expect(first('beside')).toMatch(/\$schema=file:\/\/.*\/schemas\/engine[.]schema[.]json$/);
+});
+
 test('a folder with anything in it is left alone', async () => {
   const folder = await temporaryFolder({'b/mine.txt': 'mine'});
   expect(wmark(folder, 'begin', 'b')).toEqual({

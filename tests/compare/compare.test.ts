@@ -436,6 +436,40 @@ describe('renames', () => {
   });
 });
 
+it.each([
+  [
+    'a pass that the specification does not state: at odds with it, and no weakening',
+    'in 20, 30, 40',
+    'in 20, 25, 30, 40',
+    ['strengthened passes value-disagrees'],
+  ],
+  [
+    'limits within those of the specification',
+    'within 0.002–0.006 in',
+    'within 0.003–0.005 in',
+    ['strengthened limits value-disagrees'],
+  ],
+  [
+    'a pass fewer than the specification states',
+    'in 20, 30, 40',
+    'in 30, 40',
+    ['weakened passes value-disagrees'],
+  ],
+  [
+    'limits wider than those of the specification',
+    'within 0.002–0.006 in',
+    'within 0.002–0.008 in',
+    ['weakened limits value-disagrees'],
+  ],
+])('%s', (_, clause, instead, effects) => {
+  const engine = ENGINE.replace('40 lbf·ft', '40 lbf·ft, passes: [20 lbf·ft, 30 lbf·ft, 40 lbf·ft]');
+  const {changes} = compared(made(STEPS, engine), made(STEPS.replace(clause, instead), engine));
+  const told = changes.map(
+    ({effect, aspect, brings = []}) => `${effect} ${aspect} ${brings.map(({name}) => name).join()}`,
+  );
+  expect(told).toEqual(effects);
+});
+
 describe('renames together with a change', () => {
   const rename = (text: string, from: string, to: string) =>
     text.replace(new RegExp(`(?<![a-z-])${from}(?![a-z-])`, 'g'), to);

@@ -272,6 +272,8 @@ describe('a fix', () => {
     ['clean: a wiht b', 'clean: a with b'],
     ['clean: a with b usign c', 'clean: a with b using c'],
     ['inspect: a for cracks in webs', 'inspect: a for "cracks in webs"'],
+    ['if: a is ovr', 'if: a is over'],
+    ['if: a is under its limits', 'if: a is under'],
   ])('%s becomes %s', (wrong, right) => {
     const fixes = readTag(wrong, 0, 'a.md').problems.flatMap(({fix}) => fix ?? []);
     expect(fixes).toHaveLength(1);
@@ -282,6 +284,8 @@ describe('a fix', () => {
   it.each([
     ['torqe: a', 'did you mean torque?'],
     ['torque: a to 12 kg', 'write kgf·m'],
+    ['if: a is undr', 'did you mean `is under`?'],
+    ['if: a is too big', 'write `is out`, `is over`, `is under` or `is in`'],
   ])('%s: %s', (text, hint) => {
     expect(read(text).problems.map((problem) => problem.hint)).toEqual([hint]);
   });

@@ -108,6 +108,24 @@ const ENGINE_CASES: readonly [string, string, string, string | undefined][] = [
     undefined,
   ],
   [
+    'two locks as one text',
+    'fasteners: {bolts: {torque: snug, threads: dry, lock: «spec-form|safety-wire and tab-washer»}}\n',
+    'safety-wire and tab-washer is not a kebab-case name: lower-case letters, digits and single hyphens',
+    'write several as a list: [safety-wire, tab-washer]',
+  ],
+  [
+    'no lock beside one',
+    'fasteners: {bolts: {torque: snug, threads: dry, lock: [safety-wire, «spec-form|none»]}}\n',
+    'none is no lock, and cannot stand beside one',
+    'take it out of the list, or write it in place of the list',
+  ],
+  [
+    'a list of nothing',
+    'fasteners: {bolts: {torque: snug, threads: dry, lock: «spec-form|[]»}}\n',
+    'lock is an empty list where at least one entry is due',
+    undefined,
+  ],
+  [
     'a metal misspelt',
     'fasteners: {bolts: {torque: snug, threads: dry, lock: wire, into: «spec-form|cast irn»}}\n',
     '"cast irn" is not a metal in the table',
