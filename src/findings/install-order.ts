@@ -1,8 +1,8 @@
 /** Something goes in, on or off in the wrong order: before what must precede it, twice over, or without what it holds. */
 
-import type {State} from '../build/facts.js';
 import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
+import type {State} from '../build/state.js';
 import {stepName} from '../build/tell.js';
 import type {Fit, Item} from '../spec/model.js';
 import {isLate, verbFor} from './done.js';

@@ -1,6 +1,7 @@
 /** A part or fastener that serves once goes in, or comes to its final torque, a second time. */
-import {isFastenerAction, torqueNow} from '../build/effects.js';
+
 import type {Action} from '../build/program.js';
+import {isFastenerAction, torqueNow} from '../build/reached.js';
 import type {Context, FindingKind} from './model.js';
 import {about, agreeing, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 

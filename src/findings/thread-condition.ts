@@ -1,9 +1,9 @@
 /** A fastener is torqued with its threads other than the torque was specified for. */
 
-import {isFastenerAction, torqueNow} from '../build/effects.js';
 import type {Detail, Fact} from '../build/facts.js';
 import {lockKindOf} from '../build/locks.js';
 import type {Action} from '../build/program.js';
+import {isFastenerAction, torqueNow} from '../build/reached.js';
 import {amountsAgree} from '../quantity/convert.js';
 import type {Fastener} from '../spec/model.js';
 import type {Context, FindingKind} from './model.js';
