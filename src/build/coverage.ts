@@ -27,7 +27,7 @@ export interface Row {
   readonly item: Item;
   /** '' for an item in one place only. */
   readonly place: string;
-  /** Steps by what they did; the last one that did it first is not singled out: all are listed in build order. */
+  /** Every step that did it here, by what it did, in build order: also those that a later step undid. */
   readonly steps: ReadonlyMap<Covered, readonly StepRef[]>;
   /** What must hold of this item at the end, and whether it does. */
   readonly due: ReadonlyMap<Covered, boolean>;

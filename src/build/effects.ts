@@ -3,22 +3,17 @@
  * judged by the findings; nothing here complains.
  */
 import type {Tag} from '../procedure/model.js';
-import {amountOf, clauseOf, idsOf} from '../procedure/values.js';
+import {idsOf} from '../procedure/values.js';
 import type {Verb} from '../procedure/verbs.js';
-import {amountsAgree} from '../quantity/convert.js';
 import {locksOf} from '../spec/locks.js';
-import type {Fastener, Item, Specification} from '../spec/model.js';
-import type {Detail, FactKind, State} from './facts.js';
+import type {Fastener, Item} from '../spec/model.js';
+import {type Doing, setAll, setOwn, undo, undoAll, undoOwn} from './doing.js';
+import type {Detail} from './facts.js';
 import {lastingLocks, lockKindOf, withLocks} from './locks.js';
 import type {Action} from './program.js';
+import {isFastenerAction, torqueNow} from './reached.js';
 import {closedBy, meetingPlaces, type Relations} from './relations.js';
-
-interface Doing {
-  readonly action: Action;
-  readonly state: State;
-  readonly relations: Relations;
-  readonly spec: Specification;
-}
+import type {State} from './state.js';
 
 type Effect = (doing: Doing) => void;
 
@@ -84,42 +79,6 @@ const EFFECTS: {readonly [verb in Verb]?: Effect} = {
   record: (doing) => setOwn(doing, 'recorded'),
   witness: (doing) => setOwn(doing, 'witnessed'),
 };
-
-/**
- * What a torque reaches: the stated or, where the tag states none, the specified torque; and whether that ends
- * it. The last torque of a fastener ends it whatever it states: a wrong value is a finding of its own, and not
- * the slack joint, early lock and early signature that would follow from it.
- */
-export function torqueReached(
-  action: Action<Fastener>,
-  before: Detail | undefined,
-  known: Relations,
-): Detail {
-  const {item: fastener, tag} = action;
-  const to = clauseOf(tag, 'to');
-  const turned = clauseOf(tag, 'turn') !== undefined;
-  const asked = fastener.torque?.value;
-  const specified = typeof asked === 'object' ? asked : undefined;
-  if (to === undefined && turned) return {...before, final: before?.torque !== undefined || asked === 'snug'};
-  const stated = to === undefined ? specified : amountOf(tag, 'to');
-  const open = fastener.angle !== undefined && to !== undefined && !turned;
-  if (stated === undefined) return {final: asked === 'snug' && !open};
-  // Whatever has a torque is snug at least.
-  const reached =
-    asked === 'snug' ||
-    (specified !== undefined && (known.lastTorques.has(action) || amountsAgree(stated, specified)));
-  return {torque: stated, final: reached && !open};
-}
-
-/** The same as it stands now: what an earlier torque reached counts only while it still holds. */
-export function torqueNow(action: Action<Fastener>, place: string, state: State, known: Relations): Detail {
-  const before = state.get('tight', action.item.id, place);
-  return torqueReached(action, before.holds ? before.detail : undefined, known);
-}
-
-export function isFastenerAction(action: Action): action is Action<Fastener> {
-  return action.item.kind === 'fastener';
-}
 
 /** Cutting and grinding leave swarf: the surfaces of the part are clean no longer. */
 function alter(doing: Doing): void {
@@ -250,34 +209,3 @@ function named(tag: Tag, word: 'with' | 'by'): Detail | undefined {
   const ids = idsOf(tag, word);
   return ids.length === 0 ? undefined : {ids};
 }
-
-function setOwn(doing: Doing, kind: FactKind, detail?: Detail): void {
-  setAll(doing, kind, doing.action.item, doing.action.places, detail);
-}
-
-function setAll(doing: Doing, kind: FactKind, item: Item, places: readonly string[], detail?: Detail): void {
-  for (const place of places) doing.state.set(kind, item.id, place, doing.action, detail);
-}
-
-function undoOwn(doing: Doing, kind: FactKind): void {
-  undoAll(doing, kind, doing.action.item, doing.action.places);
-}
-
-function undoAll(doing: Doing, kind: FactKind, item: Item, places: readonly string[]): void {
-  for (const place of places) undo(doing, kind, item, place);
-}
-
-/** What a hold point asked for no longer stands, so its signature doesn't either. */
-function undo({action, state, relations}: Doing, kind: FactKind, item: Item, place: string): void {
-  if (!state.undo(kind, item.id, place, action) || !WITNESSED.has(kind)) return;
-  for (const point of relations.askedBy.get(item.id) ?? []) state.undo('witnessed', point.id, '', action);
-}
-
-const WITNESSED: ReadonlySet<FactKind> = new Set([
-  'installed',
-  'tight',
-  'locked',
-  'striped',
-  'measured',
-  'sealed',
-]);

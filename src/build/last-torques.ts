@@ -8,7 +8,7 @@ interface Torque {
   readonly places: readonly string[];
 }
 
-/** Reads the build as it stands on paper: a torque is last where the fastener is next slackened, wired or left. */
+/** Reads the build as it stands on paper: a torque is last where the fastener is slackened next, or left as it is. */
 export function lastTorques<A extends Torque>(parts: readonly {readonly actions: readonly A[]}[]): Set<A> {
   const last = new Set<A>();
   const open = new Map<string, A>();

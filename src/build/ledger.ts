@@ -5,7 +5,7 @@
  */
 import type {Book} from './book.js';
 import {apply} from './effects.js';
-import {type Change, type Fact, type Slot, State} from './facts.js';
+import type {Change, Fact, Slot} from './facts.js';
 import {
   type Action,
   type Branch,
@@ -16,6 +16,7 @@ import {
   type StepRef,
 } from './program.js';
 import {type Relations, relations} from './relations.js';
+import {State} from './state.js';
 
 export interface Visitor {
   step?(step: StepRef, state: State): void;

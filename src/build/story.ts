@@ -1,9 +1,10 @@
 /** The life of every item through the build: each fact of it that a step set or undid, in build order. */
 import {placesOf} from '../spec/items.js';
 import type {Item} from '../spec/model.js';
-import type {Change, FactKind, State} from './facts.js';
+import type {Change, FactKind} from './facts.js';
 import type {Ledger} from './ledger.js';
 import type {Action} from './program.js';
+import type {State} from './state.js';
 
 /** One turn in an item's life. Places that share it are told together. */
 export interface Turn {

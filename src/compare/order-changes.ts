@@ -2,7 +2,8 @@
  * Checks, readings and signatures that moved across work on the same items: done as before, of an engine that is not
  * as it was before. So with temporary parts that go in or come out. The order of the steps says which work was crossed, and the ledger whether that made a difference.
  */
-import type {FactKind, State} from '../build/facts.js';
+import type {FactKind} from '../build/facts.js';
+import type {State} from '../build/state.js';
 import type {Tag} from '../procedure/model.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Deed} from './deeds.js';

@@ -1,18 +1,9 @@
 /** What may come next in the front matter of a procedure: its keys, and engines and options behind `only:`. */
+import {FRONT_KEYS} from '../procedure/front-matter.js';
 import type {Specification} from '../spec/model.js';
 import {runBefore} from '../text/runs.js';
 import type {Typing} from './completion-typing.js';
 import type {Offer} from './offer.js';
-
-const KEYS = {
-  title: 'the name of the procedure, in words',
-  revision: 'a letter or a number',
-  date: 'a day as year, month and day',
-  author: 'who wrote it',
-  approved: 'who approved it',
-  only: 'the engines or options that it is for',
-  untagged: 'what its prose speaks of and no tag needs to',
-} as const;
 
 export function frontMatterOffers(
   {engine, options}: Specification,
@@ -34,7 +25,7 @@ export function frontMatterOffers(
       .split('\n')
       .map((one) => /^([a-z]+)[ \t]*:/.exec(one)?.[1]),
   );
-  return Object.entries(KEYS).flatMap(([key, detail]): Offer[] =>
+  return Object.entries(FRONT_KEYS).flatMap(([key, detail]): Offer[] =>
     present.has(key) ? [] : [{label: key, kind: 'word', insert: `${key}: `, span, detail, rank: 0}],
   );
 }

@@ -3,11 +3,11 @@
  * applied, severities as the shop sets them, and every span checked.
  */
 import type {Book} from '../build/book.js';
-import {State} from '../build/facts.js';
 import {forJob} from '../build/for-job.js';
 import type {Found} from '../build/found.js';
 import {type Ledger, ledger} from '../build/ledger.js';
 import type {Action} from '../build/program.js';
+import {State} from '../build/state.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Specification} from '../spec/model.js';
 import {addAll} from '../text/add-all.js';

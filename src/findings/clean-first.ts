@@ -1,7 +1,8 @@
 /** Something is laid, sealed, lubed or closed up on a surface that is not clean (or, where dry is asked, not dry). */
-import type {State} from '../build/facts.js';
+
 import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
+import type {State} from '../build/state.js';
 import {stepName} from '../build/tell.js';
 import type {Surface} from '../spec/model.js';
 import type {Context, FindingKind} from './model.js';

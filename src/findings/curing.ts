@@ -1,6 +1,7 @@
 /** Whether a joint's sealant is still curing, asked by several findings. */
-import type {State} from '../build/facts.js';
+
 import type {Relations} from '../build/relations.js';
+import type {State} from '../build/state.js';
 import type {Amount} from '../quantity/model.js';
 import type {Consumable, Joint} from '../spec/model.js';
 

@@ -1,5 +1,5 @@
 /** What it means that an item is done, by its kind: what comes after it, and hold points that ask for it, need that. */
-import type {State} from '../build/facts.js';
+import type {State} from '../build/state.js';
 import type {Verb} from '../procedure/verbs.js';
 import {locksOf} from '../spec/locks.js';
 import type {Fastener, Item, ItemKind} from '../spec/model.js';

@@ -1,13 +1,13 @@
 /** Something goes in, on or off in the wrong order: before what must precede it, twice over, or without what it holds. */
 
-import type {State} from '../build/facts.js';
 import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
+import type {State} from '../build/state.js';
 import {stepName} from '../build/tell.js';
 import type {Fit, Item} from '../spec/model.js';
 import {isLate, verbFor} from './done.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
+import {about, agreeing, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 import {stillDone} from './still-done.js';
 
 export const installOrder: FindingKind = {
@@ -169,7 +169,7 @@ function stillTight(action: Action, {state, relations, report}: Context): void {
     if (tight.length === 0) continue;
     report({
       where: tagWhere(action),
-      message: `${itemAt(fastener, tight)} ${fastener.count === 1 ? 'is' : 'are'} still tight when ${item.id} comes off`,
+      message: `${itemAt(fastener, tight)} ${agreeing(fastener, 'is', 'are')} still tight when ${item.id} comes off`,
       ...about(fastener, tight),
       story: storyOf(tight.map((place) => state.get('tight', fastener.id, place))),
       related: [specified(fastener, `${fastener.id} holds ${item.id}`)],
@@ -187,7 +187,7 @@ function nothingHeld(action: Action, context: Context): void {
     if (out.length === 0) continue;
     context.report({
       where: tagWhere(action),
-      message: `${itemAt(part, out)} is not in when ${item.id} ${item.count === 1 ? 'is' : 'are'} torqued`,
+      message: `${itemAt(part, out)} is not in when ${item.id} ${agreeing(item, 'is', 'are')} torqued`,
       ...about(part, out),
       story: storyOf(out.map((place) => context.state.get('installed', part.id, place))),
       related: [specified(item, `${item.id} holds ${part.id}`)],

@@ -1,7 +1,8 @@
 /** Where a finding about something left undone should stand: at the step that an author would add to. */
-import type {FactKind, State} from '../build/facts.js';
+import type {FactKind} from '../build/facts.js';
 import type {Action, StepRef} from '../build/program.js';
 import {meetingPlaces, type Relations} from '../build/relations.js';
+import type {State} from '../build/state.js';
 import {placesOf} from '../spec/items.js';
 import type {Item} from '../spec/model.js';
 import type {Where} from '../text/source.js';

@@ -9,7 +9,7 @@ import {isTemporary} from '../spec/temporary.js';
 import {lastPlace} from './last-place.js';
 import {torqueFix} from './missing-torque.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, specified, storyOf} from './phrase.js';
+import {about, agreeing, itemAt, specified, storyOf} from './phrase.js';
 
 export const leftSlack: FindingKind = {
   name: 'left-slack',
@@ -58,7 +58,7 @@ function judge(fastener: Fastener, context: Context): void {
   const fix = torqueFix(fastener, slack, context);
   report({
     where,
-    message: `${itemAt(fastener, slack)} ${fastener.count === 1 ? 'ends' : 'end'} the build slack: ${cause(facts, fastener)}`,
+    message: `${itemAt(fastener, slack)} ${agreeing(fastener, 'ends', 'end')} the build slack: ${cause(facts, fastener)}`,
     ...about(fastener, slack),
     ...(step && {step}),
     story: storyOf(facts),
@@ -68,6 +68,8 @@ function judge(fastener: Fastener, context: Context): void {
 }
 
 function cause(facts: readonly ReturnType<Context['state']['get']>[], fastener: Fastener): string {
+  const them = agreeing(fastener, 'it', 'them');
+  const their = agreeing(fastener, 'its', 'their');
   const undone = facts.find((fact) => fact.undone !== undefined);
   if (undone?.undone !== undefined && undone.by !== undefined) {
     const {verb, item, step} = undone.undone;
@@ -76,10 +78,10 @@ function cause(facts: readonly ReturnType<Context['state']['get']>[], fastener: 
   const short = facts.find(({holds}) => holds);
   if (short?.by !== undefined && lacksTurn(short.detail?.torque, fastener)) {
     const angle = fastener.angle ? ` by ${formatAmount(fastener.angle.value)}` : '';
-    return `${stepName(short.by.step)} brings them to ${short.detail?.torque ? 'their torque' : 'snug'}, and no step turns them on${angle}`;
+    return `${stepName(short.by.step)} brings ${them} to ${short.detail?.torque ? `${their} torque` : 'snug'}, and no step turns ${them} on${angle}`;
   }
-  if (short?.by !== undefined) return `${stepName(short.by.step)} leaves them below the specified torque`;
-  return 'no step torques them';
+  if (short?.by !== undefined) return `${stepName(short.by.step)} leaves ${them} below the specified torque`;
+  return `no step torques ${them}`;
 }
 
 /** Whether all that is missing is the angle after the torque. */

@@ -9,7 +9,7 @@ import {lockedAsAsked} from './done.js';
 import {reportOpen} from './left-undone.js';
 import {stepBehind, titleOf} from './missing-step.js';
 import type {Context, FindingKind} from './model.js';
-import {itemAt, listed} from './phrase.js';
+import {agreeing, itemAt, listed} from './phrase.js';
 
 export const leftUnlocked: FindingKind = {
   name: 'left-unlocked',
@@ -48,7 +48,8 @@ fasteners:
         byLack.set(lack, [...(byLack.get(lack) ?? []), place]);
       }
       const asked = listed(locksOf(fastener), 'and');
-      const [end, bare] = fastener.count === 1 ? ['ends', 'is'] : ['end', 'are'];
+      const end = agreeing(fastener, 'ends', 'end');
+      const bare = agreeing(fastener, 'is', 'are');
       for (const [lack, places] of byLack) {
         reportOpen(
           fastener,

@@ -6,7 +6,7 @@ import type {Fix} from '../text/edit.js';
 import {reportOpen} from './left-undone.js';
 import {stepBehind, titleOf} from './missing-step.js';
 import type {Context, FindingKind} from './model.js';
-import {inBuildOrder, itemAt} from './phrase.js';
+import {agreeing, inBuildOrder, itemAt} from './phrase.js';
 
 export const leftUnstriped: FindingKind = {
   name: 'left-unstriped',
@@ -40,7 +40,8 @@ fasteners:
     for (const fastener of context.relations.fasteners) {
       if (!fastener.stripe || isTemporary(fastener, context.spec)) continue;
       const open = placesOf(fastener).filter((place) => !context.state.holds('striped', fastener.id, place));
-      const [end, bare] = fastener.count === 1 ? ['ends', 'is'] : ['end', 'are'];
+      const end = agreeing(fastener, 'ends', 'end');
+      const bare = agreeing(fastener, 'is', 'are');
       reportOpen(
         fastener,
         open,

@@ -6,7 +6,7 @@ import {locksOf} from '../spec/locks.js';
 import type {Fastener} from '../spec/model.js';
 import {tightAsAsked} from './done.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
+import {about, agreeing, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 
 export const lockBeforeTorque: FindingKind = {
   name: 'lock-before-torque',
@@ -57,7 +57,7 @@ function judge(action: Action, fastener: Fastener, context: Context): void {
 function judgeFirst(action: Action, fastener: Fastener, words: readonly string[], context: Context): void {
   if (!hasTorque(fastener)) return;
   const bad = action.places.filter((place) => tightAsAsked(fastener, place, context.state));
-  const says = `${be(fastener)} already at final torque, and ${words.join(', ')} ${words.length === 1 ? 'goes' : 'go'} on before it`;
+  const says = `${agreeing(fastener, 'is', 'are')} already at final torque, and ${words.join(', ')} ${words.length === 1 ? 'goes' : 'go'} on before it`;
   tell(action, fastener, {bad, says}, context);
 }
 
@@ -66,7 +66,12 @@ function judgeLast(action: Action, fastener: Fastener, context: Context): void {
   const bad = action.places.filter(
     (place) => !tightAsAsked(fastener, place, state) && does('torque', fastener.id, place),
   );
-  tell(action, fastener, {bad, says: `${be(fastener)} locked before the final torque`}, context);
+  tell(
+    action,
+    fastener,
+    {bad, says: `${agreeing(fastener, 'is', 'are')} locked before the final torque`},
+    context,
+  );
 }
 
 interface Wrong {
@@ -87,8 +92,4 @@ function tell(action: Action, fastener: Fastener, {bad, says}: Wrong, {state, re
 
 function hasTorque({torque}: Fastener): boolean {
   return torque !== undefined && torque.value !== 'none' && torque.value !== 'unknown';
-}
-
-function be({count}: Fastener): string {
-  return count === 1 ? 'is' : 'are';
 }

@@ -7,7 +7,7 @@ import type {Fastener} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import type {Span} from '../text/source.js';
 import type {Context, FindingKind} from './model.js';
-import {about as aboutIt, itemAt, listed, specified, tagWhere} from './phrase.js';
+import {about as aboutIt, agreeing, itemAt, listed, specified, tagWhere} from './phrase.js';
 
 export const lockWrongKind: FindingKind = {
   name: 'lock-wrong-kind',
@@ -47,9 +47,10 @@ function judge(action: Action, fastener: Fastener, context: Context): void {
   const {book, report} = context;
   const asked = locksOf(fastener);
   const at = itemAt(fastener, action.places);
+  const be = agreeing(fastener, 'is', 'are');
   const about = {...aboutIt(fastener, action.places), related: [specifiedAs(fastener)]};
   if (asked.length === 0) {
-    report({where: tagWhere(action), message: `${at} is specified without a lock`, ...about});
+    report({where: tagWhere(action), message: `${at} ${be} specified without a lock`, ...about});
     return;
   }
   const value = clauseOf(action.tag, 'with')?.value;
@@ -63,7 +64,7 @@ function judge(action: Action, fastener: Fastener, context: Context): void {
   if (wrong === undefined) return;
   report({
     where: whereIn(action.step, wrong.span),
-    message: `${at} is locked with ${wrong.id}, and the specification asks for ${listed(asked, 'and')}`,
+    message: `${at} ${be} locked with ${wrong.id}, and the specification asks for ${listed(asked, 'and')}`,
     ...about,
     ...fixOf(action, wrong.span, asked),
   });

@@ -4,7 +4,7 @@ import {meetingPlaces} from '../build/relations.js';
 import type {Fit, Located} from '../spec/model.js';
 import {tightAsAsked} from './done.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, listed, specified, storyOf, tagWhere} from './phrase.js';
+import {about, agreeing, itemAt, listed, specified, storyOf, tagWhere} from './phrase.js';
 import {numbered, STRIP_ENGINE, STRIP_STEPS, without} from './strip-example.js';
 
 export const measuredSlack: FindingKind = {
@@ -81,7 +81,7 @@ function open(action: Action, ids: readonly Located<string>[], {book, state, doe
       const slack = meetingPlaces(action.item, action.places, item).filter(
         (place) => !tightAsAsked(item, place, state) && does('torque', item.id, place),
       );
-      return slack.length === 0 ? [] : [`${itemAt(item, slack)} ${item.count === 1 ? 'is' : 'are'} slack`];
+      return slack.length === 0 ? [] : [`${itemAt(item, slack)} ${agreeing(item, 'is', 'are')} slack`];
     }
     return [];
   });

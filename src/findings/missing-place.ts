@@ -50,7 +50,8 @@ export function stepBefore({procedure, step, order}: StepRef, {program}: Context
   });
   const [before] = steps;
   if (before === undefined) return undefined;
-  return program.steps.slice(0, order).findLast((one) => one.step === before);
+  // A procedure that the build does twice has each of its steps in two places.
+  return program.steps.findLast((one) => one.step === before && one.order < order);
 }
 
 /** No step from when the item was undone, if it was, until where it is to be done again does what comes only after it. */

@@ -1,10 +1,11 @@
 /** What a finding is, and what a file in this folder must say to define one. */
 
 import type {Book} from '../build/book.js';
-import type {Change, State} from '../build/facts.js';
+import type {Change} from '../build/facts.js';
 import type {Found, Remark} from '../build/found.js';
 import type {Action, Branch, Node, Part, Program, StepRef} from '../build/program.js';
 import type {ItemRelations, Relations} from '../build/relations.js';
+import type {State} from '../build/state.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Severity, Specification} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';

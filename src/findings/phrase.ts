@@ -20,6 +20,18 @@ export function placeText(item: Item, places: readonly string[]): string | undef
   return named.length === all.length || named.length === 0 ? undefined : named.join(', ');
 }
 
+/**
+ * The verb as it goes with the item's id: `bolts are`, `crank-nut is`. Several are meant where the id is a plural or the
+ * specification counts more than one; a count left out is 1, so the id has to speak for most fasteners.
+ */
+export function agreeing(item: Item, one: string, several: string): string {
+  const counted = item.kind === 'fastener' && item.count > 1;
+  return counted || PLURAL.test(item.id) ? several : one;
+}
+
+/** `axis`, `boss`, `gas` and `radius` are one thing each. */
+const PLURAL = /[^aisu]s$/;
+
 /** The item and place fields of a finding. */
 export function about(item: Item, places: readonly string[]): {item: string; place?: string} {
   const place = placeText(item, places);

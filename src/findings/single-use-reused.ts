@@ -1,8 +1,9 @@
 /** A part or fastener that serves once goes in, or comes to its final torque, a second time. */
-import {isFastenerAction, torqueNow} from '../build/effects.js';
+
 import type {Action} from '../build/program.js';
+import {isFastenerAction, torqueNow} from '../build/reached.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
+import {about, agreeing, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 
 export const singleUseReused: FindingKind = {
   name: 'single-use-reused',
@@ -45,11 +46,15 @@ function judge(action: Action, places: readonly string[], {state, reportIfItLast
   if (used.length === 0) return;
   const facts = used.map((place) => state.get('fresh', item.id, place));
   const again = facts.some(({undone}) => undone !== undefined);
-  const how = verb === 'install' ? 'goes in' : 'comes to its final torque';
+  const serve = agreeing(item, 'serves', 'serve');
+  const how =
+    verb === 'install'
+      ? agreeing(item, 'goes in', 'go in')
+      : agreeing(item, 'comes to its final torque', 'come to their final torque');
   reportIfItLasts(
     {
       where: tagWhere(action),
-      message: `${itemAt(item, used)} serves once, and ${how} ${again ? 'a second time' : 'without being renewed'}`,
+      message: `${itemAt(item, used)} ${serve} once, and ${how} ${again ? 'a second time' : 'without being renewed'}`,
       ...about(item, used),
       story: storyOf(facts),
       related: [specified(item)],

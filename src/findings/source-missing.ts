@@ -1,6 +1,7 @@
 /** A specified value for which no source is named. */
-import type {State} from '../build/facts.js';
+
 import {type Action, whereIn} from '../build/program.js';
+import type {State} from '../build/state.js';
 import {clauseOf} from '../procedure/values.js';
 import type {Joint} from '../spec/model.js';
 import {cureOf} from './curing.js';

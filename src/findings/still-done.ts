@@ -3,7 +3,7 @@ import type {Change, FactKind} from '../build/facts.js';
 import {type Node, whereIn} from '../build/program.js';
 import {stepName} from '../build/tell.js';
 import type {Context} from './model.js';
-import {about, itemAt, storyOf} from './phrase.js';
+import {about, agreeing, itemAt, storyOf} from './phrase.js';
 
 /** Reports what was put in or tightened since the step that is gone back to, and still is. */
 export function stillDone(node: Node, gained: readonly Change[], context: Context): void {
@@ -24,12 +24,12 @@ function still(
 ): void {
   const item = book.spec.items.get(id);
   if (node.repeat === undefined || item === undefined) return;
-  const many = item.kind === 'fastener' && item.count !== 1;
+  const be = agreeing(item, 'is', 'are');
   const [standing, again] =
-    kind === 'installed' ? ['in', 'goes in'] : ['tight', many ? 'are torqued' : 'is torqued'];
+    kind === 'installed' ? ['in', agreeing(item, 'goes in', 'go in')] : ['tight', `${be} torqued`];
   report({
     where: whereIn(node.step, node.repeat.tag.span),
-    message: `${itemAt(item, places)} ${many ? 'are' : 'is'} still ${standing} when ${stepName(node.step, node.step)} goes back to ${node.repeat.id}, and ${again} again after that`,
+    message: `${itemAt(item, places)} ${be} still ${standing} when ${stepName(node.step, node.step)} goes back to ${node.repeat.id}, and ${again} again after that`,
     ...about(item, places),
     step: node.step,
     story: storyOf(places.map((place) => state.get(kind, id, place))),

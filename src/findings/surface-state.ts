@@ -1,6 +1,7 @@
 /** How clean and how wet a surface is: asked by several findings. */
-import type {State} from '../build/facts.js';
+
 import {meetingPlaces, type Relations} from '../build/relations.js';
+import type {State} from '../build/state.js';
 import type {Surface} from '../spec/model.js';
 
 /** Cleaned since it was last dirtied, or on a part that is new out of its wrapper. */

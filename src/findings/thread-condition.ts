@@ -1,13 +1,13 @@
 /** A fastener is torqued with its threads other than the torque was specified for. */
 
-import {isFastenerAction, torqueNow} from '../build/effects.js';
 import type {Detail, Fact} from '../build/facts.js';
 import {lockKindOf} from '../build/locks.js';
 import type {Action} from '../build/program.js';
+import {isFastenerAction, torqueNow} from '../build/reached.js';
 import {amountsAgree} from '../quantity/convert.js';
 import type {Fastener} from '../spec/model.js';
 import type {Context, FindingKind} from './model.js';
-import {about, inBuildOrder, itemAt, listed, specified, storyOf, tagWhere} from './phrase.js';
+import {about, agreeing, inBuildOrder, itemAt, listed, specified, storyOf, tagWhere} from './phrase.js';
 
 export const threadCondition: FindingKind = {
   name: 'thread-condition',
@@ -49,7 +49,7 @@ fasteners:
       const facts = bad.map((place) => state.get('threads', item.id, place));
       report({
         where: tagWhere(action),
-        message: `${itemAt(item, bad)} ${item.count === 1 ? 'comes' : 'come'} to torque with ${condition(facts)}, and the torque is for ${wanted(asked)}`,
+        message: `${itemAt(item, bad)} ${agreeing(item, 'comes', 'come')} to torque with ${condition(facts)}, and the torque is for ${wanted(asked)}`,
         ...about(item, bad),
         story: storyOf(facts),
         related: [specified(item, `${item.id} is specified with ${wanted(asked)}`)],

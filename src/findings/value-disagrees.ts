@@ -9,7 +9,7 @@ import type {Fastener, Located} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import {barOn} from './bars.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, listed, tagWhere} from './phrase.js';
+import {about, agreeing, itemAt, listed, tagWhere} from './phrase.js';
 
 export const valueDisagrees: FindingKind = {
   name: 'value-disagrees',
@@ -63,11 +63,12 @@ fasteners:
 function torque(action: Action, {torque: asked}: Fastener, context: Context): void {
   const stated = amountOf(action.tag, 'to') ?? amountsOf(action.tag, 'in').at(-1);
   if (stated === undefined || asked === undefined) return;
+  const be = agreeing(action.item, 'is', 'are');
   if (asked.value === 'snug') {
     report(
       action,
       'to',
-      `is torqued to ${both(stated, context)}, and snug is specified`,
+      `${be} torqued to ${both(stated, context)}, and snug is specified`,
       asked,
       context,
       'snug',
@@ -77,7 +78,7 @@ function torque(action: Action, {torque: asked}: Fastener, context: Context): vo
   if (typeof asked.value === 'string' || amountsAgree(stated, asked.value)) return;
   const above = limitsOf(stated).high > limitsOf(asked.value).high;
   if (!above && !context.program.lastTorques.has(action)) return;
-  const says = `is torqued to ${both(stated, context)}, and ${both(asked.value, context)} is specified`;
+  const says = `${be} torqued to ${both(stated, context)}, and ${both(asked.value, context)} is specified`;
   const word = clauseOf(action.tag, 'to') ? 'to' : 'in';
   const ends = word === 'to' && (clauseOf(action.tag, 'in') === undefined || endsAt(action, asked.value));
   report(action, word, says, asked, context, ends ? formatAmount(asked.value) : undefined);
@@ -101,7 +102,7 @@ function passes(action: Action, fastener: Fastener, context: Context): void {
     stated.every((pass, index) => amountsAgree(pass, asked.value[index] ?? pass));
   if (agree) return;
   const written = asked.value.map(formatAmount).join(', ');
-  const says = `is torqued in passes of ${stated.map((pass) => both(pass, context)).join(', ')}, and ${asked.value.map((pass) => both(pass, context)).join(', ')} are specified`;
+  const says = `${agreeing(fastener, 'is', 'are')} torqued in passes of ${stated.map((pass) => both(pass, context)).join(', ')}, and ${asked.value.map((pass) => both(pass, context)).join(', ')} are specified`;
   report(action, 'in', says, asked, context, written);
 }
 
@@ -110,7 +111,7 @@ function angle(action: Action, {angle: asked}: Fastener, context: Context): void
   if (stated === undefined || asked === undefined || amountsAgree(stated, asked.value)) return;
   const below = limitsOf(stated).high < limitsOf(asked.value).high;
   if (below && !context.program.lastTorques.has(action)) return;
-  const says = `is turned ${formatAmount(stated)} on, and ${formatAmount(asked.value)} is specified`;
+  const says = `${agreeing(action.item, 'is', 'are')} turned ${formatAmount(stated)} on, and ${formatAmount(asked.value)} is specified`;
   report(action, 'turn', says, asked, context, formatAmount(asked.value));
 }
 

@@ -3,7 +3,7 @@ import {stepName} from '../build/tell.js';
 import {placesOf} from '../spec/items.js';
 import {isLate} from './done.js';
 import type {FindingKind} from './model.js';
-import {about, itemAt, specified, tagWhere} from './phrase.js';
+import {about, agreeing, itemAt, specified, tagWhere} from './phrase.js';
 
 export const witnessedEarly: FindingKind = {
   name: 'witnessed-early',
@@ -40,7 +40,7 @@ hold-points:
         if (open.length === 0) continue;
         report({
           where: tagWhere(action),
-          message: `${item.id} is signed at ${stepName(step, step)} before ${itemAt(asked, open)} is as it asks`,
+          message: `${item.id} is signed at ${stepName(step, step)} before ${itemAt(asked, open)} ${agreeing(asked, 'is', 'are')} as it asks`,
           ...about(item, []),
           related: [{where, says: `${item.id} asks for ${value}`}, specified(asked)],
         });

@@ -34,20 +34,6 @@ export function readValue(
   }
 }
 
-/** The unit that an amount is in: of limits, that of the upper one. */
-export function unitOf(amount: Amount): Unit {
-  switch (amount.form) {
-    case 'single':
-      return amount.value.unit;
-    case 'tolerance':
-      return amount.nominal.unit;
-    case 'least':
-      return amount.low.unit;
-    default:
-      return amount.high.unit;
-  }
-}
-
 function sure(value: ClauseValue): Read<ClauseValue> {
   return {value, faults: []};
 }

@@ -31,8 +31,8 @@ const shape = z.strictObject({
 
 type Key = keyof typeof shape.shape;
 
-/** What each key takes, as the hint says it. */
-const TAKES: {readonly [key in Key]: string} = {
+/** What each key takes, as hints and completion say it. */
+export const FRONT_KEYS: {readonly [key in Key]: string} = {
   title: 'the name of the procedure, in words',
   revision: 'a letter or a number, such as 3',
   date: 'a day as year, month and day: 2026-01-15',
@@ -114,7 +114,7 @@ function problemsOf(at: At, issue: z.core.$ZodIssue, broken: boolean): Problem[]
       : [{name: 'front-matter', where, says: 'the front matter is no list of keys and values'}];
   }
   const entry = entryOf(at.tree, key);
-  const hint = `it takes ${TAKES[key]}`;
+  const hint = `it takes ${FRONT_KEYS[key]}`;
   // What a broken text lacks may well be written in it.
   if (entry === undefined)
     return broken ? [] : [{name: 'front-matter', where, says: `${key} is missing`, hint}];

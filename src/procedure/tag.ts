@@ -2,13 +2,14 @@
  * Reads one code span as a tag. What can be read is returned, and every part that cannot is a problem with its own
  * span, so that one slip never hides the next.
  */
+import {unitOf} from '../quantity/convert.js';
 import type {Unit} from '../quantity/model.js';
 import {addAll} from '../text/add-all.js';
 import {alternatives} from '../text/alternatives.js';
 import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Span} from '../text/source.js';
-import {readValue, unitOf} from './clause-values.js';
+import {readValue} from './clause-values.js';
 import type {Clause, ClauseValue, Tag} from './model.js';
 import {splitClauses, type Written} from './tag-clauses.js';
 import {formFault, problemOf, type Read, replacing, shown, type TagFault} from './tag-fault.js';

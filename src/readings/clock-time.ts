@@ -23,9 +23,10 @@ export function clockText(minutes: number): string {
   return new Date(minutes * 60_000).toISOString().slice(0, 16).replace('T', ' ');
 }
 
-/** `10 min`, `4 h`, `4 h 30 min`. */
+/** `10 min`, `4 h`, `4 h 30 min`; to the nearest minute. */
 export function durationText(minutes: number): string {
-  const [hours, rest] = [Math.floor(minutes / 60), Math.round(minutes % 60)];
+  const whole = Math.round(minutes);
+  const [hours, rest] = [Math.floor(whole / 60), whole % 60];
   return [...(hours > 0 ? [`${hours} h`] : []), ...(rest > 0 || hours === 0 ? [`${rest} min`] : [])].join(
     ' ',
   );

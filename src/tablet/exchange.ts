@@ -2,6 +2,7 @@
 import type {Form} from '../build/form.js';
 import type {BuildRecord, SheetRecord} from '../readings/record.js';
 import {brokenAt} from '../readings/seal.js';
+import {stamped} from '../readings/stamped.js';
 import {isRecord} from './shape.js';
 
 /** What this device holds of one build: its sheets of one fingerprint, and the number of its engine. */
@@ -55,7 +56,7 @@ export function takenIn(text: string, form: Form, engineNumber: string | undefin
     [record.engineNumber, engineNumber],
   ] as const;
   for (const [number, own] of numbers) {
-    if (number !== undefined && own !== undefined && plain(number) !== plain(own))
+    if (number !== undefined && own !== undefined && stamped(number) !== stamped(own))
       return {ok: false, why: 'other-job', number, own};
   }
   const foreign = record.sheets.find(({fingerprint}) => fingerprint !== form.fingerprint);
@@ -73,8 +74,4 @@ function parsed(text: string): unknown {
   } catch {
     return undefined;
   }
-}
-
-function plain(number: string): string {
-  return number.normalize('NFKC').replace(/\s/g, '').toUpperCase();
 }

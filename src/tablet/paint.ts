@@ -3,6 +3,7 @@
 import type {Box, TimeBox} from '../build/form.js';
 import type {Said} from '../readings/answers.js';
 import {clockTime, durationText} from '../readings/clock-time.js';
+import {stamped} from '../readings/stamped.js';
 import {roundOf} from '../readings/unrolled.js';
 import type {TabletWords} from '../sheet/page-data.js';
 import {fill} from '../sheet/words.js';
@@ -148,8 +149,7 @@ function verdictOnTime(
 /** Stamped numbers are compared without blanks and case. */
 function verdictOnLine(expected: string | undefined, text: string, words: TabletWords): Verdict | undefined {
   if (expected === undefined || text.trim() === '') return undefined;
-  const plain = (number: string) => number.normalize('NFKC').replace(/\s/g, '').toUpperCase();
-  return plain(text) === plain(expected)
+  return stamped(text) === stamped(expected)
     ? {state: 'in', text: words.asOnJob}
     : {state: 'out', text: fill(words.notAsOnJob, {expected})};
 }

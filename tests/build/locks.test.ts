@@ -53,7 +53,8 @@ it.each<readonly [title: string, steps: readonly string[], finds: readonly strin
   [
     'with another lock beside it too',
     [...ALTER, 'lock: glued with wire, blue', 'torque: glued to 30 lbf·ft', ...WIRED, SIGNED],
-    ['lock-wrong-kind glued'],
+    // The wire is of the wrong kind, and a torque still to come would slacken it.
+    ['lock-before-torque glued', 'lock-wrong-kind glued'],
   ],
   [
     'a torque below the specified one with another to come is not the last',

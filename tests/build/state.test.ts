@@ -1,10 +1,11 @@
 /** The state of facts: set, undone, taken back, and met with another way. */
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
-import {FACT_KINDS, type FactKind, State} from '../../src/build/facts.js';
+import {FACT_KINDS, type FactKind} from '../../src/build/facts.js';
 import type {Found} from '../../src/build/found.js';
 import {ledger} from '../../src/build/ledger.js';
 import type {Action} from '../../src/build/program.js';
+import {State} from '../../src/build/state.js';
 import {book} from '../help/example.js';
 
 const ACTION = anAction();

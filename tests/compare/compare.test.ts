@@ -109,7 +109,7 @@ describe('a change of the steps', () => {
       '10. Go on.\n\n11. Where it is out: `if: play is out`\n    1. Wire the bolts. $1\n',
       [
         'weakened: bolts: locked only where play is out, before always',
-        'weakened: closed: is signed at step 14 before bolts is as it asks',
+        'weakened: closed: is signed at step 14 before bolts are as it asks',
         'strengthened: play: followed by what to do about its reading at one step more',
       ],
     ],

@@ -118,6 +118,7 @@ parts:
       'approved',
       'only',
       'untagged',
+      'time',
     ]);
     expect(labels('---\nonly: |\n---\n')).toEqual(['example']);
     expect(labels(`${FRONT}ti|`)).toEqual([]);

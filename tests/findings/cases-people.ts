@@ -296,7 +296,7 @@ approved: J. Orrin
 2. Bring the bolts up. \`torque: main-cap-bolts to 85 lbf·ft\`
 `,
     says: [
-      '8:25 main-cap-bolts ends the build slack: step 2 of procedure.md brings them to their torque, and no step turns them on by 90°',
+      '8:25 main-cap-bolts end the build slack: step 2 of procedure.md brings them to their torque, and no step turns them on by 90°',
     ],
   },
   {
@@ -307,7 +307,7 @@ approved: J. Orrin
 2. Run the bolts down. \`torque: main-cap-bolts to snug\`
 `,
     says: [
-      '8:25 main-cap-bolts ends the build slack: step 2 of procedure.md brings them to snug, and no step turns them on by 90°',
+      '8:25 main-cap-bolts end the build slack: step 2 of procedure.md brings them to snug, and no step turns them on by 90°',
     ],
   },
   {
@@ -318,7 +318,7 @@ approved: J. Orrin
 2. Run the bolts down. \`torque: main-cap-bolts to snug\`
 `,
     says: [
-      '8:25 main-cap-bolts ends the build slack: step 2 of procedure.md leaves them below the specified torque',
+      '8:25 main-cap-bolts end the build slack: step 2 of procedure.md leaves them below the specified torque',
     ],
   },
   {

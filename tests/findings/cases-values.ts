@@ -10,7 +10,7 @@ export const VALUE_CASES: readonly Case[] = [
     procedure: `1. Set the caps in place. \`install: main-caps\`
 2. Bring the bolts up. \`torque: main-cap-bolts to 95 lbf·ft\`
 `,
-    says: [`8:51 main-cap-bolts is torqued to 95 lbf·ft (129 N·m), and 85 lbf·ft (115 N·m) is specified`],
+    says: [`8:51 main-cap-bolts are torqued to 95 lbf·ft (129 N·m), and 85 lbf·ft (115 N·m) is specified`],
   },
   {
     finding: 'value-disagrees',
@@ -19,7 +19,7 @@ export const VALUE_CASES: readonly Case[] = [
     procedure: `1. Set the caps in place. \`install: main-caps\`
 2. 🔩 Bring the bolts up. \`torque: main-cap-bolts to 75 lbf·ft\`
 `,
-    says: [`8:54 main-cap-bolts is torqued to 75 lbf·ft (102 N·m), and 85 lbf·ft (115 N·m) is specified`],
+    says: [`8:54 main-cap-bolts are torqued to 75 lbf·ft (102 N·m), and 85 lbf·ft (115 N·m) is specified`],
   },
   {
     finding: 'value-disagrees',
@@ -31,7 +31,7 @@ export const VALUE_CASES: readonly Case[] = [
 4. Bring the middle ones up. \`torque: main-cap-bolts[centre] to 151 N·m\`
 `,
     says: [
-      `10:65 main-cap-bolts[centre] is torqued to 111 lbf·ft (151 N·m), and 85 lbf·ft (115 N·m) is specified`,
+      `10:65 main-cap-bolts[centre] are torqued to 111 lbf·ft (151 N·m), and 85 lbf·ft (115 N·m) is specified`,
     ],
   },
   {
@@ -41,7 +41,7 @@ export const VALUE_CASES: readonly Case[] = [
     procedure: `1. Set the caps in place. \`install: main-caps\`\r
 2. Bring the bolts up. \`torque: main-cap-bolts to 85 N·m\`\r
 `,
-    says: [`8:51 main-cap-bolts is torqued to 63 lbf·ft (85 N·m), and 85 lbf·ft (115 N·m) is specified`],
+    says: [`8:51 main-cap-bolts are torqued to 63 lbf·ft (85 N·m), and 85 lbf·ft (115 N·m) is specified`],
   },
   {
     finding: 'value-disagrees',
@@ -50,7 +50,7 @@ export const VALUE_CASES: readonly Case[] = [
     procedure: `1. Set the caps in place. \`install: main-caps\`
 2. Bring the bolts up. \`torque: main-cap-bolts in 30, 60, 75 lbf·ft\`
 `,
-    says: [`8:51 main-cap-bolts is torqued to 75 lbf·ft (102 N·m), and 85 lbf·ft (115 N·m) is specified`],
+    says: [`8:51 main-cap-bolts are torqued to 75 lbf·ft (102 N·m), and 85 lbf·ft (115 N·m) is specified`],
   },
   {
     finding: 'value-disagrees',
@@ -60,7 +60,7 @@ export const VALUE_CASES: readonly Case[] = [
 2. Bring the bolts up. \`torque: main-cap-bolts to 85 lbf·ft in 40, 85\`
 `,
     says: [
-      `8:64 main-cap-bolts is torqued in passes of 40 lbf·ft (54 N·m), 85 lbf·ft (115 N·m), and 30 lbf·ft (41 N·m), 60 lbf·ft (81 N·m), 85 lbf·ft (115 N·m) are specified`,
+      `8:64 main-cap-bolts are torqued in passes of 40 lbf·ft (54 N·m), 85 lbf·ft (115 N·m), and 30 lbf·ft (41 N·m), 60 lbf·ft (81 N·m), 85 lbf·ft (115 N·m) are specified`,
     ],
   },
   {
@@ -70,7 +70,7 @@ export const VALUE_CASES: readonly Case[] = [
     procedure: `1. Set the caps in place. \`install: main-caps\`
 2. Bring the bolts up. \`torque: main-cap-bolts to 85 lbf·ft turn 60°\`
 `,
-    says: [`8:66 main-cap-bolts is turned 60° on, and 90° is specified`],
+    says: [`8:66 main-cap-bolts are turned 60° on, and 90° is specified`],
   },
   {
     finding: 'value-disagrees',
@@ -79,7 +79,7 @@ export const VALUE_CASES: readonly Case[] = [
     procedure: `1. Set the caps in place. \`install: main-caps\`
 2. Bring the bolts up. \`torque: main-cap-bolts to 15 lbf·ft\`
 `,
-    says: [`8:51 main-cap-bolts is torqued to 15 lbf·ft (20 N·m), and snug is specified`],
+    says: [`8:51 main-cap-bolts are torqued to 15 lbf·ft (20 N·m), and snug is specified`],
   },
   {
     finding: 'value-disagrees',

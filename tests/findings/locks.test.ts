@@ -81,7 +81,7 @@ describe('threadlocker below the head and wire through it', () => {
       'another kind in place of the wire',
       [ON, LOCKER, TORQUE, 'lock: bolts with pins'],
       [
-        'lock-wrong-kind: bolts is locked with pins, and the specification asks for threadlocker and safety-wire',
+        'lock-wrong-kind: bolts are locked with pins, and the specification asks for threadlocker and safety-wire',
       ],
     ],
     [

@@ -33,6 +33,13 @@ const TOLD: readonly (readonly [name: string, lines: readonly string[]])[] = [
   ['cure-short', ['see: shop.yaml:15 liquid-gasket is specified here', 'fix: Leave it 24 h']],
   ['inspect-first', ['see: engine.yaml:7 camshaft is specified here']],
   ['install-order', ['see: engine.yaml:8 camshaft comes after camshaft-bearings']],
+  [
+    'left-in',
+    [
+      'story: 7 step 1 of procedure.md: in (install: timing-pin)',
+      'see: engine.yaml:7 timing-pin is temporary',
+    ],
+  ],
   ['left-filled-open', ['see: engine.yaml:7 drain-tap is specified here']],
   ['left-out', ['see: engine.yaml:7 core-plugs belongs in the engine']],
   [

@@ -43,7 +43,7 @@ describe('the stripe of paint', () => {
       ],
       [
         'left-unstriped: bolts[rear] end the build without the stripe of paint: done at step 3, undone at step 4 of procedure.md (torque: bolts) and never made good',
-        'witnessed-early: closed is signed at step 7 before bolts[rear] is as it asks',
+        'witnessed-early: closed is signed at step 7 before bolts[rear] are as it asks',
       ],
     ],
     [
@@ -51,13 +51,13 @@ describe('the stripe of paint', () => {
       [...CAPS, WIRE, STRIPE, 'loosen: bolts', 'remove: caps', ...CAPS, WIRE, SIGNED],
       [
         'left-unstriped: bolts end the build without the stripe of paint: done at step 4, undone at step 5 of procedure.md (loosen: bolts) and never made good',
-        'witnessed-early: closed is signed at step 10 before bolts is as it asks',
+        'witnessed-early: closed is signed at step 10 before bolts are as it asks',
       ],
     ],
     [
       'drawn after the hold point that asks for the bolts',
       [...CAPS, WIRE, SIGNED, STRIPE],
-      ['witnessed-early: closed is signed at step 4 before bolts is as it asks'],
+      ['witnessed-early: closed is signed at step 4 before bolts are as it asks'],
     ],
     [
       'a hold point signed before the bolts were striped anew',

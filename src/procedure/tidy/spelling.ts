@@ -1,9 +1,9 @@
 /** How a tag is spelt: verb, targets with their places in order, clauses in one order, values as the tool prints them. */
+import {unitOf} from '../../quantity/convert.js';
 import {formatAmount, formatQuantity} from '../../quantity/format.js';
 import type {Amount, Unit} from '../../quantity/model.js';
 import {inOrderOf} from '../../spec/items.js';
 import type {Item, Specification} from '../../spec/model.js';
-import {unitOf} from '../clause-values.js';
 import type {Clause, Tag, Target} from '../model.js';
 import {readTag} from '../tag.js';
 import {cut, folded, onOneLine, type TagText} from '../tag-tokens.js';
