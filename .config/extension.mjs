@@ -10,6 +10,7 @@ import {fileURLToPath, pathToFileURL} from 'node:url';
 import {build} from 'esbuild';
 import {icon} from './icon.mjs';
 import {licences} from './licences.mjs';
+import {webServer} from './web.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 const from = join(root, 'src', 'editor', 'vscode');
@@ -48,6 +49,16 @@ const bundles = await Promise.all([
     format: 'esm',
     banner: {js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);"},
   }),
+  // In the web extensions are loaded by a `require` too.
+  build({
+    ...common,
+    platform: 'browser',
+    target: 'es2022',
+    entryPoints: ['src/editor/vscode/client-web.ts'],
+    outfile: join(staged, 'client-web.js'),
+    format: 'cjs',
+    external: ['vscode'],
+  }),
   build({
     ...common,
     entryPoints: ['src/editor/vscode/contents.ts'],
@@ -56,6 +67,9 @@ const bundles = await Promise.all([
     packages: 'external',
   }),
 ]);
+
+const web = await webServer(version);
+writeFileSync(join(staged, 'server-web.js'), web.text);
 
 for (const name of ['snippets.json', 'walkthrough'])
   cpSync(join(from, name), join(staged, name), {recursive: true});
@@ -70,7 +84,7 @@ writeFileSync(
   join(staged, 'THIRD-PARTY.txt'),
   licences(
     root,
-    bundles.map(({metafile}) => metafile),
+    [...bundles, web].map(({metafile}) => metafile),
   ),
 );
 writeFileSync(join(staged, 'icon.png'), icon(128));

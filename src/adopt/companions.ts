@@ -1,5 +1,6 @@
 /** What goes along with a command though no word of its own commands it: a new part, a turning shaft, a spring washer. */
 import type {Verb} from '../procedure/verbs.js';
+import {locksOf} from '../spec/locks.js';
 import type {Item} from '../spec/model.js';
 import type {Heard} from './heard.js';
 
@@ -31,6 +32,6 @@ function isTurned(verb: Verb, item: Item, {sentence}: Heard): boolean {
 
 /** `torque the bolts, a spring washer under each`. */
 function isWashered(verb: Verb, item: Item, {stretch}: Heard): boolean {
-  const sprung = verb === 'torque' && item.kind === 'fastener' && item.lock?.value === 'spring-washer';
+  const sprung = verb === 'torque' && item.kind === 'fastener' && locksOf(item).includes('spring-washer');
   return sprung && /\bspring washers?\b/i.test(stretch.text);
 }

@@ -1,6 +1,8 @@
 /** The materials and tools that a command names, and whether an item goes together with them. */
+import {lockKindOf} from '../build/locks.js';
 import type {Verb} from '../procedure/verbs.js';
-import type {Consumable, ConsumableUse, Item, LockKind, Tool} from '../spec/model.js';
+import {locksOf} from '../spec/locks.js';
+import type {Consumable, ConsumableUse, Fastener, Item, LockKind, Tool} from '../spec/model.js';
 import type {Phrase} from './phrases.js';
 import {likeness, namesHead, type Vocabulary} from './vocabulary.js';
 
@@ -105,7 +107,7 @@ export function materialAgreement(
   stems: ReadonlySet<string>,
   vocabulary: Vocabulary,
 ): number {
-  if (verb === 'lock' && item.kind === 'fastener') return lockAgreement(item.lock?.value, stems, vocabulary);
+  if (verb === 'lock' && item.kind === 'fastener') return lockAgreement(item, stems, vocabulary);
   const due = asked(verb, item);
   if (due.length === 0) return 0;
   const named = materialOf(verb, item, phrases, vocabulary);
@@ -113,13 +115,12 @@ export function materialAgreement(
   return due.includes(named.id) ? 0.5 : -0.5;
 }
 
-function lockAgreement(lock: string | undefined, stems: ReadonlySet<string>, {spec}: Vocabulary): number {
-  if (lock === undefined) return 0;
-  if (lock === 'none') return -1;
-  const item = spec.items.get(lock);
-  const kind = item?.kind === 'consumable' ? item.lock : lock;
+function lockAgreement(fastener: Fastener, stems: ReadonlySet<string>, {spec}: Vocabulary): number {
+  if (fastener.lock === undefined) return 0;
+  const kinds = locksOf(fastener).map((lock) => lockKindOf(spec, lock));
+  if (kinds.length === 0) return fastener.lock.value === 'none' ? -1 : 0;
   const said = [...stems].map((stem) => LOCK_WORDS.get(stem)).filter((one) => one !== undefined);
-  return said.length === 0 ? 0 : said.some((one) => one === kind) ? 0.6 : -1;
+  return said.length === 0 ? 0 : said.some((one) => kinds.includes(one)) ? 0.6 : -1;
 }
 
 const LOCK_WORDS: ReadonlyMap<string, LockKind> = new Map<string, LockKind>([

@@ -10,17 +10,18 @@ import type {Job} from '../spec/job.js';
 import type {Alteration, Part, Specification} from '../spec/model.js';
 import type {Where} from '../text/source.js';
 import {addedStep} from './added-step.js';
-import {meetingPlaces, type Relations, relations} from './relations.js';
+import {type ItemRelations, meetingPlaces} from './relations.js';
 
+/** A procedure that gets no step stays the object that it is. */
 export function withAlterations(
   procedures: readonly Procedure[],
-  spec: Specification,
+  known: ItemRelations,
   job: Job,
 ): readonly Procedure[] {
-  const needs = needsOf(procedures, spec, job);
+  const needs = needsOf(procedures, known.spec, job);
   if (needs.length === 0) return procedures;
   const raw = needs.map((need) => [need, usedAsTheyCome(need.part, procedures)] as const);
-  const placing = new Placing(new Map(raw), relations(spec));
+  const placing = new Placing(new Map(raw), known);
   return procedures.map((procedure) => placing.procedure(procedure));
 }
 
@@ -77,18 +78,19 @@ type Raw = Map<Need, ReadonlySet<string>>;
 
 /** Lives while the procedures are gone through in build order. */
 class Placing {
-  readonly #known: Relations;
+  readonly #known: ItemRelations;
   readonly #raw: Raw;
   /** How things stood at the steps that may be gone back to. */
   readonly #marks = new Map<string, Raw>();
   #count = 0;
 
-  constructor(raw: Raw, known: Relations) {
+  constructor(raw: Raw, known: ItemRelations) {
     this.#known = known;
     this.#raw = raw;
   }
 
   procedure(procedure: Procedure): Procedure {
+    if (!this.#concerns(procedure)) return procedure;
     this.#count = 0;
     this.#marks.clear();
     const sections = procedure.sections.map((section) => ({
@@ -98,7 +100,19 @@ class Placing {
         return this.#steps([block.step]).map((step) => ({type: 'step', step}));
       }),
     }));
-    return {...procedure, sections};
+    return this.#count === 0 ? procedure : {...procedure, sections};
+  }
+
+  /** Whether any of its tags is about a part in need, or about what lies on one. */
+  #concerns({steps}: Procedure): boolean {
+    const {surfacesOn, fitsOf} = this.#known;
+    const near = [...this.#raw.keys()].flatMap(({part}) => [
+      part,
+      ...(surfacesOn.get(part.id) ?? []),
+      ...(fitsOf.get(part.id) ?? []),
+    ]);
+    const ids = new Set(near.map(({id}) => id));
+    return steps.some(({tags}) => tags.some(({targets}) => targets.some(({id}) => ids.has(id))));
   }
 
   #steps(steps: readonly Step[]): Step[] {

@@ -1,6 +1,7 @@
 /** For every item and place of the specification, which steps deal with it. */
 import {placesOf} from '../spec/items.js';
 import type {Item} from '../spec/model.js';
+import {isTemporary} from '../spec/temporary.js';
 import type {FactKind} from './facts.js';
 import type {Ledger} from './ledger.js';
 import type {StepRef} from './program.js';
@@ -35,7 +36,7 @@ export interface Row {
 /** One row an item and place, in the order of the specification; tools, consumables and alterations have none. */
 export function coverage(run: Ledger): Row[] {
   return [...lives(run).values()].flatMap(({item, turns, end}) => {
-    const due = dueOf(item);
+    const due = isTemporary(item, run.relations.spec) ? [] : dueOf(item);
     if (due.length === 0) return [];
     return placesOf(item).map((place) => ({
       item,

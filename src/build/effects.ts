@@ -6,9 +6,10 @@ import type {Tag} from '../procedure/model.js';
 import {amountOf, clauseOf, idsOf} from '../procedure/values.js';
 import type {Verb} from '../procedure/verbs.js';
 import {amountsAgree} from '../quantity/convert.js';
-import {isLockKind, LOCK_KINDS} from '../spec/locks.js';
-import type {Fastener, Item, LockKind, Specification} from '../spec/model.js';
+import {locksOf} from '../spec/locks.js';
+import type {Fastener, Item, Specification} from '../spec/model.js';
 import type {Detail, FactKind, State} from './facts.js';
+import {lastingLocks, lockKindOf, withLocks} from './locks.js';
 import type {Action} from './program.js';
 import {closedBy, meetingPlaces, type Relations} from './relations.js';
 
@@ -71,13 +72,7 @@ const EFFECTS: {readonly [verb in Verb]?: Effect} = {
     undoOwn(doing, 'striped');
     undoOwn(doing, 'fresh');
   },
-  lock(doing) {
-    const detail = named(doing.action.tag, 'with');
-    setOwn(doing, 'locked', detail);
-    // Threadlocker is what the threads then carry.
-    const wet = detail?.ids?.filter((id) => lockKindOf(doing.spec, id) === 'threadlocker') ?? [];
-    if (wet.length > 0) setOwn(doing, 'threads', {ids: wet});
-  },
+  lock,
   stripe: (doing) => setOwn(doing, 'striped', named(doing.action.tag, 'with')),
   turn: (doing) => setOwn(doing, 'turned'),
   cure(doing) {
@@ -89,21 +84,6 @@ const EFFECTS: {readonly [verb in Verb]?: Effect} = {
   record: (doing) => setOwn(doing, 'recorded'),
   witness: (doing) => setOwn(doing, 'witnessed'),
 };
-
-/** The kind of lock that a word names, itself or as a consumable that is one. */
-export function lockKindOf(spec: Specification, word: string): LockKind | undefined {
-  const item = spec.items.get(word);
-  if (item?.kind === 'consumable') return item.lock;
-  return isLockKind(word) ? word : undefined;
-}
-
-/** True for a lock that is on the fastener before it is tightened, and stays on when it is tightened further. */
-export function goesOnFirst(spec: Specification, words: readonly string[]): boolean {
-  return words.some((word) => {
-    const kind = lockKindOf(spec, word);
-    return kind !== undefined && LOCK_KINDS[kind].goesOn === 'before';
-  });
-}
 
 /**
  * What a torque reaches: the stated or, where the tag states none, the specified torque; and whether that ends
@@ -169,17 +149,42 @@ function ownSurfaces({action: {item, places}, relations}: Doing): [Item, readonl
 }
 
 function torque(doing: Doing): void {
-  const {action, state, spec, relations} = doing;
+  const {action, state, relations} = doing;
   if (!isFastenerAction(action)) return;
   const {item, places} = action;
   for (const place of places) {
     const reached = torqueNow(action, place, state, relations);
     state.set('tight', item.id, place, action, reached);
     if (reached.final === true) crush(doing, item, place);
-    const lock = state.get('locked', item.id, place);
-    if (lock.holds && !goesOnFirst(spec, lock.detail?.ids ?? [])) undo(doing, 'locked', item, place);
+    loseLocks(doing, item, place);
     undo(doing, 'striped', item, place);
   }
+}
+
+/** A tag that names no lock means all that are asked for. */
+function lock({action, state, spec}: Doing): void {
+  if (!isFastenerAction(action)) return;
+  const {item, places, tag} = action;
+  const named = idsOf(tag, 'with');
+  const added = named.length > 0 ? named : locksOf(item);
+  // Threadlocker is what the threads then carry.
+  const wet = added.filter((id) => lockKindOf(spec, id) === 'threadlocker');
+  for (const place of places) {
+    const before = state.get('locked', item.id, place);
+    state.set('locked', item.id, place, action, withLocks(item, before, added, spec));
+    if (wet.length > 0) state.set('threads', item.id, place, action, {ids: wet});
+  }
+}
+
+/** What is put on after the tightening comes off for it; threadlocker and the like stay. */
+function loseLocks(doing: Doing, fastener: Fastener, place: string): void {
+  const {action, state, spec} = doing;
+  const before = state.get('locked', fastener.id, place);
+  if (!before.holds) return;
+  const left = lastingLocks(fastener, before, spec);
+  if (left !== undefined && left.ids?.length === before.detail?.ids?.length) return;
+  undo(doing, 'locked', fastener, place);
+  if (left !== undefined) state.keep('locked', fastener.id, place, action, left);
 }
 
 /** A strip under a fastener that has come to its final torque is crushed. */

@@ -36,6 +36,8 @@ export type FactKind = (typeof FACT_KINDS)[number];
 export interface Detail {
   /** Materials, locks or alterations named. */
   readonly ids?: readonly string[];
+  /** For `locked`: the locks asked for that are not on. */
+  readonly lacks?: readonly string[];
   /** For `tight`: the torque reached (undefined for snug), and whether that is the specified end of it. */
   readonly torque?: Amount;
   readonly final?: boolean;
@@ -47,7 +49,7 @@ export interface Fact {
   readonly holds: boolean;
   /** The action that set it last; kept when it is undone. */
   readonly by?: Action;
-  /** The action that undid it since. */
+  /** The action that undid it since, or part of it where it still holds. */
   readonly undone?: Action;
   readonly detail?: Detail;
   /** Findings that count only if the fact lasts to the end of the build: a trial fit may be undone. */
@@ -113,6 +115,13 @@ export class State {
     }
   }
 
+  /** Of a fact that was just undone this much still holds. */
+  keep(kind: FactKind, item: string, place: string, undone: Action, detail: Detail): void {
+    const slot = this.#slot(kind, item, place);
+    const by = slot.fact?.by;
+    this.#write(slot, {kind, holds: true, undone, detail, ...(by && {by})});
+  }
+
   /** Adds a finding that counts only if the fact lasts. The fact must hold. */
   fault(kind: FactKind, item: string, place: string, found: Found): void {
     const slot = this.#find(kind, item, place);
@@ -139,7 +148,7 @@ export class State {
     return this.#journal.slice(mark).flatMap(([{kind, item, place, fact}]) => {
       // A fault noted on a fact that stays as it is changes nothing in its life.
       if (fact?.kind !== kind) return [];
-      return [{kind, item, place, holds: fact.holds}];
+      return [{kind, item, place, holds: fact.holds && fact.undone === undefined}];
     });
   }
 
@@ -154,9 +163,15 @@ export class State {
     });
   }
 
+  /** The fact holds, and lacks nothing. */
+  whole(kind: FactKind, item: string, place: string): boolean {
+    const fact = this.#find(kind, item, place)?.fact;
+    return fact?.holds === true && fact.detail?.lacks === undefined;
+  }
+
   /** What holds of an item at a place. */
   held(item: string, place: string): FactKind[] {
-    return FACT_KINDS.filter((kind) => this.holds(kind, item, place));
+    return FACT_KINDS.filter((kind) => this.whole(kind, item, place));
   }
 
   /** Undoes everything since the mark and returns how the touched facts stood before that. */
@@ -229,7 +244,19 @@ function meetFacts(here: Fact, there: Fact): Fact {
   if (!there.holds) return there;
   const faults = union(here.faults, there.faults);
   const weaker = here.detail?.final === true && there.detail?.final !== true ? there : here;
-  return faults === here.faults && weaker === here ? here : {...weaker, ...(faults && {faults})};
+  const detail = ADDS_UP.has(here.kind) ? meetDetails(here.detail, there.detail) : weaker.detail;
+  const same = faults === here.faults && weaker === here && detail === here.detail;
+  return same ? here : {...weaker, ...(detail && {detail}), ...(faults && {faults})};
+}
+
+/** Facts to which one action adds to what others did: only what was done on both ways is done. */
+const ADDS_UP: ReadonlySet<FactKind | undefined> = new Set(['locked', 'altered'] as const);
+
+function meetDetails(here: Detail | undefined, there: Detail | undefined): Detail | undefined {
+  const ids = here?.ids?.filter((id) => there?.ids?.includes(id)) ?? [];
+  const lacks = [...new Set([...(here?.lacks ?? []), ...(there?.lacks ?? [])])];
+  if (ids.length === (here?.ids ?? []).length && lacks.length === (here?.lacks ?? []).length) return here;
+  return {ids, ...(lacks.length > 0 && {lacks})};
 }
 
 function union(here: readonly Found[] | undefined, there: readonly Found[] | undefined) {
@@ -238,5 +265,6 @@ function union(here: readonly Found[] | undefined, there: readonly Found[] | und
 }
 
 function sameStanding(a: Fact, b: Fact): boolean {
-  return a.holds === b.holds && a.detail?.final === b.detail?.final && a.faults === b.faults;
+  const sameDetail = !ADDS_UP.has(a.kind) || a.detail === b.detail;
+  return a.holds === b.holds && a.detail?.final === b.detail?.final && a.faults === b.faults && sameDetail;
 }

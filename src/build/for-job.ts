@@ -7,17 +7,34 @@ import {withAlterations} from './alterations.js';
 import type {Book} from './book.js';
 import {specificationFor} from './job-specification.js';
 import {frontCondition, holds} from './options.js';
-import {withoutOptions} from './without-options.js';
+import {relations} from './relations.js';
+import {type Fitting, withoutOptions} from './without-options.js';
 
-export function forJob(book: Book, forSpecification = specificationFor): Book {
+/** What is made for a job out of one thing each: the same for the same arguments, so that it may be kept. */
+export interface ForJob {
+  readonly specification: typeof specificationFor;
+  readonly procedure: typeof procedureFor;
+  readonly relations: typeof relations;
+}
+
+const AFRESH: ForJob = {specification: specificationFor, procedure: procedureFor, relations};
+
+export function forJob(book: Book, make = AFRESH): Book {
   const {job, spec: all} = book;
   if (job === undefined) return book;
   const options = new Set(job.options.map(({value}) => value));
-  const own = forSpecification(job, all);
+  const own = make.specification(job, all);
   const kept = book.procedures
     .filter(({front}) => holds(frontCondition(front, all), options))
-    .map((procedure) => withoutOptions(procedure, {options, all, own}));
-  return {...book, spec: own, procedures: withAlterations(kept, own, job).map(inOrder)};
+    .map((procedure) => make.procedure(procedure, {options, all, own}));
+  const altered = withAlterations(kept, make.relations(own), job);
+  const procedures = altered.map((one, index) => (one === kept[index] ? one : inOrder(one)));
+  return {...book, spec: own, procedures};
+}
+
+/** A procedure with what the engine's options leave of it. */
+export function procedureFor(procedure: Procedure, fitting: Fitting): Procedure {
+  return inOrder(withoutOptions(procedure, fitting));
 }
 
 /** Counts the steps anew in reading order. Their printed numbers stay, so that they mean the same on every job. */

@@ -2,6 +2,7 @@
  * The blanks of a sheet by name: what a person ticks, signs or writes down while following it. Sheets print them,
  * records answer them, and neither knows the other.
  */
+import type {BranchState} from '../procedure/verbs.js';
 
 /** Everything on one sheet that waits for an answer, in the order of the page. */
 export interface Form {
@@ -37,11 +38,11 @@ interface BoxBase {
   readonly round?: number;
 }
 
-/** Steps that are followed only if a reading of the item is out of its limits (or all of them are within). */
+/** Steps that are followed only if a reading of the item is out of its limits, on one side or either (or all of them are within). */
 export interface Branch {
   /** Id of the fit or check. */
   readonly item: string;
-  readonly is: 'in' | 'out';
+  readonly is: BranchState;
   /** Keys of the readings that decide it, in their first round; empty where the sheet asks for none and people decide. */
   readonly boxes: readonly string[];
 }

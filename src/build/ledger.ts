@@ -6,7 +6,15 @@
 import type {Book} from './book.js';
 import {apply} from './effects.js';
 import {type Change, type Fact, type Slot, State} from './facts.js';
-import {type Action, type Branch, type Node, type Program, program, type StepRef} from './program.js';
+import {
+  type Action,
+  type Branch,
+  type Node,
+  type Program,
+  program,
+  readPart,
+  type StepRef,
+} from './program.js';
 import {type Relations, relations} from './relations.js';
 
 export interface Visitor {
@@ -30,10 +38,15 @@ export interface Ledger {
   walk(visitor: Visitor): void;
 }
 
-/** `readPart` as for `program`. */
-export function ledger(book: Book, readPart?: Parameters<typeof program>[1]): Ledger {
-  const read = program(book, readPart);
-  const known = relations(book.spec, read.lastTorques);
+/** What a ledger is made of, one thing of each specification or procedure: the same for the same, so that it may be kept. */
+export interface Pieces {
+  readonly part: typeof readPart;
+  readonly relations: typeof relations;
+}
+
+export function ledger(book: Book, pieces: Pieces = {part: readPart, relations}): Ledger {
+  const read = program(book, pieces.part);
+  const known = {...pieces.relations(book.spec), lastTorques: read.lastTorques};
   return {program: read, relations: known, walk: (visitor) => walk(read, known, visitor)};
 }
 

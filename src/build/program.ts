@@ -4,7 +4,8 @@
  * become problems here, since only here both sides are at hand.
  */
 import type {Procedure, Step, Tag, Target} from '../procedure/model.js';
-import type {Verb} from '../procedure/verbs.js';
+import {branchState} from '../procedure/values.js';
+import type {BranchState, Verb} from '../procedure/verbs.js';
 import {tagSpec} from '../procedure/verbs.js';
 import {placesOf} from '../spec/items.js';
 import {isLockKind} from '../spec/locks.js';
@@ -22,7 +23,7 @@ import {unknownOptions} from './options.js';
 export interface StepRef {
   readonly procedure: Procedure;
   readonly step: Step;
-  /** Position among all steps of the book. */
+  /** Greater for every later step of the book: for comparison, not for counting. */
   readonly order: number;
 }
 
@@ -48,10 +49,10 @@ export interface Node {
   readonly repeat?: {readonly id: string; readonly tag: Tag};
 }
 
-/** `if: x is out`: the steps below are done only then. */
+/** `if: x is out`, or one side of that: the steps below are done only then. */
 export interface Branch {
   readonly item: Item;
-  readonly is: 'out' | 'in';
+  readonly is: BranchState;
   readonly tag: Tag;
 }
 
@@ -82,8 +83,8 @@ export interface Program {
 /** `read` reads one part, or knows what it read before: the same for the same procedure, specification and place. */
 export function program(book: Book, read: typeof readPart = readPart): Program {
   const steps: StepRef[] = [];
-  const parts = book.procedures.map((procedure) => {
-    const part = read(procedure, book.spec, steps.length);
+  const parts = book.procedures.map((procedure, place) => {
+    const part = read(procedure, book.spec, place);
     for (const step of part.steps) steps.push(step);
     return part;
   });
@@ -91,10 +92,13 @@ export function program(book: Book, read: typeof readPart = readPart): Program {
   return {lastTorques: lastTorques(parts), parts, steps, problems};
 }
 
-/** Reads a procedure whose first step is the `first` of the book, counted from 0. */
-export function readPart(procedure: Procedure, spec: Specification, first: number): Part {
-  return new PartReader(procedure, spec, first);
+/** Reads a procedure that has its place in the build, counted from 0. */
+export function readPart(procedure: Procedure, spec: Specification, place: number): Part {
+  return new PartReader(procedure, spec, place);
 }
+
+/** No procedure has as many steps: texts are bounded at so many characters. */
+const MOST_STEPS = 2 ** 22;
 
 /** Where a span of a step's procedure stands; of a step that a job adds, where the job asks for it. */
 export function whereIn(step: StepRef, span: Span): Where {
@@ -111,19 +115,21 @@ class PartReader implements Part {
   readonly problems: Problem[] = [];
   readonly unknown: readonly Problem[];
   readonly #spec: Specification;
-  readonly #first: number;
+  readonly #place: number;
 
-  constructor(procedure: Procedure, spec: Specification, first: number) {
+  constructor(procedure: Procedure, spec: Specification, place: number) {
     this.procedure = procedure;
     this.#spec = spec;
-    this.#first = first;
+    this.#place = place;
     const ids = idsOf(procedure);
     this.nodes = topSteps(procedure).map((step) => this.#node(step, ids));
     this.unknown = unknownOptions(procedure, spec);
   }
 
   #node(step: Step, ids: ReadonlySet<string>): Node {
-    const ref: StepRef = {procedure: this.procedure, step, order: this.#first + this.steps.length};
+    // By its place and not by all steps before it, so that one more there changes nothing here.
+    const order = this.#place * MOST_STEPS + this.steps.length;
+    const ref: StepRef = {procedure: this.procedure, step, order};
     this.steps.push(ref);
     const actions: Action[] = [];
     for (const tag of step.tags) this.#act(ref, tag, actions);
@@ -236,9 +242,7 @@ class PartReader implements Part {
     const target = tag?.targets[0];
     if (tag === undefined || target === undefined) return undefined;
     const item = this.#resolve(step, target, ['fit', 'check'], 'if');
-    const clause = tag.clauses.find(({word}) => word === 'is');
-    const is = clause?.value.type === 'word' && clause.value.word === 'in' ? 'in' : 'out';
-    return item && {item, is, tag};
+    return item && {item, is: branchState(tag), tag};
   }
 
   #repeat(step: StepRef, ids: ReadonlySet<string>): {id: string; tag: Tag} | undefined {

@@ -18,10 +18,9 @@ import type {
 } from '../spec/model.js';
 import type {Action} from './program.js';
 
-export interface Relations {
+/** What hangs on the specification alone. */
+export interface ItemRelations {
   readonly spec: Specification;
-  /** See `Program`. */
-  readonly lastTorques: ReadonlySet<Action>;
   /** By part: fasteners that hold it, surfaces on it, fits that it bears on. */
   readonly holders: ReadonlyMap<string, readonly Fastener[]>;
   readonly surfacesOn: ReadonlyMap<string, readonly Surface[]>;
@@ -49,7 +48,12 @@ export interface Relations {
   readonly tools: readonly Tool[];
 }
 
-export function relations(spec: Specification, lastTorques: ReadonlySet<Action> = new Set()): Relations {
+export interface Relations extends ItemRelations {
+  /** See `Program`. */
+  readonly lastTorques: ReadonlySet<Action>;
+}
+
+export function relations(spec: Specification): ItemRelations {
   const kinds = {
     parts: itemsOfKind(spec, 'part'),
     surfaces: itemsOfKind(spec, 'surface'),
@@ -68,7 +72,6 @@ export function relations(spec: Specification, lastTorques: ReadonlySet<Action> 
   return {
     ...kinds,
     spec,
-    lastTorques,
     holders: gather(fasteners, ({holds}) => values(holds)),
     surfacesOn,
     fitsOf: gather(fits, ({between}) =>

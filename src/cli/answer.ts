@@ -16,6 +16,8 @@ export interface BookReport {
     readonly items: number;
     readonly covered: number;
   };
+  /** Ids of the items that no step deals with. */
+  readonly uncovered: readonly string[];
   /** Names of the files of its procedures, in build order. */
   readonly procedures: readonly string[];
   /** Names of all files that were judged: of a book asked for in part, those of that part. */

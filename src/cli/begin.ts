@@ -1,7 +1,7 @@
 /** `wmark begin`: writes a small book with comments for a beginner, from the files in `begin/`. */
 import {readdir, readFile} from 'node:fs/promises';
 import {join, resolve} from 'node:path';
-import {type Failure, failureText, systemFailure} from '../host/failure.js';
+import {type Failure, failureText, systemCode, systemFailure} from '../host/failure.js';
 import {shownName} from '../host/names.js';
 import {schemaAddress} from '../host/package.js';
 import {sweepPassing} from '../host/passing.js';
@@ -43,8 +43,7 @@ async function occupied(target: string, shown: string): Promise<Failure | undefi
     if (entries.length === 0 || (await isBegun(entries, target))) return undefined;
     return {ok: false, says: 'the folder is not empty', hint: 'name a new one', where: {file: shown}};
   } catch (error) {
-    const missing = error instanceof Error && 'code' in error && error.code === 'ENOENT';
-    return missing ? undefined : systemFailure(error, shown);
+    return systemCode(error) === 'ENOENT' ? undefined : systemFailure(error, shown);
   }
 }
 

@@ -18,6 +18,7 @@ export function checkJson(reports: readonly BookReport[]): CheckJson {
     tags: total('tags'),
     items: total('items'),
     covered: total('covered'),
+    uncovered: reports.flatMap(({uncovered}) => uncovered),
     ...weighed(findings),
     known: 0,
   };
@@ -57,7 +58,7 @@ function lead({file, line, column}: {readonly file: string; readonly line: numbe
 }
 
 export function sumsText(summary: SummaryJson): string {
-  const {books, jobs, procedures, steps, tags, items, covered, errors, warnings, known} = summary;
+  const {books, jobs, procedures, steps, tags, items, covered, uncovered, errors, warnings, known} = summary;
   const size = [
     counted(books, 'book'),
     ...(jobs > 0 ? [counted(jobs, 'job')] : []),
@@ -66,11 +67,23 @@ export function sumsText(summary: SummaryJson): string {
     counted(tags, 'tag'),
   ];
   const lines = [
-    `${size.join(', ')}; ${covered} of ${counted(items, 'item')} covered`,
+    `${size.join(', ')}; ${covered} of ${counted(items, 'item')} covered${allBut(uncovered)}`,
     `${counted(errors, 'error')}, ${counted(warnings, 'warning')}${known > 0 ? `; ${known} known and let stand` : ''}`,
   ];
   return lines.map((line) => `${line}\n`).join('');
 }
+
+/** Which are not: with more than a few, the findings say why. */
+function allBut(uncovered: readonly string[]): string {
+  if (uncovered.length === 0) return '';
+  const each = [...new Set(uncovered)];
+  const named = each.slice(0, MOST_NAMED).map(printable);
+  const more = each.length - named.length;
+  const last = more > 0 ? `${more} more` : named.pop();
+  return `, all but ${[named.join(', '), last].filter((part) => part !== '').join(' and ')}`;
+}
+
+const MOST_NAMED = 3;
 
 /** `1 step`, `2 steps`. */
 export function counted(count: number, word: string, several = `${word}s`): string {

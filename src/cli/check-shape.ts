@@ -48,6 +48,7 @@ const sliceReport = z.strictObject({
     items: count,
     covered: count,
   }),
+  uncovered: z.array(z.string()).describe('ids of items that no step deals with'),
   procedures: z.array(z.string()).describe('files of its procedures, in build order'),
   files: z.array(z.string()).describe('all files that were judged'),
   findings: count.describe(
@@ -85,6 +86,7 @@ export const checkShape = z.strictObject({
     tags: count,
     items: count.describe('items of the specification that a build must deal with'),
     covered: count.describe('those of them that some step deals with'),
+    uncovered: z.array(z.string()).describe('ids of the others, book after book'),
     errors: count,
     warnings: count,
     known: count.describe('findings on the list of known ones, which are left out of `findings`'),

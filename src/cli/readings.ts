@@ -1,6 +1,6 @@
 /** `wmark readings`: judges records of builds against the sheets that they answer. */
 import {resolve} from 'node:path';
-import {askerAt} from '../host/asked.js';
+import {askerAt} from '../host/asked-of-build.js';
 import {type Failure, failureText} from '../host/failure.js';
 import {missingText, pdfMaker} from '../host/pdf.js';
 import {readRecords} from '../host/records.js';

@@ -31,8 +31,9 @@ export function slicePart(
       jobs: [...jobs],
       base,
       failure: failure ? failureJson(failure) : null,
-      reports: reports.map(({counts, procedures, files, findings}) => ({
+      reports: reports.map(({counts, uncovered, procedures, files, findings}) => ({
         counts,
+        uncovered: [...uncovered],
         procedures: [...procedures],
         files: [...files],
         findings: findings.length,

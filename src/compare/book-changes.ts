@@ -27,17 +27,21 @@ function barChanges({before, now, renames}: Sides): Piece[] {
   });
   return [
     ...gone.map(([key, bar]) =>
-      piece('weakened', `bar on ${key}`, 'bar', 'lifted', [bar.where, `because ${bar.because}`], undefined),
+      piece(
+        {effect: 'weakened', subject: `bar on ${key}`, aspect: 'bar', says: 'lifted'},
+        [bar.where, `because ${bar.because}`],
+        undefined,
+      ),
     ),
     ...come.map(([key, bar]) =>
-      piece('strengthened', `bar on ${key}`, 'bar', 'set', undefined, [bar.where, `because ${bar.because}`]),
+      piece({effect: 'strengthened', subject: `bar on ${key}`, aspect: 'bar', says: 'set'}, undefined, [
+        bar.where,
+        `because ${bar.because}`,
+      ]),
     ),
     ...kept.map(({key, bar, other}) =>
       piece(
-        'reworded',
-        `bar on ${key}`,
-        'bar',
-        'its reason is worded anew',
+        {effect: 'reworded', subject: `bar on ${key}`, aspect: 'bar', says: 'its reason is worded anew'},
         [bar.where, bar.because],
         [other.where, other.because],
       ),
@@ -68,10 +72,7 @@ function severityChanges({before, now}: Sides): Piece[] {
     const [a, b] = [old?.where ?? before.book.spec.shop.where, fresh?.where ?? now.book.spec.shop.where];
     return [
       piece(
-        effect,
-        `severity of ${name}`,
-        'severity',
-        `${was}, now ${is}`,
+        {effect, subject: `severity of ${name}`, aspect: 'severity', says: `${was}, now ${is}`},
         [a, 'severity in the shop'],
         [b, 'severity in the shop'],
       ),
@@ -96,19 +97,24 @@ function sourceChanges({before, now}: Sides): Piece[] {
     ...gone
       .filter(({id}) => !same.has(id))
       .map(({id, title, where}) =>
-        piece('weakened', `source ${id}`, 'source', 'no longer listed', [where, title], undefined),
+        piece(
+          {effect: 'weakened', subject: `source ${id}`, aspect: 'source', says: 'no longer listed'},
+          [where, title],
+          undefined,
+        ),
       ),
     ...come
       .filter(({id}) => !same.has(id))
       .map(({id, title, where}) =>
-        piece('strengthened', `source ${id}`, 'source', 'listed', undefined, [where, title]),
+        piece(
+          {effect: 'strengthened', subject: `source ${id}`, aspect: 'source', says: 'listed'},
+          undefined,
+          [where, title],
+        ),
       ),
     ...reworded.map(({one, other}) =>
       piece(
-        'reworded',
-        `source ${one.id}`,
-        'source',
-        'its title is worded anew',
+        {effect: 'reworded', subject: `source ${one.id}`, aspect: 'source', says: 'its title is worded anew'},
         [one.where, one.title],
         [other.where, other.title],
       ),
@@ -126,29 +132,45 @@ function procedureChanges({before, now, steps}: Sides): Piece[] {
   return [
     ...before.book.procedures
       .filter((one) => !steps.procedures.has(one))
-      .map((one) => piece('changed', named(one), 'build', 'no longer in the build', head(one), undefined)),
+      .map((one) =>
+        piece(
+          {effect: 'changed', subject: named(one), aspect: 'build', says: 'no longer in the build'},
+          head(one),
+          undefined,
+        ),
+      ),
     ...now.book.procedures
       .filter((one) => !taken.has(one))
-      .map((one) => piece('changed', named(one), 'build', 'new in the build', undefined, head(one))),
+      .map((one) =>
+        piece(
+          {effect: 'changed', subject: named(one), aspect: 'build', says: 'new in the build'},
+          undefined,
+          head(one),
+        ),
+      ),
     ...kept.flatMap(([old, fresh]) => [
       ...(baseName(old.source.file) === baseName(fresh.source.file)
         ? []
         : [
             piece(
-              'reworded',
-              named(fresh),
-              'file',
-              `called ${baseName(old.source.file)} before`,
+              {
+                effect: 'reworded',
+                subject: named(fresh),
+                aspect: 'file',
+                says: `called ${baseName(old.source.file)} before`,
+              },
               head(old),
               head(fresh),
             ),
           ]),
       ...frontChanges(old, fresh).map(([field, was, is]) =>
         piece(
-          field === 'approved' ? 'changed' : 'reworded',
-          named(fresh),
-          field,
-          `${field} ${was ?? 'none'}, now ${is ?? 'none'}`,
+          {
+            effect: field === 'approved' ? 'changed' : 'reworded',
+            subject: named(fresh),
+            aspect: field,
+            says: `${field} ${was ?? 'none'}, now ${is ?? 'none'}`,
+          },
           head(old),
           head(fresh),
         ),
@@ -173,41 +195,39 @@ function frontChanges({front: old}: Procedure, {front: fresh}: Procedure): Front
 /** Names of shop and engine are words; which system is printed first, and on what, is a change of the sheet. */
 function headChanges({before, now}: Sides): Piece[] {
   const [old, fresh] = [before.book.spec, now.book.spec];
-  const fields: [string, string, string, Effect][] = [
-    ['engine id', old.engine.id, fresh.engine.id, 'changed'],
-    ['engine name', old.engine.name, fresh.engine.name, 'reworded'],
-    ['engine note', old.engine.note ?? 'none', fresh.engine.note ?? 'none', 'reworded'],
-    ['shop name', old.shop.name, fresh.shop.name, 'reworded'],
-    ['paper', old.shop.paper, fresh.shop.paper, 'reworded'],
-    ['language of the sheets', old.shop.language, fresh.shop.language, 'reworded'],
-    ['units printed first', old.shop.units, fresh.shop.units, 'reworded'],
-    ['options', [...old.options.keys()].join(', '), [...fresh.options.keys()].join(', '), 'changed'],
+  const fields: [field: string, of: 'engine' | 'shop', was: string, is: string, effect: Effect][] = [
+    ['engine id', 'engine', old.engine.id, fresh.engine.id, 'changed'],
+    ['engine name', 'engine', old.engine.name, fresh.engine.name, 'reworded'],
+    ['engine note', 'engine', old.engine.note ?? 'none', fresh.engine.note ?? 'none', 'reworded'],
+    ['shop name', 'shop', old.shop.name, fresh.shop.name, 'reworded'],
+    ['paper', 'shop', old.shop.paper, fresh.shop.paper, 'reworded'],
+    ['language of the sheets', 'shop', old.shop.language, fresh.shop.language, 'reworded'],
+    ['units printed first', 'shop', old.shop.units, fresh.shop.units, 'reworded'],
+    [
+      'options',
+      'engine',
+      [...old.options.keys()].join(', '),
+      [...fresh.options.keys()].join(', '),
+      'changed',
+    ],
   ];
-  return fields.flatMap(([field, was, is, effect]) =>
-    was === is
-      ? []
-      : [
-          piece(
-            effect,
-            field,
-            field,
-            `${was}, now ${is}`,
-            [old.engine.where, field],
-            [fresh.engine.where, field],
-          ),
-        ],
-  );
+  return fields
+    .filter(([, , was, is]) => was !== is)
+    .map(([field, of, was, is, effect]) =>
+      piece(
+        {effect, subject: field, aspect: field, says: `${was}, now ${is}`},
+        [old[of].where, field],
+        [fresh[of].where, field],
+      ),
+    );
 }
 
 function piece(
-  effect: Effect,
-  subject: string,
-  aspect: string,
-  says: string,
+  told: Pick<Piece, 'effect' | 'subject' | 'aspect' | 'says'>,
   before: readonly [Where, string] | undefined,
   now: readonly [Where, string] | undefined,
 ): Piece {
   const at = (one: readonly [Where, string] | undefined) =>
     one === undefined ? [] : [{where: one[0], says: one[1]}];
-  return {effect, subject, aspect, says, before: at(before), now: at(now)};
+  return {...told, before: at(before), now: at(now)};
 }

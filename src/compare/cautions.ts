@@ -2,11 +2,10 @@
 import type {Remark} from '../build/found.js';
 import {baseName} from '../build/tell.js';
 import type {Block, Caution, Procedure, Signal} from '../procedure/model.js';
-import {align} from './align.js';
-import {assign} from './assign.js';
 import {type Farther, fartherIn, type PlacedCaution} from './caution-places.js';
 import type {Judge} from './judge.js';
 import {type Features, wordsOf} from './likeness.js';
+import {matchTexts} from './match-texts.js';
 import type {Effect, Piece} from './model.js';
 import {firstWords, sentencesIn, wordedPiece} from './words.js';
 
@@ -15,7 +14,7 @@ export const cautionChanges: Judge = (sides) => {
   const {before, now} = sides;
   const [old, fresh] = [before, now].map(({book}) => book.procedures.flatMap(cautionsOf));
   if (old === undefined || fresh === undefined) return [];
-  const pairs = paired(old, fresh);
+  const pairs = matchTexts(old.map(features), fresh.map(features));
   const fellow = new Map(pairs);
   const taken = new Set(fellow.values());
   const gone = old.filter((_, index) => !fellow.has(index));
@@ -44,22 +43,6 @@ function cautionsOf(procedure: Procedure): Placed[] {
   return [...all].sort((a, b) => a.span.start - b.span.start).map((caution) => ({procedure, caution}));
 }
 
-function paired(old: readonly Placed[], fresh: readonly Placed[]): (readonly [number, number])[] {
-  const [a, b] = [old.map(features), fresh.map(features)];
-  const pairs = [...align(a, b)];
-  const [usedA, usedB] = [new Set(pairs.map(([i]) => i)), new Set(pairs.map(([, j]) => j))];
-  const restA = a.flatMap((one, index) => (usedA.has(index) ? [] : [{one, index}]));
-  const restB = b.flatMap((one, index) => (usedB.has(index) ? [] : [{one, index}]));
-  for (const [i, j] of assign(
-    restA.map(({one}) => one),
-    restB.map(({one}) => one),
-  )) {
-    const [first, second] = [restA[i], restB[j]];
-    if (first !== undefined && second !== undefined) pairs.push([first.index, second.index]);
-  }
-  return pairs;
-}
-
 function features({caution, procedure}: Placed): Features {
   const deeds = caution.hazards.map(({word}) => `hazard ${word}`);
   const words = wordsOf(caution.text);
@@ -67,6 +50,7 @@ function features({caution, procedure}: Placed): Features {
   return {deeds, words, key: `${baseName(procedure.source.file)}\n${deeds.join()}\n${words.join(' ')}`};
 }
 
+/** The signal words of ANSI Z535.6 by the harm that they tell of, the least last. */
 const LOUDNESS: Readonly<Record<Signal, number>> = {danger: 3, warning: 2, caution: 1, notice: 0};
 
 function keptPieces(before: Placed, now: Placed, elsewhere: (sentence: string) => boolean): Piece[] {
@@ -129,24 +113,23 @@ function wordPieces(
   for (const one of lost) {
     const index = won.findIndex(({word, placed}) => word === one.word && sameFile(placed, one.placed));
     if (index === -1)
-      pieces.push(wordPiece('weakened', one.word, 'no longer warned of', [remark(one.placed)], []));
+      pieces.push(wordPiece('weakened', one.word, 'no longer warned of', {before: [remark(one.placed)]}));
     else {
       const [other] = won.splice(index, 1);
       if (other)
         pieces.push(
-          wordPiece(
-            'reworded',
-            one.word,
-            'warned of in another caution',
-            [remark(one.placed)],
-            [remark(other.placed)],
-          ),
+          wordPiece('reworded', one.word, 'warned of in another caution', {
+            before: [remark(one.placed)],
+            now: [remark(other.placed)],
+          }),
         );
     }
   }
   return [
     ...pieces,
-    ...won.map(({word, placed}) => wordPiece('strengthened', word, 'warned of anew', [], [remark(placed)])),
+    ...won.map(({word, placed}) =>
+      wordPiece('strengthened', word, 'warned of anew', {now: [remark(placed)]}),
+    ),
   ];
 }
 
@@ -164,8 +147,7 @@ function wordPiece(
   effect: Effect,
   word: string,
   says: string,
-  before: readonly Remark[],
-  now: readonly Remark[],
+  {before = [], now = []}: {readonly before?: readonly Remark[]; readonly now?: readonly Remark[]},
 ): Piece {
   return {effect, subject: subjectOf(word === '' ? [] : [word]), aspect: 'caution', says, before, now};
 }

@@ -1,8 +1,5 @@
 /** What the clauses of a tag say otherwise: values, limits, passes, materials, tools, what to look for. */
-import type {Remark} from '../build/found.js';
-import {whereIn} from '../build/program.js';
-import {stepName} from '../build/tell.js';
-import type {Clause, Tag} from '../procedure/model.js';
+import type {Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import {type ClauseWord, saysOrder, type Verb} from '../procedure/verbs.js';
 import type {Item} from '../spec/model.js';
@@ -12,9 +9,11 @@ import {demandsOf} from './demands.js';
 import type {Sides} from './judge.js';
 import type {Judgement} from './limits.js';
 import type {Effect, Piece} from './model.js';
+import {tagRemark} from './remarks.js';
 import {idNow, placeNow} from './renames.js';
 import {judged, valueSays} from './values.js';
 
+/** Of one deed that both sides do. What is left out of a tag on one side is read from that side's specification. */
 export function clauseChanges(before: Deed, now: Deed, sides: Sides): Piece[] {
   const clauses = CLAUSES.flatMap((word) => clauseChange(word, before, now, sides));
   return [...clauses, ...orderChange(before, now, sides)];
@@ -30,7 +29,7 @@ function orderChange(before: Deed, now: Deed, {renames}: Sides): Piece[] {
   const same = was.join() === is.join() || [...was].sort().join() !== [...is].sort().join();
   if (same) return [];
   const says = `order ${was.join(', ')}, now ${is.join(', ')}`;
-  const at = {before: [remark(before, undefined)], now: [remark(now, undefined)]};
+  const at = {before: [tagRemark(before)], now: [tagRemark(now)]};
   return [
     {effect: 'changed', subject: now.item, item: now.item, place: now.place, aspect: 'order', says, ...at},
   ];
@@ -87,8 +86,8 @@ function clauseChange(word: (typeof CLAUSES)[number], before: Deed, now: Deed, s
     place: now.place,
     aspect,
     says: `${aspect} ${from}, now ${to}${says === undefined ? '' : `: ${says}`}`,
-    before: [remark(before, clauseOf(before.tag, word))],
-    now: [remark(now, clauseOf(now.tag, word))],
+    before: [tagRemark(before, clauseOf(before.tag, word)?.span)],
+    now: [tagRemark(now, clauseOf(now.tag, word)?.span)],
   }));
 }
 
@@ -154,7 +153,10 @@ function said(tag: Tag, word: ClauseWord, rename: (id: string) => string): Deman
   }
 }
 
-/** The specification's own value, where it leaves no choice. */
+/**
+ * The specification's own value, where it leaves no choice. Where it does, a tag that now names one of several is
+ * stricter than none at all.
+ */
 function specified(
   deed: Deed,
   aspect: string,
@@ -164,11 +166,7 @@ function specified(
   const item = items.get(deed.item);
   const value = item && demandsOf(item).find((one) => one.aspect === aspect)?.value;
   if (value?.type === 'id') return {type: 'any-of', ids: [rename(value.id)]};
-  if (value?.type === 'any-of')
-    return value.ids.length === 1 ? {...value, ids: value.ids.map(rename)} : undefined;
+  if (value?.type === 'any-of' || value?.type === 'all-of')
+    return value.ids.length === 1 ? {type: 'any-of', ids: value.ids.map(rename)} : undefined;
   return value?.type === 'there' || value?.type === 'none' ? undefined : value;
-}
-
-function remark({step, tag}: Deed, clause: Clause | undefined): Remark {
-  return {where: whereIn(step, clause?.span ?? tag.span), says: `${stepName(step)}: ${tag.raw.trim()}`};
 }

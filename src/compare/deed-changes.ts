@@ -1,12 +1,10 @@
 /** What the steps no longer do, do anew, or do under another condition. */
-import type {Remark} from '../build/found.js';
-import {whereIn} from '../build/program.js';
-import {stepName} from '../build/tell.js';
 import {clauseChanges} from './clause-changes.js';
 import type {Deed} from './deeds.js';
 import {DONE, type Judge, type Sides} from './judge.js';
 import type {Effect, Piece} from './model.js';
-import {idNow, placeNow} from './renames.js';
+import {tagRemark} from './remarks.js';
+import {idNow, itemBefore, placeNow} from './renames.js';
 
 export const deedChanges: Judge = (sides) => {
   const {kept, gone, come} = sides.deeds;
@@ -24,11 +22,6 @@ export const deedChanges: Judge = (sides) => {
   ];
 };
 
-/** Where a deed stands, in words that name step and file. */
-export function deedRemark({step, tag}: Deed): Remark {
-  return {where: whereIn(step, tag.span), says: `${stepName(step)}: ${tag.raw.trim()}`};
-}
-
 /** A way back that stands in no branch is about no item. */
 function named(item: string): {readonly subject: string; readonly item?: string} {
   return item === '' ? {subject: 'way back'} : {subject: item, item};
@@ -44,7 +37,7 @@ function isStill(deed: Deed, {now, renames}: Sides): boolean {
 
 /** What is done to an item, or at a place, that is new is told of the item. */
 function wasAlready({item, place}: Deed, {before, renames}: Sides): boolean {
-  const old = [...before.book.spec.items.values()].find(({id}) => idNow(renames, id) === item);
+  const old = itemBefore(before.book.spec, renames, item);
   if (old === undefined) return item === '';
   return place === '' || old.at.some((name) => placeNow(renames, item, name) === place);
 }
@@ -62,20 +55,31 @@ function gonePiece(deed: Deed, sides: Sides): Piece {
     place,
     aspect: deed.verb,
     says: left.length === 0 ? `no longer ${word}` : `${word} at one step fewer`,
-    before: [deedRemark(deed)],
-    now: left.map(deedRemark),
+    before: [tagRemark(deed)],
+    now: left.map((one) => tagRemark(one)),
   };
 }
 
 /** Verbs of a trial fit: one time fewer is no loss while the thing is still done. */
 const TRIAL = new Set(['install', 'torque', 'remove', 'loosen']);
 
+/** What is gone but done at another step too is still lost for the time between, unless it was part of a trial fit. */
 function goneEffect(deed: Deed, left: readonly Deed[], sides: Sides): Effect {
+  if (deed.verb === 'remove' && left.length === 0 && isStillPutIn(deed, sides)) return 'weakened';
   if (deed.verb === 'remove' || deed.verb === 'loosen') return 'changed';
   const lasts = left.some(({when}) => when.length <= deed.when.length);
   return TRIAL.has(deed.verb) && lasts && (deed.verb === 'install' || isTrialDropped(deed, sides))
     ? 'changed'
     : 'weakened';
+}
+
+/** A temporary part that goes in as before has to come out again. */
+function isStillPutIn(deed: Deed, {now, renames}: Sides): boolean {
+  const id = idNow(renames, deed.item);
+  const item = now.book.spec.items.get(id);
+  const place = placeNow(renames, id, deed.place);
+  const isIn = now.deeds.some((one) => one.verb === 'install' && one.item === id && one.place === place);
+  return item?.kind === 'part' && item.temporary && isIn;
 }
 
 /** The fastener was slackened, or what it holds taken off, and that is gone too: the whole trial went. */
@@ -109,12 +113,13 @@ function comePiece(deed: Deed, slackened: ReadonlySet<string>, {before, renames}
     place: deed.place,
     aspect: deed.verb,
     says: earlier.length === 0 ? `${word} now` : `${word} at one step more`,
-    before: earlier.map(deedRemark),
-    now: [deedRemark(deed)],
+    before: earlier.map((one) => tagRemark(one)),
+    now: [tagRemark(deed)],
   };
 }
 
 function conditionChange(before: Deed, now: Deed, {renames}: Sides): Piece[] {
+  // Conditions are held together as words, which name the items of their readings.
   const old = before.when.map((words) =>
     words
       .split(' ')
@@ -124,7 +129,14 @@ function conditionChange(before: Deed, now: Deed, {renames}: Sides): Piece[] {
   const added = now.when.filter((words) => !old.includes(words));
   const lifted = old.filter((words) => !now.when.includes(words));
   if (added.length === 0 && lifted.length === 0) return [];
-  const effect = lifted.length === 0 ? 'weakened' : added.length === 0 ? 'strengthened' : 'changed';
+  const narrower = added.length === 0 || added.every((words) => lifted.some((was) => isSideOf(words, was)));
+  const wider = lifted.length === 0 || lifted.every((was) => added.some((words) => isSideOf(was, words)));
+  const effect =
+    lifted.length === 0 || (narrower && added.length > 0)
+      ? 'weakened'
+      : added.length === 0 || wider
+        ? 'strengthened'
+        : 'changed';
   const word = DONE[now.verb] ?? now.verb;
   const was = lifted.length === 0 ? 'always' : lifted.join(', ');
   const says = `${word} ${added.length === 0 ? 'in every case' : added.join(', ')}, before ${was}`;
@@ -135,8 +147,13 @@ function conditionChange(before: Deed, now: Deed, {renames}: Sides): Piece[] {
       place: now.place,
       aspect: now.verb,
       says,
-      before: [deedRemark(before)],
-      now: [deedRemark(now)],
+      before: [tagRemark(before)],
+      now: [tagRemark(now)],
     },
   ];
+}
+
+/** `only where x is over` is a part of `only where x is out`. */
+function isSideOf(words: string, whole: string): boolean {
+  return / is out$/.test(whole) && ['over', 'under'].some((side) => words === whole.replace(/out$/, side));
 }

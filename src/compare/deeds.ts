@@ -17,6 +17,7 @@ export interface Deed {
   readonly when: readonly string[];
 }
 
+/** In the order of the build and of the text. A deed that a tag does at three places is three. */
 export function deedsOf(book: Book, program: Program): Deed[] {
   return program.parts.flatMap(({procedure, nodes}) => {
     const sections = conditionsByStep(book, procedure);

@@ -4,7 +4,6 @@ import type {Verb} from '../procedure/verbs.js';
 import type {Item} from '../spec/model.js';
 import {KIND_SAYS} from '../spec/sections.js';
 import type {Where} from '../text/source.js';
-import {deedRemark} from './deed-changes.js';
 import type {Demand, Demanded} from './demand.js';
 import {demandsOf} from './demands.js';
 import {comeWords, goneWords} from './field-words.js';
@@ -13,6 +12,7 @@ import type {Judgement} from './limits.js';
 import type {Effect, Piece} from './model.js';
 import {placeChanges} from './place-changes.js';
 import {reasonChanges, reasonOf} from './reasons.js';
+import {tagRemark} from './remarks.js';
 import {idNow, placeNow} from './renames.js';
 import type {BookSide} from './side.js';
 import {judged, valueSays} from './values.js';
@@ -38,41 +38,29 @@ function asks({kind}: Item): boolean {
 }
 
 function itemGone(item: Item, {before}: Sides): Piece[] {
-  return [
-    {
-      effect: asks(item) ? 'weakened' : 'changed',
-      subject: item.id,
-      item: item.id,
-      aspect: 'item',
-      says: `${KIND_SAYS[item.kind]} that the specification no longer names`,
-      before: [
-        {where: item.where, says: `${item.id} is specified here`},
-        ...before.deeds
-          .filter((deed) => deed.item === item.id && isFirstPlace(deed.place, item))
-          .map(deedRemark),
-      ],
-      now: [],
-    },
-  ];
+  const says = `${KIND_SAYS[item.kind]} that the specification no longer names`;
+  return [{...itemPiece(item, says, 'weakened'), before: placesOfWork(item, before), now: []}];
 }
 
 function itemCome(item: Item, {now}: Sides): Piece[] {
-  return [
-    {
-      effect: asks(item) ? 'strengthened' : 'changed',
-      subject: item.id,
-      item: item.id,
-      aspect: 'item',
-      says: `${KIND_SAYS[item.kind]} that the specification now names`,
-      before: [],
-      now: [
-        {where: item.where, says: `${item.id} is specified here`},
-        ...now.deeds
-          .filter((deed) => deed.item === item.id && isFirstPlace(deed.place, item))
-          .map(deedRemark),
-      ],
-    },
-  ];
+  const says = `${KIND_SAYS[item.kind]} that the specification now names`;
+  return [{...itemPiece(item, says, 'strengthened'), before: [], now: placesOfWork(item, now)}];
+}
+
+function itemPiece(item: Item, says: string, effect: Effect) {
+  return {
+    effect: asks(item) ? effect : 'changed',
+    subject: item.id,
+    item: item.id,
+    aspect: 'item',
+    says,
+  } as const;
+}
+
+/** Where the item is specified, and the steps that deal with it; of steps for several places those for the first. */
+function placesOfWork(item: Item, {deeds}: BookSide): Remark[] {
+  const own = deeds.filter((deed) => deed.item === item.id && isFirstPlace(deed.place, item));
+  return [{where: item.where, says: `${item.id} is specified here`}, ...own.map((deed) => tagRemark(deed))];
 }
 
 function isFirstPlace(place: string, {at}: Item): boolean {
@@ -183,7 +171,7 @@ function stepsFor(aspect: string, item: Item, {deeds}: BookSide): Remark[] {
       (deed) =>
         deed.item === item.id && isFirstPlace(deed.place, item) && verbs.some((verb) => verb === deed.verb),
     )
-    .map(deedRemark);
+    .map((deed) => tagRemark(deed));
 }
 
 const VERBS: Readonly<Record<string, readonly Verb[]>> = {
@@ -201,6 +189,7 @@ const VERBS: Readonly<Record<string, readonly Verb[]>> = {
   fluid: ['fill'],
   amount: ['fill'],
   install: ['install'],
+  remove: ['remove'],
   renew: ['renew'],
   inspect: ['inspect'],
   turn: ['turn'],
@@ -234,6 +223,7 @@ function renamed(demand: Demand, other: Item, {renames}: Sides): Demand {
 }
 
 function renamedValue(value: Demanded, rename: (id: string) => string): Demanded {
-  if (value.type === 'any-of' || value.type === 'options') return {...value, ids: value.ids.map(rename)};
+  if (value.type === 'any-of' || value.type === 'all-of' || value.type === 'options')
+    return {...value, ids: value.ids.map(rename)};
   return value.type === 'id' ? {...value, id: rename(value.id)} : value;
 }

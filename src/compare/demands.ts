@@ -1,6 +1,4 @@
 /** What the specification asks of an item, one demand a field, in a form that two revisions can be held against each other in. */
-import {si} from '../quantity/convert.js';
-import {readAmount} from '../quantity/parse.js';
 import type {Fastener, Fit, Item, ItemOf, Part, Surface} from '../spec/model.js';
 import {
   amount,
@@ -19,7 +17,12 @@ import {
   values,
   word,
 } from './demand.js';
+import {ofConsumable, ofTool} from './demands-shop.js';
 
+/**
+ * In no order that means anything. Whatever field of the specification has no line here, no comparison sees: a change of
+ * it is told nowhere.
+ */
 export function demandsOf(item: Item): Demand[] {
   return [
     text('name', item.name, item),
@@ -35,6 +38,9 @@ export function demandsOf(item: Item): Demand[] {
     ...own(item),
   ];
 }
+
+/** Limits ask, and the narrower, the more. */
+const LIMITS = {stricter: 'narrower', asks: true} as const;
 
 function own(item: Item): Demand[] {
   switch (item.kind) {
@@ -67,7 +73,8 @@ function own(item: Item): Demand[] {
 
 function ofPart(part: Part): Demand[] {
   return [
-    ...flag('install', !part.given, part),
+    ...flag('install', !part.given && !part.temporary, part),
+    ...flag('remove', part.temporary, part),
     ...flag('renew', part.singleUse, part),
     ...flag('inspect', part.reused, part),
     ...flag('turn', part.turning, part),
@@ -75,8 +82,8 @@ function ofPart(part: Part): Demand[] {
     ...each('closes', part.closes),
     ...each('after', part.after),
     ...each('hazard', part.hazards),
-    ...anyOf('tool', part.using, part.where),
-    ...amount('size', part.size, 'neither'),
+    ...anyOf('tool', part.using),
+    ...amount('size', part.size),
     ...idOf('seat', part.seatsIn, false),
     word('quantity', String(part.quantity), part.where, part.quantity),
     ...[...part.substitutes.values()].map(({name, alterations, where}) =>
@@ -94,10 +101,10 @@ function ofSurface(surface: Surface): Demand[] {
     ...(state === undefined || surface.assembly === undefined
       ? []
       : [{...word('assembly', state, surface.assembly.where, GRADES[state]), asks: true}]),
-    ...anyOf('lubricant', surface.lubricants, surface.where),
+    ...anyOf('lubricant', surface.lubricants),
     ...idOf('on', surface.on, false),
     ...[...surface.sizes].flatMap(([place, size]) =>
-      amount(place === '' ? 'size' : `size at ${place}`, size, 'neither'),
+      amount(place === '' ? 'size' : `size at ${place}`, size),
     ),
     ...(surface.grinds.length === 0
       ? []
@@ -130,8 +137,8 @@ function ofFastener(item: Fastener): Demand[] {
     ...said('thread', item.thread),
     ...said('grade', item.grade),
     ...said('into', item.into),
-    ...amount('hole', item.hole, 'neither'),
-    ...amount('engagement', item.engagement, 'neither'),
+    ...amount('hole', item.hole),
+    ...amount('engagement', item.engagement),
     word('layout', JSON.stringify([item.layoutUnit, item.layout]), item.where),
     ...(item.order.length === 0 ? [] : [{...word('order', item.order.join(', '), item.where), asks: true}]),
     ...item.runs.map(({value, where}, index) => word(`wire run ${index + 1}`, value.join(', '), where)),
@@ -141,11 +148,11 @@ function ofFastener(item: Fastener): Demand[] {
 function ofTorque({torque, angle, passes}: Fastener): Demand[] {
   return [
     ...(typeof torque?.value === 'object'
-      ? amount('torque', {...torque, value: torque.value}, 'neither', true)
+      ? amount('torque', {...torque, value: torque.value}, {asks: true})
       : []),
     ...(torque?.value === 'none' ? [none('torque', torque.where)] : []),
     ...(torque?.value === 'snug' ? [{...word('torque', 'snug', torque.where), asks: true}] : []),
-    ...amount('angle', angle, 'neither', true),
+    ...amount('angle', angle, {asks: true}),
     ...(passes === undefined ? [] : [{...amounts('passes', passes.value, passes.where), asks: true}]),
   ];
 }
@@ -160,61 +167,23 @@ function ofThreads({threads}: Fastener): Demand[] {
 function ofLock({lock}: Fastener): Demand[] {
   if (lock === undefined || lock.value === 'unknown') return [];
   const {value, where} = lock;
-  return [
-    value === 'none'
-      ? none('lock', where)
-      : {aspect: 'lock', value: {type: 'id', id: value}, asks: true, where},
-  ];
+  if (value === 'none') return [none('lock', where)];
+  return [{aspect: 'lock', value: {type: 'all-of', ids: value}, asks: true, where}];
 }
 
 function ofFit(item: Fit): Demand[] {
   const {limits, when} = item;
   return [
     there('measure', item),
-    ...(typeof limits?.value === 'object'
-      ? amount('limits', {...limits, value: limits.value}, 'narrower')
-      : []),
+    ...(typeof limits?.value === 'object' ? amount('limits', {...limits, value: limits.value}, LIMITS) : []),
     ...each('between', item.between),
     ...each('taper-of', item.taperOf),
     ...each('out-of-round-of', item.outOfRoundOf),
     word('by', item.by, item.where),
-    ...anyOf('tool', item.using, item.where),
+    ...anyOf('tool', item.using),
     ...flag('rework', item.rework, item),
     ...each('installed', when?.installed ?? []),
     ...each('tight', when?.tight ?? []),
-  ];
-}
-
-function ofTool(item: ItemOf<'tool'>): Demand[] {
-  const {calibrated, due} = item;
-  return [
-    ...amount('range', item.range, 'neither'),
-    ...amount('resolution', item.resolution, 'less', true),
-    ...ofAccuracy(item),
-    ...(calibrated === undefined ? [] : [word('calibrated', calibrated.value, calibrated.where)]),
-    ...(due === undefined ? [] : [{...word('due', due.value, due.where), asks: true}]),
-    ...(item.serial === undefined ? [] : [word('serial', item.serial, item.where)]),
-    ...(item.gauge ? [word('gauge', 'yes', item.where)] : []),
-  ];
-}
-
-/** The more a gauge may be out, the weaker; of a class nobody can say which is more. */
-function ofAccuracy({accuracy}: ItemOf<'tool'>): Demand[] {
-  if (accuracy === undefined) return [];
-  const out = readAmount(accuracy.value.trim().replace(/^(?:±|\+\/-)\s*/, ''));
-  const grade = out.ok && out.amount.form === 'single' ? -si(out.amount.value) : undefined;
-  return [{...word('accuracy', accuracy.value, accuracy.where, grade), asks: true}];
-}
-
-function ofConsumable(item: ItemOf<'consumable'>): Demand[] {
-  return [
-    word('use', item.use, item.where),
-    ...(item.lock === undefined ? [] : [word('kind of lock', item.lock, item.where)]),
-    ...each('hazard', item.hazards),
-    ...amount('cure', item.cure, 'more', true),
-    ...(item.k === undefined ? [] : [word('k', String(item.k.value), item.k.where)]),
-    ...amount('range', item.range, 'neither'),
-    ...amount('size', item.size, 'neither'),
   ];
 }
 
@@ -229,10 +198,10 @@ function ofMark(item: ItemOf<'mark'>): Demand[] {
 function ofCheck(item: ItemOf<'check'>): Demand[] {
   return [
     there('check', item),
-    ...amount('limits', item.limits, 'narrower'),
+    ...amount('limits', item.limits, LIMITS),
     ...(item.expect === undefined ? [] : [word('expect', item.expect, item.where)]),
     ...flag('rework', item.rework, item),
-    ...anyOf('tool', item.using, item.where),
+    ...anyOf('tool', item.using),
     ...each('hazard', item.hazards),
   ];
 }
@@ -250,8 +219,8 @@ function ofSystem(item: ItemOf<'system'>): Demand[] {
     there('fill', item),
     ...each('joint', item.joints),
     ...each('closed by', item.closedBy),
-    ...anyOf('fluid', item.with, item.where),
-    ...amount('amount', item.amount, 'neither'),
+    ...anyOf('fluid', item.with),
+    ...amount('amount', item.amount),
     ...each('hazard', item.hazards),
   ];
 }
@@ -260,7 +229,7 @@ function ofAlteration(item: ItemOf<'alteration'>): Demand[] {
   return [
     ...each('of', item.of),
     ...textOf('does', item.does, item),
-    ...anyOf('tool', item.using, item.where),
+    ...anyOf('tool', item.using),
     ...each('hazard', item.hazards),
   ];
 }

@@ -1,9 +1,9 @@
 /** What held of the engine at the end of the build and holds no longer, where no step that went has said so yet. */
 import {type Covered, coverage} from '../build/coverage.js';
 import type {Verb} from '../procedure/verbs.js';
-import {deedRemark} from './deed-changes.js';
 import type {Judge, Sides} from './judge.js';
 import type {Piece} from './model.js';
+import {tagRemark} from './remarks.js';
 import {idNow, placeNow} from './renames.js';
 
 /** The verb that sets the fact: under it the step that went is told. */
@@ -52,7 +52,7 @@ function piece(item: string, place: string, kind: Covered, {before, now, renames
           placeNow(renames, item, deed.place) === place,
       )
       .slice(-1)
-      .map(deedRemark),
-    now: now.deeds.filter((deed) => doing(deed, item) && deed.place === place).map(deedRemark),
+      .map((deed) => tagRemark(deed)),
+    now: now.deeds.filter((deed) => doing(deed, item) && deed.place === place).map((deed) => tagRemark(deed)),
   };
 }

@@ -1,11 +1,12 @@
 /** Hangs each finding that the steps brought on the change that explains it; one that no change explains is a change of its own. */
 import type {Remark} from '../build/found.js';
 import type {Finding} from '../findings/model.js';
-import {deedRemark} from './deed-changes.js';
 import type {Sides} from './judge.js';
 import type {Piece} from './model.js';
+import {tagRemark} from './remarks.js';
 import {idNow} from './renames.js';
 
+/** All the pieces, those that explain a finding weakened by it, and one more for each finding that none explains. */
 export function withFindings(pieces: readonly Piece[], found: readonly Finding[], sides: Sides): Piece[] {
   const result = [...pieces];
   for (const finding of found) {
@@ -75,6 +76,7 @@ const LOSS: Readonly<Record<string, readonly string[]>> = {
   'lock-wrong-kind': ['lock'],
   'lock-before-torque': ['lock'],
   'left-out': ['install'],
+  'left-in': ['remove'],
   'left-slack': ['torque', 'angle'],
   'left-unlocked': ['lock'],
   'left-unstriped': ['stripe'],
@@ -117,5 +119,5 @@ function stepsBefore({name, item}: Finding, {before, renames}: Sides): Remark[] 
   const verbs = LOSS[name] ?? [];
   return before.deeds
     .filter((deed) => idNow(renames, deed.item) === item && verbs.includes(deed.verb))
-    .map(deedRemark);
+    .map((deed) => tagRemark(deed));
 }

@@ -36,6 +36,7 @@ const WORDS: Readonly<Record<string, {readonly gone: string; readonly come: stri
   installed: {gone: 'need no longer be measured with this in:', come: 'to be measured with this in:'},
   tight: {gone: 'need no longer be measured with this tight:', come: 'to be measured with this tight:'},
   install: {gone: 'need no longer be installed', come: 'must be installed'},
+  remove: {gone: 'need no longer come out again', come: 'must come out again'},
   renew: {gone: 'need no longer be renewed', come: 'must be renewed'},
   inspect: {gone: 'need no longer be inspected', come: 'must be inspected'},
   stripe: {gone: 'need no longer be striped', come: 'must be striped'},

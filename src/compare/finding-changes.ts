@@ -12,7 +12,7 @@ import {applyEdits, type Edit} from '../text/edit.js';
 import {source} from '../text/source.js';
 import {demandsOf} from './demands.js';
 import type {Sides} from './judge.js';
-import {idNow} from './renames.js';
+import {idNow, itemBefore} from './renames.js';
 import {judged} from './values.js';
 
 export interface FoundChanges {
@@ -20,6 +20,7 @@ export interface FoundChanges {
   readonly settled: readonly Finding[];
 }
 
+/** By meaning and number: of three findings of one meaning where there were two, the third is brought. */
 export function findingChanges(sides: Sides): FoundChanges {
   const {before, now} = sides;
   const [old, fresh] = [before.findings.map(oldKey(sides)), now.findings.map(newKey(sides))];
@@ -65,7 +66,7 @@ const UNCLEAR = new Set([
 function isWorseValue({name, item}: Finding, {before, now, renames}: Sides): boolean {
   const group = FINDINGS.find((kind) => kind.name === name)?.group;
   if (item === undefined || (group !== 'engineering' && name !== 'spec-contradiction')) return false;
-  const old = [...before.book.spec.items.values()].find(({id}) => idNow(renames, id) === item);
+  const old = itemBefore(before.book.spec, renames, item);
   const fresh = now.book.spec.items.get(item);
   if (old === undefined || fresh === undefined) return false;
   const values = new Map(demandsOf(old).map(({aspect, value}) => [aspect, value]));
@@ -84,14 +85,13 @@ function sameSpecification({before, now}: Sides): boolean {
 }
 
 /** Both sides' findings under the names of the new side. */
-function oldKey({before, now, renames, steps}: Sides): (finding: Finding) => string {
+function oldKey({before, renames, steps}: Sides): (finding: Finding) => string {
   const byFile = new Map([...steps.procedures].map(([old, fresh]) => [old.source.file, fresh.source.file]));
   const yaml = yamlNames(before.book);
-  const fresh = new Set(now.book.procedures.map(({source: {file}}) => file));
   return (finding) => {
     const {file} = finding.where;
-    // A file of the new side stands here when its own steps were judged by the old specification.
-    const name = yaml.get(file) ?? byFile.get(file) ?? (fresh.has(file) ? file : file);
+    // A file of the new side alone comes up too, where its steps were judged by the old specification.
+    const name = yaml.get(file) ?? byFile.get(file) ?? file;
     return meaningOf(finding, name, finding.item === undefined ? undefined : idNow(renames, finding.item));
   };
 }

@@ -4,7 +4,7 @@ import type {Amount} from '../quantity/model.js';
 import type {Job} from '../spec/job.js';
 import type {Located} from '../spec/model.js';
 import type {Where} from '../text/source.js';
-import type {Effect, Piece} from './model.js';
+import type {Piece} from './model.js';
 
 /** Jobs are matched by number. */
 export function jobChanges(before: readonly Job[], now: readonly Job[]): Piece[] {
@@ -14,12 +14,20 @@ export function jobChanges(before: readonly Job[], now: readonly Job[]): Piece[]
     ...before.flatMap((job) => {
       const other = fresh.get(job.number);
       return other === undefined
-        ? [piece('changed', job.number, 'job', 'taken out', job.where, undefined)]
+        ? [
+            piece(
+              {effect: 'changed', number: job.number, aspect: 'job', says: 'taken out'},
+              job.where,
+              undefined,
+            ),
+          ]
         : fieldChanges(job, other);
     }),
     ...now
       .filter(({number}) => !known.has(number))
-      .map((job) => piece('changed', job.number, 'job', 'new', undefined, job.where)),
+      .map((job) =>
+        piece({effect: 'changed', number: job.number, aspect: 'job', says: 'new'}, undefined, job.where),
+      ),
   ];
 }
 
@@ -35,7 +43,13 @@ function fieldChanges(before: Job, now: Job): Piece[] {
     if (was?.says === is?.says) return [];
     const effect = field === 'note' ? 'reworded' : 'changed';
     const says = `${field} ${was?.says ?? 'not stated'}, now ${is?.says ?? 'not stated'}`;
-    return [piece(effect, now.number, field, says, was?.where ?? before.where, is?.where ?? now.where)];
+    return [
+      piece(
+        {effect, number: now.number, aspect: field, says},
+        was?.where ?? before.where,
+        is?.where ?? now.where,
+      ),
+    ];
   });
 }
 
@@ -57,13 +71,10 @@ function fieldsOf(job: Job): Map<string, Field> {
 }
 
 function piece(
-  effect: Effect,
-  number: string,
-  aspect: string,
-  says: string,
+  {number, ...told}: Pick<Piece, 'effect' | 'aspect' | 'says'> & {readonly number: string},
   before: Where | undefined,
   now: Where | undefined,
 ): Piece {
   const at = (where: Where | undefined) => (where === undefined ? [] : [{where, says: `job ${number}`}]);
-  return {effect, subject: `job ${number}`, aspect, says, before: at(before), now: at(now)};
+  return {...told, subject: `job ${number}`, before: at(before), now: at(now)};
 }

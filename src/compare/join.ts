@@ -7,14 +7,19 @@ import type {Finding} from '../findings/model.js';
 import {itemAt} from '../findings/phrase.js';
 import {placesOf} from '../spec/items.js';
 import {withFindings} from './explain.js';
+import {grouped} from './grouped.js';
 import type {Sides} from './judge.js';
 import {type Change, EFFECTS, type Piece, type Side} from './model.js';
-import {idNow} from './renames.js';
+import {itemBefore} from './renames.js';
 import {requiredOf} from './required.js';
 import {isOfWords} from './reworded.js';
 import {withoutTwins} from './twins.js';
 import {LOST_WORD} from './words.js';
 
+/**
+ * The changes of a comparison, in the order in which they are told. `rewordings` are what is left of the steps, of which
+ * those are dropped that a graver change tells already; `found` are the findings that the steps brought.
+ */
 export function joined(
   pieces: readonly Piece[],
   rewordings: readonly Piece[],
@@ -28,12 +33,10 @@ export function joined(
   const rest = rewordings.filter(
     (piece) => isOfWords(piece) || ![...piece.before, ...piece.now].some((one) => told.has(lineOf(one))),
   );
-  const grouped = new Map<string, Piece[]>();
-  for (const piece of [...explained, ...rest]) {
-    const key = JSON.stringify([piece.effect, piece.subject, piece.aspect, piece.says]);
-    grouped.set(key, [...(grouped.get(key) ?? []), piece]);
-  }
-  return [...grouped.values()].map((group) => changeOf(group, sides)).sort(inOrder(sides));
+  const alike = grouped([...explained, ...rest], ({effect, subject, aspect, says}) =>
+    JSON.stringify([effect, subject, aspect, says]),
+  );
+  return [...alike.values()].map((group) => changeOf(group, sides)).sort(inOrder(sides));
 }
 
 /** The step that a remark stands in is what its words begin with, up to the colon. */
@@ -86,8 +89,7 @@ function required(
   which: 'before' | 'now',
 ): string {
   if (which === 'now') return requiredOf(now.book.spec, item, aspect);
-  const old = [...before.book.spec.items.keys()].find((id) => idNow(renames, id) === item) ?? item;
-  return requiredOf(before.book.spec, old, aspect);
+  return requiredOf(before.book.spec, itemBefore(before.book.spec, renames, item)?.id ?? item, aspect);
 }
 
 /** What is said of a step twice, of its tag and of a clause in it, is said once. */

@@ -1,8 +1,9 @@
 /** Steps that were joined to another: their work is still done, and one box and one set of initials went with each. */
-import {type StepRef, whereIn} from '../build/program.js';
+import type {StepRef} from '../build/program.js';
 import {stepName} from '../build/tell.js';
 import type {Sides} from './judge.js';
 import type {Piece} from './model.js';
+import {stepRemark} from './remarks.js';
 
 /** By the step of the old side that is gone: all that it did is done in one step that was there before. */
 export function joinedSteps({steps, deeds}: Sides): Map<StepRef | undefined, Piece> {
@@ -22,16 +23,12 @@ export function joinedSteps({steps, deeds}: Sides): Map<StepRef | undefined, Pie
 }
 
 function piece(before: StepRef, to: StepRef): Piece {
-  const remark = (step: StepRef) => ({
-    where: whereIn(step, step.step.headSpan),
-    says: `${stepName(step)}: ${step.step.text}`,
-  });
   return {
     effect: 'changed',
     subject: stepName(before),
     aspect: 'sign-off',
     says: `joined to ${stepName(to)}: one box and one set of initials fewer`,
-    before: [remark(before)],
-    now: [remark(to)],
+    before: [stepRemark(before)],
+    now: [stepRemark(to)],
   };
 }

@@ -18,6 +18,7 @@ export function featuresOf({tags, text, id}: Step, idNow: (id: string) => string
   return {deeds, words, key: `${deeds.join()}\n${words.join(' ')}`, ...(id !== undefined && {id})};
 }
 
+/** Words and numbers in small letters, marks between them left out. */
 export function wordsOf(text: string): readonly string[] {
   return text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
 }

@@ -1,6 +1,8 @@
 /** Which deed of the new side is which of the old: by verb, item and place, first within steps that belong together. */
 import type {StepRef} from '../build/program.js';
+import {idsOf} from '../procedure/values.js';
 import type {Deed} from './deeds.js';
+import {grouped} from './grouped.js';
 import {idNow, placeNow, type Renames} from './renames.js';
 
 export interface MatchedDeeds {
@@ -9,6 +11,10 @@ export interface MatchedDeeds {
   readonly come: readonly Deed[];
 }
 
+/**
+ * Of deeds alike in verb, item and place those in steps that belong together are one, then those done under the same
+ * conditions, then any: what is done once more or once fewer is counted, wherever it stands.
+ */
 export function matchDeeds(
   before: readonly Deed[],
   now: readonly Deed[],
@@ -21,7 +27,10 @@ export function matchDeeds(
   const gone: Deed[] = [];
   for (const [key, deeds] of ours) {
     const free = theirs.get(key) ?? [];
-    const left = take(deeds, free, kept, (a, b) => nowOf.get(a.step) === b.step);
+    const inStep = (a: Deed, b: Deed) => nowOf.get(a.step) === b.step;
+    // One step may put two locks on the same fastener.
+    const others = take(deeds, free, kept, (a, b) => inStep(a, b) && withOf(a, renames) === withOf(b));
+    const left = take(others, free, kept, inStep);
     const alike = take(left, free, kept, (a, b) => a.when.join() === b.when.join());
     gone.push(...take(alike, free, kept, () => true));
   }
@@ -43,6 +52,13 @@ function take(
   });
 }
 
+/** The materials that the tag names, under the names of the new side. */
+function withOf({tag}: Deed, renames?: Renames): string {
+  return idsOf(tag, 'with')
+    .map((id) => (renames === undefined ? id : idNow(renames, id)))
+    .join();
+}
+
 /** The key of a deed of the old side under the names of the new one. */
 function deedKey({verb, item, place}: Deed, renames: Renames): string {
   const id = idNow(renames, item);
@@ -51,14 +67,4 @@ function deedKey({verb, item, place}: Deed, renames: Renames): string {
 
 function keyOf(verb: string, item: string, place: string): string {
   return `${verb} ${item} ${place}`;
-}
-
-function grouped<T>(list: readonly T[], key: (one: T) => string): Map<string, T[]> {
-  const map = new Map<string, T[]>();
-  for (const one of list) {
-    const known = map.get(key(one));
-    if (known === undefined) map.set(key(one), [one]);
-    else known.push(one);
-  }
-  return map;
 }

@@ -17,6 +17,7 @@ export interface Matched {
   readonly procedures: ReadonlyMap<Procedure, Procedure>;
 }
 
+/** `idNow` gives the new name of an item of the old side. */
 export function matchSteps(before: BookSide, now: BookSide, idNow: (id: string) => string): Matched {
   const features = new Map<StepRef, Features>();
   for (const step of before.run.program.steps) features.set(step, featuresOf(step.step, idNow));

@@ -1,8 +1,10 @@
 /** Steps that stand elsewhere now: those that moved together are told together. */
-import {type StepRef, whereIn} from '../build/program.js';
+import type {StepRef} from '../build/program.js';
 import {baseName, stepName} from '../build/tell.js';
 import type {Piece, StepPair} from './model.js';
+import {stepRemark} from './remarks.js';
 
+/** One piece a run, at its first step. A run goes on for as long as its steps followed each other on both sides. */
 export function movedRuns(pairs: readonly StepPair[]): Piece[] {
   const runs: Moved[][] = [];
   for (const {before, now, moved} of pairs) {
@@ -39,18 +41,14 @@ function runPiece(run: readonly Moved[]): Piece[] {
     one
       ? stepName(from)
       : `steps ${from.step.number}–${to.step.number} of ${baseName(from.procedure.source.file)}`;
-  const remark = (step: StepRef) => ({
-    where: whereIn(step, step.step.headSpan),
-    says: `${stepName(step)}: ${step.step.text}`,
-  });
   return [
     {
       effect: 'reworded',
       subject: named(first.now, last.now),
       aspect: one ? 'step' : 'moved',
       says: `moved, ${named(first.before, last.before)} before`,
-      before: [remark(first.before)],
-      now: [remark(first.now)],
+      before: [stepRemark(first.before)],
+      now: [stepRemark(first.now)],
     },
   ];
 }

@@ -3,10 +3,10 @@ import type {Action} from '../build/program.js';
 import type {Relations} from '../build/relations.js';
 import {placesOf} from '../spec/items.js';
 import type {Joint} from '../spec/model.js';
-import {deedRemark} from './deed-changes.js';
 import type {Deed} from './deeds.js';
 import {DONE, type Judge} from './judge.js';
 import type {Piece} from './model.js';
+import {tagRemark} from './remarks.js';
 
 export const openedJoints: Judge = ({deeds, now}) => {
   const opening = deeds.come.filter(({verb}) => verb === 'loosen' || verb === 'remove');
@@ -49,6 +49,6 @@ function piece(deed: Deed, joints: readonly string[]): Piece {
     aspect: deed.verb,
     says: `${DONE[deed.verb] ?? deed.verb} after ${joints.join(' and ')} ${joints.length === 1 ? 'was' : 'were'} sealed`,
     before: [],
-    now: [deedRemark(deed)],
+    now: [tagRemark(deed)],
   };
 }

@@ -5,11 +5,11 @@
 import type {FactKind, State} from '../build/facts.js';
 import type {Tag} from '../procedure/model.js';
 import type {Verb} from '../procedure/verbs.js';
-import {deedRemark} from './deed-changes.js';
 import type {Deed} from './deeds.js';
 import {DONE, type Judge, type Sides} from './judge.js';
 import type {Piece} from './model.js';
 import {relatedTo} from './related.js';
+import {tagRemark} from './remarks.js';
 import type {BookSide} from './side.js';
 
 export const orderChanges: Judge = (sides) => {
@@ -30,7 +30,7 @@ export const orderChanges: Judge = (sides) => {
     if (was[index] === is[index]) continue;
     const one = told.get(guard[1]) ?? {guard, after: new Set(), before: new Set()};
     told.set(guard[1], one);
-    const way = guard[1] && position(guard[1]) < position(work[1]) ? one.before : one.after;
+    const way = position(guard[1]) < position(work[1]) ? one.before : one.after;
     way.add(`${work[1].item} ${DONE[work[1].verb] ?? work[1].verb}`);
   }
   return [...told.values()].map(piece);
@@ -99,13 +99,15 @@ function outOfOrder(kept: readonly Kept[]): Kept[] {
   });
 }
 
-const MOST_TAGS = 10_000;
-
+/** By its step in the build, then by its place in the text: looking a tag up among those of its step takes too long. */
 function position({step, tag}: Deed): number {
-  return step.order * MOST_TAGS + step.step.tags.indexOf(tag);
+  return step.order * LONGEST_TEXT + tag.span.start;
 }
 
-/** How the work's fact stands just before the guard, on one side. */
+/** No procedure that is read from disk has more characters. */
+const LONGEST_TEXT = 4 * 1024 * 1024;
+
+/** How the work's fact stands just before the guard, on one side; in the order in which they are asked for. */
 function standings({run}: BookSide, wanted: readonly (readonly [guard: Deed, work: Deed])[]): string[] {
   const byTag = new Map<Tag, number[]>();
   for (const [index, [guard]] of wanted.entries())
@@ -141,8 +143,8 @@ function piece({guard: [was, is], after, before}: Told): Piece {
     place: is.place,
     aspect: is.verb,
     says: `${word} ${parts.join(' and ')} now, the other way round before`,
-    before: [deedRemark(was)],
-    now: [deedRemark(is)],
+    before: [tagRemark(was)],
+    now: [tagRemark(is)],
   };
 }
 

@@ -1,10 +1,9 @@
 /** Prose outside steps (introductions, notes, headings) that is worded anew, gone or new: nothing checks it, people read it. */
 import type {Remark} from '../build/found.js';
 import {baseName} from '../build/tell.js';
-import {align, type Pair} from './align.js';
-import {assign} from './assign.js';
 import type {Judge} from './judge.js';
 import {type Features, wordsOf} from './likeness.js';
+import {matchTexts} from './match-texts.js';
 import type {Piece} from './model.js';
 import {type Passage, passagesOf} from './prose.js';
 import {firstWords, sentencesIn, type Wording, wordedPiece} from './words.js';
@@ -13,7 +12,7 @@ import {firstWords, sentencesIn, type Wording, wordedPiece} from './words.js';
 export const passageChanges: Judge = ({before, now}) => {
   const [old, fresh] = [before, now].map(({book}) => book.procedures.flatMap(passagesOf));
   if (old === undefined || fresh === undefined) return [];
-  const pairs = paired(old, fresh);
+  const pairs = matchTexts(old.map(features), fresh.map(features));
   const [usedOld, usedFresh] = [new Set(pairs.map(([a]) => a)), new Set(pairs.map(([, b]) => b))];
   const elsewhere = sentencesIn(now);
   const said = sentencesIn(before);
@@ -57,21 +56,6 @@ function remark({procedure, under, isTitle, text, span}: Passage): Remark {
   const {file} = procedure.source;
   const place = under === '' || isTitle ? baseName(file) : `${baseName(file)}, under ${under}`;
   return {where: {file, span}, says: `${place}: ${text}`};
-}
-
-function paired(old: readonly Passage[], fresh: readonly Passage[]): Pair[] {
-  const [a, b] = [old.map(features), fresh.map(features)];
-  const inOrder = align(a, b);
-  const [usedA, usedB] = [new Set(inOrder.map(([i]) => i)), new Set(inOrder.map(([, j]) => j))];
-  const restA = [...a.keys()].filter((index) => !usedA.has(index));
-  const restB = [...b.keys()].filter((index) => !usedB.has(index));
-  const known = (all: readonly Features[], rest: readonly number[]) =>
-    rest.flatMap((index) => all[index] ?? []);
-  const moved = assign(known(a, restA), known(b, restB)).flatMap(([i, j]): Pair[] => {
-    const [first, second] = [restA[i], restB[j]];
-    return first === undefined || second === undefined ? [] : [[first, second]];
-  });
-  return [...inOrder, ...moved];
 }
 
 /** A heading is like a heading only. */

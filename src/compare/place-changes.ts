@@ -4,6 +4,7 @@ import type {Sides} from './judge.js';
 import type {Effect, Piece} from './model.js';
 import {placeNow} from './renames.js';
 
+/** `item` is of the old side and `other` the same item of the new one. */
 export function placeChanges(item: Item, other: Item, {renames}: Sides): Piece[] {
   const old = item.at.map((place) => placeNow(renames, other.id, place));
   const gone = old.filter((place) => !other.at.includes(place));

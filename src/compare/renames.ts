@@ -14,6 +14,7 @@ export interface Renames {
   readonly places: ReadonlyMap<string, ReadonlyMap<string, string>>;
 }
 
+/** Items first: the places of two items are held together only where both are one item. */
 export function renamesOf({spec: before, procedures}: Book, fresh: Book): Renames {
   const now = fresh.spec;
   const same = renamedItems(before, now);
@@ -33,6 +34,17 @@ export function idNow({items}: Renames, id: string): string {
   return items.get(id) ?? id;
 }
 
+/** The item of the old side's specification that has this name on the new side; undefined where it is new. */
+export function itemBefore(
+  before: Pick<Specification, 'items'>,
+  {items}: Renames,
+  id: string,
+): Item | undefined {
+  for (const [old, fresh] of items) if (fresh === id) return before.items.get(old);
+  // A name that stayed; but one that was given away is that of another item now.
+  return items.has(id) ? undefined : before.items.get(id);
+}
+
 /** The new name of a place of an item, which is named as the new side does. */
 export function placeNow({places}: Renames, item: string, place: string): string {
   return places.get(item)?.get(place) ?? place;
@@ -40,7 +52,7 @@ export function placeNow({places}: Renames, item: string, place: string): string
 
 /**
  * Two ids are one item where kind and demands are the same once names that one side lacks are left out of them;
- * where several are, the names decide. A pair found makes others plain, so it is gone over until nothing is added.
+ * where several are, the names decide.
  */
 function renamedItems(before: Specification, now: Specification): Map<string, string> {
   const found = new Map<string, string>();

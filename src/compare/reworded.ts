@@ -1,12 +1,13 @@
 /** What is left of the steps: words, places in the order and ways of writing that changed while no tag or value did. */
 import type {Remark} from '../build/found.js';
-import {type StepRef, whereIn} from '../build/program.js';
+import type {StepRef} from '../build/program.js';
 import {stepName} from '../build/tell.js';
 import {joinedSteps} from './joined-steps.js';
 import type {Judge} from './judge.js';
 import type {Piece, StepPair} from './model.js';
 import {movedRuns} from './moved-runs.js';
 import {wordsOfStep} from './prose.js';
+import {stepRemark} from './remarks.js';
 import {LOST_WORD, sentencesIn, type Wording, wordedPiece} from './words.js';
 
 /** Told of a step even where something graver is said of it: its words are not in that. */
@@ -48,8 +49,8 @@ function stepPiece({before, now}: StepPair): Piece[] {
       subject: stepName(step),
       aspect: 'step',
       says: how,
-      before: before === undefined ? [] : [remark(before)],
-      now: now === undefined ? [] : [remark(now)],
+      before: before === undefined ? [] : [inFull(before)],
+      now: now === undefined ? [] : [inFull(now)],
     },
   ];
 }
@@ -63,9 +64,10 @@ function rawTags({step}: StepRef): string {
 }
 
 function wording(step: StepRef): Wording {
-  return {text: wordsOfStep(step.step), remark: remark(step)};
+  return {text: wordsOfStep(step.step), remark: inFull(step)};
 }
 
-function remark(step: StepRef): Remark {
-  return {where: whereIn(step, step.step.headSpan), says: `${stepName(step)}: ${wordsOfStep(step.step)}`};
+/** With all that stands in its item, since it is the words that a reader has to compare here. */
+function inFull(step: StepRef): Remark {
+  return stepRemark(step, wordsOfStep(step.step));
 }

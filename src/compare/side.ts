@@ -13,6 +13,7 @@ export interface BookSide {
   readonly findings: readonly Finding[];
 }
 
+/** Walks the whole book once. */
 export function sideOf(book: Book, findings: readonly Finding[]): BookSide {
   const run = ledger(book);
   return {book, run, findings, deeds: deedsOf(book, run.program)};

@@ -1,5 +1,6 @@
 /** What is no longer asked for and no longer done is one loss, told of what is asked for, with the steps that went. */
 import {placesOf} from '../spec/items.js';
+import {grouped} from './grouped.js';
 import type {Sides} from './judge.js';
 import type {Piece} from './model.js';
 
@@ -7,6 +8,7 @@ import type {Piece} from './model.js';
 export function withoutTwins(pieces: readonly Piece[], {before, now}: Sides): Piece[] {
   const done = grouped(
     pieces.filter(({asks, item, says}) => !asks && item !== undefined && WHOLLY.test(says)),
+    keyOf,
   );
   const swallowed = new Set<Piece>();
   const joined = pieces.map((piece) => {
@@ -26,15 +28,9 @@ export function withoutTwins(pieces: readonly Piece[], {before, now}: Sides): Pi
   return joined.filter((piece) => !swallowed.has(piece));
 }
 
-/** How the steps say that nothing of the kind is left, or that it is all new. */
+/** How the steps say that nothing of the kind is left, or that it is all new: the words of `deed-changes.ts`. */
 const WHOLLY = /^no longer \S+$|^\S+ now$/;
 
 function keyOf({effect, item, aspect}: Piece): string {
   return `${effect} ${item} ${aspect}`;
-}
-
-function grouped(pieces: readonly Piece[]): Map<string, Piece[]> {
-  const map = new Map<string, Piece[]>();
-  for (const piece of pieces) map.set(keyOf(piece), [...(map.get(keyOf(piece)) ?? []), piece]);
-  return map;
 }

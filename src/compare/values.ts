@@ -2,7 +2,7 @@
 import {dimensionOf, limitsOf} from '../quantity/convert.js';
 import {formatAmount} from '../quantity/format.js';
 import type {Amount} from '../quantity/model.js';
-import type {Demanded, Stricter} from './demand.js';
+import type {Demanded, GradedWord, Stricter} from './demand.js';
 import {type Judgement, judgedLimits} from './limits.js';
 import type {Effect} from './model.js';
 import {judgedPasses} from './passes.js';
@@ -19,6 +19,7 @@ export function judged(before: Demanded, now: Demanded): readonly Judgement[] {
 function judgedOther(before: Demanded, now: Demanded): Effect | undefined {
   if (before.type === 'amounts' && now.type === 'amounts') return judgedPasses(before.amounts, now.amounts);
   if (before.type === 'any-of' && now.type === 'any-of') return judgedChoice(before.ids, now.ids);
+  if (before.type === 'all-of' && now.type === 'all-of') return judgedChoice(now.ids, before.ids);
   if (before.type === 'options' && now.type === 'options') return judgedOptions(before.ids, now.ids);
   if (before.type === 'word' && now.type === 'word') return judgedWord(before, now);
   if (before.type === 'id' && now.type === 'id') return before.id === now.id ? undefined : 'changed';
@@ -37,6 +38,8 @@ export function valueSays(value: Demanded): string {
       return 'none';
     case 'any-of':
       return value.ids.join(' or ');
+    case 'all-of':
+      return value.ids.join(' and ');
     case 'options':
       return value.ids.length === 0 ? 'every engine' : `only with ${value.ids.join(' or ')}`;
     case 'word':
@@ -59,7 +62,8 @@ function judgedAmount(before: Amount, now: Amount, stricter: Stricter): readonly
   const bothSingle = before.form === 'single' && now.form === 'single';
   if (stricter === 'narrower') return bothSingle ? [{effect: 'changed'}] : judgedLimits(before, now);
   const rise = limitsOf(now).low - limitsOf(before).low;
-  if (rise === 0) return [{effect: 'changed'}];
+  // Two that are bounded above alone have no lower end to rise, and the difference is no number.
+  if (rise === 0 || Number.isNaN(rise)) return [{effect: 'changed'}];
   return [{effect: rise > 0 === (stricter === 'more') ? 'strengthened' : 'weakened'}];
 }
 
@@ -81,14 +85,10 @@ function judgedOptions(before: readonly string[], now: readonly string[]): Effec
   return more ? 'strengthened' : 'changed';
 }
 
-interface Word {
-  readonly word: string;
-  readonly grade?: number;
-}
-
-function judgedWord(before: Word, now: Word): Effect | undefined {
+function judgedWord(before: GradedWord, now: GradedWord): Effect | undefined {
   if (before.word === now.word) return undefined;
-  if (before.grade === undefined || now.grade === undefined || before.grade === now.grade) return 'changed';
+  if (before.scale !== now.scale || before.grade === undefined || now.grade === undefined) return 'changed';
+  if (before.grade === now.grade) return 'changed';
   return now.grade < before.grade ? 'weakened' : 'strengthened';
 }
 

@@ -1,11 +1,11 @@
 /** Waivers added, taken out, or given another reason. */
 import type {Remark} from '../build/found.js';
-import {type StepRef, whereIn} from '../build/program.js';
-import {stepName} from '../build/tell.js';
+import type {StepRef} from '../build/program.js';
 import type {Tag} from '../procedure/model.js';
 import {wordsOf} from '../procedure/values.js';
 import type {Judge} from './judge.js';
 import type {Effect, Piece} from './model.js';
+import {tagRemark} from './remarks.js';
 import type {BookSide} from './side.js';
 
 export const waiverChanges: Judge = ({before, now, steps}) => {
@@ -19,13 +19,13 @@ export const waiverChanges: Judge = ({before, now, steps}) => {
       sameStep === -1 ? fresh.findIndex((one) => one.name === old.name && shareItem(old, one)) : sameStep;
     const [other] = index === -1 ? [] : fresh.splice(index, 1);
     if (other === undefined)
-      pieces.push(piece('strengthened', old.name, 'no longer waived', [remark(old)], []));
+      pieces.push(piece('strengthened', old.name, 'no longer waived', {before: [tagRemark(old)]}));
     else pieces.push(...reasonChange(old, other));
   }
   return [
     ...pieces,
     ...fresh.map((one) =>
-      piece('weakened', one.name, `waived now: ${reason(one) ?? 'no reason given'}`, [], [remark(one)]),
+      piece('weakened', one.name, `waived now: ${reason(one) ?? 'no reason given'}`, {now: [tagRemark(one)]}),
     ),
   ];
 };
@@ -60,7 +60,7 @@ function reason({tag}: Waiver): string | undefined {
 function reasonChange(old: Waiver, fresh: Waiver): Piece[] {
   const [was, is] = [reason(old), reason(fresh)];
   const [by, nowBy] = [wordsOf(old.tag, 'by'), wordsOf(fresh.tag, 'by')];
-  const at = [[remark(old)], [remark(fresh)]] as const;
+  const at = {before: [tagRemark(old)], now: [tagRemark(fresh)]};
   return [
     ...(was === is
       ? []
@@ -69,7 +69,7 @@ function reasonChange(old: Waiver, fresh: Waiver): Piece[] {
             'reworded',
             fresh.name,
             `waived because ${is ?? 'of no reason given'}, before because ${was ?? 'of no reason given'}`,
-            ...at,
+            at,
           ),
         ]),
     ...(by === nowBy
@@ -79,7 +79,7 @@ function reasonChange(old: Waiver, fresh: Waiver): Piece[] {
             nowBy === undefined ? 'weakened' : 'changed',
             fresh.name,
             `approved by ${nowBy ?? 'nobody'}, before by ${by ?? 'nobody'}`,
-            ...at,
+            at,
           ),
         ]),
   ];
@@ -89,12 +89,7 @@ function piece(
   effect: Effect,
   name: string,
   says: string,
-  before: readonly Remark[],
-  now: readonly Remark[],
+  {before = [], now = []}: {readonly before?: readonly Remark[]; readonly now?: readonly Remark[]},
 ): Piece {
   return {effect, subject: `waiver of ${name}`, aspect: 'waiver', says, before, now};
-}
-
-function remark({step, tag}: Waiver): Remark {
-  return {where: whereIn(step, tag.span), says: `${stepName(step)}: ${tag.raw.trim()}`};
 }

@@ -39,6 +39,7 @@ export function firstWords(text: string): string {
 
 const FIRST = 8;
 
+/** Always `reworded`: that no tag or value changed is for the judges of tags and values to say. */
 export function wordedPiece(
   {subject, how, before, now}: Worded,
   elsewhere: (sentence: string) => boolean,

@@ -71,7 +71,7 @@ export class BookView {
   }
 
   get ledger(): Ledger {
-    this.#ledger ??= ledger(this.loaded.book, this.#options.memory?.part);
+    this.#ledger ??= ledger(this.loaded.book, this.#options.memory);
     return this.#ledger;
   }
 

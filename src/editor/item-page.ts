@@ -28,6 +28,7 @@ function fieldsOf(item: Item, spec: Specification): string[] {
         ...flags({
           'new each time': item.singleUse,
           reused: item.reused,
+          temporary: item.temporary,
           'turned as it goes in': item.turning,
         }),
         ...stated('size', item.size, spec),
@@ -94,7 +95,7 @@ function fastenerFields(item: Fastener, spec: Specification): string[] {
     ...stated('then turn', item.angle, spec),
     ...stated('passes', item.passes, spec),
     ...stated('threads', item.threads, spec),
-    ...stated('lock', item.lock, spec),
+    ...stated('lock', item.lock, spec, ' and '),
     ...flags({'striped with paint': item.stripe, 'new each time': item.singleUse}),
     ...stated('thread', item.thread, spec),
     ...stated('grade', item.grade, spec),
@@ -119,6 +120,7 @@ function stated(
   label: string,
   value: Specified<Amount | string | readonly (Amount | string)[] | number> | undefined,
   spec: Specification,
+  joiner = ' or ',
 ): string[] {
   if (value === undefined) return [];
   const {source, note, because, fromPractice} = value;
@@ -128,7 +130,7 @@ function stated(
     ...(source === undefined ? [] : [plain(spec.sources.get(source)?.title ?? source)]),
     ...(fromPractice ? ['practice of the shop'] : []),
   ];
-  const text = `**${valueText(value.value, spec)}**`;
+  const text = `**${valueText(value.value, spec, joiner)}**`;
   return [line(label, from.length === 0 ? text : `${text} (${from.join('; ')})`)];
 }
 
@@ -136,9 +138,10 @@ function stated(
 export function valueText(
   value: Amount | string | readonly (Amount | string)[] | number,
   spec: Specification,
+  joiner = ' or ',
 ): string {
   if (typeof value === 'number') return String(value);
   if (typeof value === 'string') return plain(value);
   if ('form' in value) return plain(told(value, spec));
-  return value.map((one) => valueText(one, spec)).join(' or ');
+  return value.map((one) => valueText(one, spec)).join(joiner);
 }

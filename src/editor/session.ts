@@ -18,6 +18,8 @@ export interface SessionOptions {
   readonly pull: boolean;
   /** The client can be told that what it asked for has changed. */
   readonly refreshes: readonly Refresh[];
+  /** Milliseconds of reading, or of the first check, after which the client is told that the server works. */
+  readonly progressAfter?: number | undefined;
 }
 
 export type Refresh = 'diagnostics' | 'codeLens' | 'inlayHint';
@@ -34,7 +36,7 @@ export interface Asked {
 const CANCELLED = -32800;
 
 /** Milliseconds from a change to the check: the changes of one keystroke, or of one fix, come together. */
-const SOON = 5;
+const SOON = 2;
 /** No more than this is waited for where a check takes long: a quarter of what it takes. */
 const LATER = 40;
 
@@ -52,6 +54,7 @@ export class Session {
   #timer: NodeJS.Timeout | undefined;
   #changes = 0;
   #lastCheck = 0;
+  #isTelling = false;
 
   constructor(connection: Connection, documents: TextDocuments<TextDocument>, options: SessionOptions) {
     this.#connection = connection;
@@ -146,7 +149,15 @@ export class Session {
   #schedule(): void {
     this.#changes++;
     clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => void this.#run(), Math.min(LATER, Math.max(SOON, this.#lastCheck / 4)));
+    this.#timer = setTimeout(
+      () => void this.#runOnce(),
+      Math.min(LATER, Math.max(SOON, this.#lastCheck / 4)),
+    );
+  }
+
+  /** The first check of a large book takes as long as its reading, and nobody sees anything before it is done. */
+  #runOnce(): Promise<void> {
+    return this.desk.last.views.length === 0 ? this.#progress(this.#run()) : this.#run();
   }
 
   async #run(): Promise<void> {
@@ -161,7 +172,7 @@ export class Session {
         // What was typed meanwhile comes first: a check for it is on its way.
         if (changes !== this.#changes) return;
         work();
-        await new Promise((done) => setImmediate(done));
+        await turn();
       }
       this.#lastCheck = performance.now() - start;
       if (changes !== this.#changes) return;
@@ -169,7 +180,7 @@ export class Session {
       if (worked.views.some(({loaded}) => loaded.jobs.length > 0))
         this.#send(worked, (view) => this.#soFar(view));
       for (const work of jobWorksOf(worked.views)) {
-        await new Promise((done) => setImmediate(done));
+        await turn();
         if (changes !== this.#changes) return;
         work();
       }
@@ -241,7 +252,10 @@ export class Session {
   /** Says that it works where the reading of books takes longer than one waits without wondering. */
   async #progress<T>(work: Promise<T>): Promise<T> {
     // A client that shows no progress has nothing to say about it that anybody should hear.
-    const late = setTimeout(() => void this.#tellOf(work).catch(() => undefined), WONDERING);
+    const late = setTimeout(
+      () => void this.#tellOf(work).catch(() => undefined),
+      this.#options.progressAfter ?? WONDERING,
+    );
     try {
       return await work;
     } finally {
@@ -250,14 +264,25 @@ export class Session {
   }
 
   async #tellOf(work: Promise<unknown>): Promise<void> {
-    const shown = await this.#connection.window.createWorkDoneProgress();
-    shown.begin('Witness Mark', undefined, 'reading the books');
-    await work.catch(() => undefined);
-    shown.done();
+    if (this.#isTelling) return;
+    this.#isTelling = true;
+    try {
+      const shown = await this.#connection.window.createWorkDoneProgress();
+      shown.begin('Witness Mark', undefined, 'reading the books');
+      await work.catch(() => undefined);
+      shown.done();
+    } finally {
+      this.#isTelling = false;
+    }
   }
 }
 
 const WONDERING = 400;
+
+/** Lets the client have its turn: what it sent is read in one round of the event loop and handled in the next. */
+async function turn(): Promise<void> {
+  for (let round = 0; round < 2; round++) await new Promise((done) => setImmediate(done));
+}
 
 function worksOf(views: readonly BookView[]): (() => unknown)[] {
   return views.map((view) => () => view.plain);

@@ -22,6 +22,8 @@ const startShape = z.object({
   diagnostics: z.enum(['push', 'pull']).optional().catch(undefined),
   /** The client's own command that shows what is left undone. */
   undoneCommand: z.string().optional().catch(undefined),
+  /** Milliseconds of reading after which it is shown that the server works. */
+  progressAfter: z.number().min(0).max(60_000).optional().catch(undefined),
 });
 
 export type Start = z.infer<typeof startShape>;

@@ -1,5 +1,5 @@
 /** What the specification bars, and on what. */
-import {lockKindOf} from '../build/effects.js';
+import {lockKindOf} from '../build/locks.js';
 import type {Bar, Item, Specification} from '../spec/model.js';
 
 /** The bar that keeps this material, tool or kind of lock off this item, if there is one. */

@@ -1,6 +1,8 @@
 /** A step uses what may hurt somebody, and no caution of the procedure warns of it. */
-import {whereIn} from '../build/program.js';
-import {hazardsSaid} from './hazards.js';
+import {type Part, whereIn} from '../build/program.js';
+import type {Specification} from '../spec/model.js';
+import {nearest} from '../text/nearest.js';
+import {type Hazard, hazardsOf, hazardsSaid} from './hazards.js';
 import type {FindingKind} from './model.js';
 import {tagWhere} from './phrase.js';
 
@@ -30,22 +32,39 @@ alterations:
 2. Press the shells in. \`install: main-shells\`
 `,
   },
-  part(part, {worked, report}) {
+  part(part, {spec, worked, report}) {
     for (const {hazards, item, action, step} of worked.meetings(part)) {
       const open = hazards.filter(({cautions}) => cautions.length === 0);
       if (open.length === 0) continue;
+      const slip = slipOf(open, part, spec);
       report({
         where: tagWhere(action),
-        message: `${item.id} brings ${hazardsSaid(open)} at step ${step.step.number}, and no caution before it warns of ${open.length === 1 ? 'that' : 'them'}`,
+        message: `${item.id} brings ${hazardsSaid(open)} at step ${step.step.number}, and no caution before it warns of ${open.length === 1 ? 'that' : 'them'}${slip ? `; did you mean ${slip.meant} where a caution says ${slip.word}?` : ''}`,
         item: item.id,
         step,
         related: open.flatMap(({where, value, first}) => [
           {where, says: `${value} is a hazard of ${item.id}`},
           ...(first === undefined ? [] : [{where: whereIn(step, first.span), says: OTHER}]),
         ]),
+        ...(slip && {fix: slip.fix}),
       });
     }
   },
 };
 
 const OTHER = 'this caution stands in another section, and speaks of something else';
+
+/** A hazard word of a caution that nothing of the specification brings, and that is near to one that is missing. */
+function slipOf(open: readonly Hazard[], {procedure}: Part, spec: Specification) {
+  const {file} = procedure.source;
+  const own = procedure.steps.flatMap(({cautions}) => cautions.flatMap(({hazards}) => hazards));
+  if (own.length === 0) return undefined;
+  const known = new Set([...spec.items.values()].flatMap((item) => hazardsOf(item).map(({value}) => value)));
+  const missing = open.map(({value}) => value);
+  for (const {word, span} of own) {
+    const meant = known.has(word) ? undefined : nearest(word, missing);
+    if (meant === undefined) continue;
+    return {word, meant, fix: {title: `Write ${meant} in the caution`, file, edits: [{span, text: meant}]}};
+  }
+  return undefined;
+}

@@ -12,6 +12,7 @@ import type {Specification} from '../spec/model.js';
 import {addAll} from '../text/add-all.js';
 import type {Problem} from '../text/problem.js';
 import {onlyTheBookCanTell} from './alone.js';
+import {doneAnywhere} from './done-anywhere.js';
 import type {HouseFault, HouseFinding} from './house.js';
 import {readHouse} from './house-form.js';
 import {houseKind} from './house-kind.js';
@@ -52,8 +53,8 @@ export interface CheckReport {
  */
 export function check(whole: Book, options: CheckOptions = {}): CheckReport {
   const {memory} = options;
-  const book = forJob(whole, memory?.specificationFor);
-  const run = ledger(book, memory?.part);
+  const book = forJob(whole, memory);
+  const run = ledger(book, memory);
   const houseFaults: HouseFault[] = [];
   const kinds = [...FINDINGS, ...houseKinds(options.house, (fault) => houseFaults.push(fault))];
   // By a specification that is half read nothing can be judged.
@@ -135,7 +136,7 @@ function fromChecks(
   const raised: Raised[] = [];
   const kindOf = new Map<Found, FindingKind>();
   const waiting: {found: Found; places: readonly string[]}[] = [];
-  const done = deeds(run);
+  const does = doneAnywhere(run);
   let settling = false;
   let state = new State();
 
@@ -156,7 +157,7 @@ function fromChecks(
       kindOf.set(found, kind);
       waiting.push({found, places});
     },
-    does: (verb, item, place) => done.get(item)?.has(`${verb} ${place}`) ?? false,
+    does,
     ...(today !== undefined && {today}),
   });
 
@@ -210,19 +211,6 @@ function fromChecks(
     },
   });
   return raised;
-}
-
-/** By item, what is done to it where, as `lock front`. */
-function deeds({program}: Ledger): ReadonlyMap<string, ReadonlySet<string>> {
-  const done = new Map<string, Set<string>>();
-  for (const {actions} of program.parts) {
-    for (const {verb, item, places} of actions) {
-      const own = done.get(item.id) ?? new Set();
-      done.set(item.id, own);
-      for (const place of places) own.add(`${verb} ${place}`);
-    }
-  }
-  return done;
 }
 
 function watchersByVerb(kinds: readonly FindingKind[], contexts: ReadonlyMap<FindingKind, Context>) {

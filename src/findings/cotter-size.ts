@@ -1,6 +1,7 @@
 /** A cotter pin that does not go through the hole or slot of its fastener, or is thinner than its thread asks for. */
+
+import {si} from '../quantity/convert.js';
 import type {Quantity} from '../quantity/model.js';
-import {si} from '../quantity/si.js';
 import type {Fastener, Specification} from '../spec/model.js';
 import {type CotterChoice, cotterPinFor, cotterSuits} from '../trade/cotter-pin.js';
 import {isLockedWith, type SizedLock, specifiedLock, usedLocks} from './lock-sizes.js';

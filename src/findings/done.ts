@@ -1,6 +1,7 @@
 /** What it means that an item is done, by its kind: what comes after it, and hold points that ask for it, need that. */
 import type {State} from '../build/facts.js';
 import type {Verb} from '../procedure/verbs.js';
+import {locksOf} from '../spec/locks.js';
 import type {Fastener, Item, ItemKind} from '../spec/model.js';
 import type {Context} from './model.js';
 
@@ -59,8 +60,10 @@ export function isDone(item: Item, place: string, state: State): boolean {
 export function isLate(item: Item, place: string, {state, does}: Pick<Context, 'state' | 'does'>): boolean {
   if (isDone(item, place, state)) return false;
   if (item.kind === 'fastener' && tightAsAsked(item, place, state)) {
-    const verb = lockedAsAsked(item, place, state) ? 'stripe' : 'lock';
-    return does(verb, item.id, place);
+    if (lockedAsAsked(item, place, state)) return does('stripe', item.id, place);
+    const {holds, detail} = state.get('locked', item.id, place);
+    if (!holds) return does('lock', item.id, place);
+    return detail?.lacks?.some((lock) => does('lock', item.id, place, lock)) ?? false;
   }
   return does(verbFor(item), item.id, place);
 }
@@ -73,11 +76,9 @@ export function tightAsAsked(fastener: Fastener, place: string, state: State): b
   return fact.holds && fact.detail?.final === true;
 }
 
-/** Locked, where it is locked at all. */
+/** With every lock that the specification asks for. */
 export function lockedAsAsked(fastener: Fastener, place: string, state: State): boolean {
-  const asked = fastener.lock?.value;
-  if (asked === undefined || asked === 'none' || asked === 'unknown') return true;
-  return state.holds('locked', fastener.id, place);
+  return locksOf(fastener).length === 0 || state.whole('locked', fastener.id, place);
 }
 
 /** With its stripe of paint, where the specification asks for one. */

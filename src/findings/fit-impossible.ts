@@ -1,7 +1,6 @@
 /** A fit whose limits no pair of parts within the specified sizes can have. */
-import {limitsOf} from '../quantity/convert.js';
+import {limitsOf, si} from '../quantity/convert.js';
 import type {Amount, Quantity} from '../quantity/model.js';
-import {si} from '../quantity/si.js';
 import {placesOf} from '../spec/items.js';
 import type {Item, Specification, Specified, Fit as SpecifiedFit} from '../spec/model.js';
 import {type Fit, fitNamed, fitOfLimits} from '../trade/fit.js';

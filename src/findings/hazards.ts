@@ -7,6 +7,7 @@
 import type {Action, Part, StepRef} from '../build/program.js';
 import type {Caution, Procedure} from '../procedure/model.js';
 import {clauseOf, idsOf} from '../procedure/values.js';
+import {locksOf} from '../spec/locks.js';
 import type {Item, Located, Specification} from '../spec/model.js';
 import type {Span} from '../text/source.js';
 import {listed} from './phrase.js';
@@ -149,7 +150,7 @@ export function standsBefore({span}: Warned, {step}: StepRef): boolean {
   return span.start < step.headSpan.start || (step.added !== undefined && span.start === step.headSpan.start);
 }
 
-function hazardsOf(item: Item): readonly Located<string>[] {
+export function hazardsOf(item: Item): readonly Located<string>[] {
   return 'hazards' in item ? item.hazards : [];
 }
 
@@ -181,8 +182,7 @@ function implied({item, tag, verb}: Action): readonly string[] {
     const seal = item.seal?.value;
     return typeof seal === 'object' && seal.length === 1 ? seal : [];
   }
-  if (item.kind === 'fastener' && verb === 'lock')
-    return typeof item.lock?.value === 'string' ? [item.lock.value] : [];
+  if (item.kind === 'fastener' && verb === 'lock') return locksOf(item);
   if (item.kind === 'fastener' && verb === 'lube') {
     const threads = item.threads?.value;
     return typeof threads === 'object' && threads.length === 1 ? threads : [];

@@ -23,7 +23,7 @@ parts:
   },
   end(context) {
     for (const part of context.relations.parts) {
-      if (part.given) continue;
+      if (part.given || part.temporary) continue;
       reportUndone(
         part,
         {

@@ -1,7 +1,11 @@
 /** A fastener that ends the build below its specified torque: never tightened, or slackened and never made good. */
 import {stepName} from '../build/tell.js';
+import {amountsAgree} from '../quantity/convert.js';
+import {formatAmount} from '../quantity/format.js';
+import type {Amount} from '../quantity/model.js';
 import {placesOf} from '../spec/items.js';
 import type {Fastener} from '../spec/model.js';
+import {isTemporary} from '../spec/temporary.js';
 import {lastPlace} from './last-place.js';
 import {torqueFix} from './missing-torque.js';
 import type {Context, FindingKind} from './model.js';
@@ -33,7 +37,9 @@ fasteners:
 `,
   },
   end(context) {
-    for (const fastener of context.relations.fasteners) judge(fastener, context);
+    for (const fastener of context.relations.fasteners) {
+      if (!isTemporary(fastener, context.spec)) judge(fastener, context);
+    }
   },
 };
 
@@ -52,7 +58,7 @@ function judge(fastener: Fastener, context: Context): void {
   const fix = torqueFix(fastener, slack, context);
   report({
     where,
-    message: `${itemAt(fastener, slack)} ${fastener.count === 1 ? 'ends' : 'end'} the build slack: ${cause(facts)}`,
+    message: `${itemAt(fastener, slack)} ${fastener.count === 1 ? 'ends' : 'end'} the build slack: ${cause(facts, fastener)}`,
     ...about(fastener, slack),
     ...(step && {step}),
     story: storyOf(facts),
@@ -61,13 +67,24 @@ function judge(fastener: Fastener, context: Context): void {
   });
 }
 
-function cause(facts: readonly ReturnType<Context['state']['get']>[]): string {
+function cause(facts: readonly ReturnType<Context['state']['get']>[], fastener: Fastener): string {
   const undone = facts.find((fact) => fact.undone !== undefined);
   if (undone?.undone !== undefined && undone.by !== undefined) {
     const {verb, item, step} = undone.undone;
     return `the torque at ${stepName(undone.by.step, step)} was undone at ${stepName(step)} (${verb}: ${item.id}) and never made good`;
   }
   const short = facts.find(({holds}) => holds);
+  if (short?.by !== undefined && lacksTurn(short.detail?.torque, fastener)) {
+    const angle = fastener.angle ? ` by ${formatAmount(fastener.angle.value)}` : '';
+    return `${stepName(short.by.step)} brings them to ${short.detail?.torque ? 'their torque' : 'snug'}, and no step turns them on${angle}`;
+  }
   if (short?.by !== undefined) return `${stepName(short.by.step)} leaves them below the specified torque`;
   return 'no step torques them';
+}
+
+/** Whether all that is missing is the angle after the torque. */
+function lacksTurn(reached: Amount | undefined, {angle, torque}: Fastener): boolean {
+  if (angle === undefined) return false;
+  const asked = torque?.value;
+  return typeof asked === 'object' ? reached !== undefined && amountsAgree(reached, asked) : asked === 'snug';
 }

@@ -1,13 +1,15 @@
 /** A fastener that ends the build without the lock that the specification asks for. */
+import {goesOnFirst, lockKindOf} from '../build/locks.js';
 import {placesOf} from '../spec/items.js';
-import {isLockKind, LOCK_KINDS} from '../spec/locks.js';
-import type {Fastener} from '../spec/model.js';
+import {locksOf, lockText} from '../spec/locks.js';
+import type {Fastener, Specification} from '../spec/model.js';
+import {isTemporary} from '../spec/temporary.js';
 import type {Fix} from '../text/edit.js';
 import {lockedAsAsked} from './done.js';
 import {reportOpen} from './left-undone.js';
 import {stepBehind, titleOf} from './missing-step.js';
 import type {Context, FindingKind} from './model.js';
-import {itemAt} from './phrase.js';
+import {itemAt, listed} from './phrase.js';
 
 export const leftUnlocked: FindingKind = {
   name: 'left-unlocked',
@@ -36,41 +38,60 @@ fasteners:
   },
   end(context) {
     for (const fastener of context.relations.fasteners) {
+      if (isTemporary(fastener, context.spec)) continue;
+      const {id, lock} = fastener;
       const open = placesOf(fastener).filter((place) => !lockedAsAsked(fastener, place, context.state));
+      // Where one of two locks is on, the other is told by its name.
+      const byLack = new Map<string, string[]>();
+      for (const place of open) {
+        const lack = lacking(fastener, place, context);
+        byLack.set(lack, [...(byLack.get(lack) ?? []), place]);
+      }
+      const asked = listed(locksOf(fastener), 'and');
       const [end, bare] = fastener.count === 1 ? ['ends', 'is'] : ['end', 'are'];
-      reportOpen(
-        fastener,
-        open,
-        {
-          fact: 'locked',
-          also: ['tight'],
-          never: `${bare} never locked; the specification asks for ${fastener.lock?.value}`,
-          again: `${end} the build unlocked`,
-          asked: `${fastener.id} is specified with lock: ${fastener.lock?.value}`,
-          fix: (places) => fixOf(fastener, places, context),
-        },
-        context,
-      );
+      for (const [lack, places] of byLack) {
+        reportOpen(
+          fastener,
+          places,
+          {
+            fact: 'locked',
+            also: ['tight'],
+            never:
+              lack === ''
+                ? `${bare} never locked; the specification asks for ${asked}`
+                : `${end} the build without ${lack}; the specification asks for ${asked}`,
+            again: `${end} the build unlocked`,
+            asked: `${id} is specified with lock: ${lockText(lock?.value)}`,
+            fix: (some) => fixOf(fastener, some, context),
+          },
+          context,
+        );
+      }
     }
   },
 };
 
-/** A lock that goes on after the tightening is written behind it, where all its places were tightened in one step. */
-function fixOf(fastener: Fastener, open: readonly string[], context: Context): Fix | undefined {
-  const {id, name, lock} = fastener;
-  const tight = open.map((place) => context.state.get('tight', id, place));
-  const [first] = tight;
-  const step = first?.by?.step;
-  const asked = lock?.value;
-  if (step === undefined || asked === undefined || !goesOnAfter(asked, context)) return undefined;
+/** The locks that are not on though others are, in words; empty where none is. */
+function lacking({id}: Fastener, place: string, {state}: Context): string {
+  const {holds, detail} = state.get('locked', id, place);
+  return holds ? listed(detail?.lacks ?? [], 'and') : '';
+}
+
+/** What goes on after the tightening is written behind it, where all its places were tightened in one step. */
+function fixOf(fastener: Fastener, open: readonly string[], {state, book}: Context): Fix | undefined {
+  const {id, name} = fastener;
+  const [first] = open.map((place) => state.get('locked', id, place));
+  const lacks = first?.holds ? (first.detail?.lacks ?? []) : locksOf(fastener);
+  const tight = open.map((place) => state.get('tight', id, place));
+  const step = tight[0]?.by?.step;
+  if (step === undefined || lacks.length === 0) return undefined;
+  if (!lacks.every((lock) => goesOnAfter(lock, book.spec))) return undefined;
   if (!tight.every((fact) => fact.holds && fact.detail?.final === true && fact.by?.step === step))
     return undefined;
-  const tag = `lock: ${itemAt(fastener, open)} with ${asked}`;
+  const tag = `lock: ${itemAt(fastener, open)} with ${lacks.join(', ')}`;
   return stepBehind(step, {says: `Lock the ${name}.`, tag}, titleOf('lock', fastener));
 }
 
-function goesOnAfter(lock: string, {book: {spec}}: Context): boolean {
-  const item = spec.items.get(lock);
-  const kind = item?.kind === 'consumable' ? item.lock : lock;
-  return kind !== undefined && isLockKind(kind) && LOCK_KINDS[kind].goesOn === 'after';
+function goesOnAfter(lock: string, spec: Specification): boolean {
+  return lockKindOf(spec, lock) !== undefined && !goesOnFirst(spec, lock);
 }

@@ -1,6 +1,7 @@
 /** A fastener that ends the build without its witness mark, the stripe of paint that the specification asks for. */
 import {placesOf} from '../spec/items.js';
 import type {Fastener} from '../spec/model.js';
+import {isTemporary} from '../spec/temporary.js';
 import type {Fix} from '../text/edit.js';
 import {reportOpen} from './left-undone.js';
 import {stepBehind, titleOf} from './missing-step.js';
@@ -37,7 +38,7 @@ fasteners:
   },
   end(context) {
     for (const fastener of context.relations.fasteners) {
-      if (!fastener.stripe) continue;
+      if (!fastener.stripe || isTemporary(fastener, context.spec)) continue;
       const open = placesOf(fastener).filter((place) => !context.state.holds('striped', fastener.id, place));
       const [end, bare] = fastener.count === 1 ? ['ends', 'is'] : ['end', 'are'];
       reportOpen(

@@ -1,7 +1,8 @@
 /** A lock goes on on the wrong side of the final torque. */
-import {goesOnFirst} from '../build/effects.js';
+import {goesOnFirst} from '../build/locks.js';
 import type {Action} from '../build/program.js';
 import {idsOf} from '../procedure/values.js';
+import {locksOf} from '../spec/locks.js';
 import type {Fastener} from '../spec/model.js';
 import {tightAsAsked} from './done.js';
 import type {Context, FindingKind} from './model.js';
@@ -41,22 +42,43 @@ fasteners:
   },
 };
 
-function judge(action: Action, fastener: Fastener, {book, state, does, report}: Context): void {
+function judge(action: Action, fastener: Fastener, context: Context): void {
   const named = idsOf(action.tag, 'with');
-  const asked = fastener.lock?.value;
-  const words = named.length > 0 ? named : asked === undefined ? [] : [asked];
-  const first = goesOnFirst(book.spec, words);
-  const bad = action.places.filter((place) => {
-    const tight = tightAsAsked(fastener, place, state);
-    // A fastener that is never torqued at all is left slack, which is another finding.
-    return first ? tight && hasTorque(fastener) : !tight && does('torque', fastener.id, place);
-  });
+  const words = named.length > 0 ? named : locksOf(fastener);
+  const {spec} = context.book;
+  const early = words.filter((word) => goesOnFirst(spec, word));
+  // Of several that are asked for, a tag that names none does not say which it means.
+  if (named.length === 0 && words.length > 1) return;
+  if (early.length > 0) judgeFirst(action, fastener, early, context);
+  if (early.length < words.length || words.length === 0) judgeLast(action, fastener, context);
+}
+
+/** A fastener that is never torqued at all is left slack, which is another finding. */
+function judgeFirst(action: Action, fastener: Fastener, words: readonly string[], context: Context): void {
+  if (!hasTorque(fastener)) return;
+  const bad = action.places.filter((place) => tightAsAsked(fastener, place, context.state));
+  const says = `${be(fastener)} already at final torque, and ${words.join(', ')} ${words.length === 1 ? 'goes' : 'go'} on before it`;
+  tell(action, fastener, {bad, says}, context);
+}
+
+function judgeLast(action: Action, fastener: Fastener, context: Context): void {
+  const {state, does} = context;
+  const bad = action.places.filter(
+    (place) => !tightAsAsked(fastener, place, state) && does('torque', fastener.id, place),
+  );
+  tell(action, fastener, {bad, says: `${be(fastener)} locked before the final torque`}, context);
+}
+
+interface Wrong {
+  readonly bad: readonly string[];
+  readonly says: string;
+}
+
+function tell(action: Action, fastener: Fastener, {bad, says}: Wrong, {state, report}: Context): void {
   if (bad.length === 0) return;
   report({
     where: tagWhere(action),
-    message: first
-      ? `${itemAt(fastener, bad)} ${be(fastener)} already at final torque, and ${words.join(', ')} goes on before it`
-      : `${itemAt(fastener, bad)} ${be(fastener)} locked before the final torque`,
+    message: `${itemAt(fastener, bad)} ${says}`,
     ...about(fastener, bad),
     story: storyOf(bad.map((place) => state.get('tight', fastener.id, place))),
     related: [specified(fastener)],

@@ -1,11 +1,13 @@
 /** A fastener is locked by another means than the specification asks for. */
-import {lockKindOf} from '../build/effects.js';
+import {isLockAsked} from '../build/locks.js';
 import {type Action, whereIn} from '../build/program.js';
 import {clauseOf} from '../procedure/values.js';
-import {isLockKind} from '../spec/locks.js';
+import {locksOf, lockText} from '../spec/locks.js';
 import type {Fastener} from '../spec/model.js';
+import type {Fix} from '../text/edit.js';
+import type {Span} from '../text/source.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, specified, tagWhere} from './phrase.js';
+import {about as aboutIt, itemAt, listed, specified, tagWhere} from './phrase.js';
 
 export const lockWrongKind: FindingKind = {
   name: 'lock-wrong-kind',
@@ -40,31 +42,40 @@ fasteners:
   },
 };
 
-function judge(action: Action, fastener: Fastener, {book, report}: Context): void {
-  const asked = fastener.lock?.value;
-  if (asked === undefined || asked === 'unknown') return;
-  const clause = clauseOf(action.tag, 'with');
-  const named = clause?.value.type === 'ids' ? clause.value.ids : [];
-  const wrong = named.find(({id}) => {
-    const kind = lockKindOf(book.spec, id);
-    return id !== asked && !(isLockKind(asked) && kind === asked);
-  });
-  if (asked !== 'none' && wrong === undefined) return;
+function judge(action: Action, fastener: Fastener, context: Context): void {
+  if (fastener.lock === undefined || fastener.lock.value === 'unknown') return;
+  const {book, report} = context;
+  const asked = locksOf(fastener);
+  const at = itemAt(fastener, action.places);
+  const about = {...aboutIt(fastener, action.places), related: [specifiedAs(fastener)]};
+  if (asked.length === 0) {
+    report({where: tagWhere(action), message: `${at} is specified without a lock`, ...about});
+    return;
+  }
+  const value = clauseOf(action.tag, 'with')?.value;
+  const named = value?.type === 'ids' ? value.ids : [];
+  if (named.length === 0 && asked.length > 1) {
+    const message = `${at}: which of ${listed(asked, 'and')} goes on here is not said`;
+    report({where: tagWhere(action), message, ...about});
+  }
+  const isAsked = (id: string) => asked.some((one) => isLockAsked(id, one, book.spec));
+  const wrong = named.find(({id}) => !isAsked(id));
+  if (wrong === undefined) return;
   report({
-    where: wrong === undefined ? tagWhere(action) : whereIn(action.step, wrong.span),
-    message:
-      asked === 'none'
-        ? `${itemAt(fastener, action.places)} is specified without a lock`
-        : `${itemAt(fastener, action.places)} is locked with ${wrong?.id}, and the specification asks for ${asked}`,
-    ...about(fastener, action.places),
-    related: [specified(fastener, `${fastener.id} is specified with lock: ${asked}`)],
-    ...(wrong !== undefined &&
-      asked !== 'none' && {
-        fix: {
-          title: `Lock with ${asked}`,
-          file: action.step.procedure.source.file,
-          edits: [{span: wrong.span, text: asked}],
-        },
-      }),
+    where: whereIn(action.step, wrong.span),
+    message: `${at} is locked with ${wrong.id}, and the specification asks for ${listed(asked, 'and')}`,
+    ...about,
+    ...fixOf(action, wrong.span, asked),
   });
+}
+
+function specifiedAs(fastener: Fastener) {
+  return specified(fastener, `${fastener.id} is specified with lock: ${lockText(fastener.lock?.value)}`);
+}
+
+/** Of several locks nobody can say which was meant. */
+function fixOf({step}: Action, span: Span, [asked, other]: readonly string[]): {readonly fix?: Fix} {
+  if (asked === undefined || other !== undefined) return {};
+  const {file} = step.procedure.source;
+  return {fix: {title: `Lock with ${asked}`, file, edits: [{span, text: asked}]}};
 }

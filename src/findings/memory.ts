@@ -2,9 +2,12 @@
  * What a check may take over from those before it, for an owner who checks the same book over and over: what was read
  * from words, and what was found in a specification, or in a procedure against it, that is still the same.
  */
+import {type ForJob, procedureFor} from '../build/for-job.js';
 import type {Found} from '../build/found.js';
 import {specificationFor} from '../build/job-specification.js';
+import type {Pieces} from '../build/ledger.js';
 import {type Part, readPart} from '../build/program.js';
+import {type ItemRelations, relations} from '../build/relations.js';
 import type {Procedure} from '../procedure/model.js';
 import type {Job} from '../spec/job.js';
 import type {Specification} from '../spec/model.js';
@@ -14,26 +17,47 @@ import {numbersIn} from './prose-numbers.js';
 import type {Words} from './workings.js';
 
 /** Lives as long as its owner. What hangs on a text that is gone goes with it. */
-export class Memory {
+export class Memory implements ForJob, Pieces {
   readonly words: Words = {commands: byText(commandsIn), numbers: byText(numbersIn)};
-  readonly #parts = new WeakMap<Procedure, {spec: Specification; first: number; part: Part}>();
+  readonly #parts = new WeakMap<Specification, WeakMap<Procedure, {place: number; part: Part}>>();
   readonly #own = new WeakMap<Job, {all: Specification; own: Specification}>();
+  readonly #copies = new WeakMap<Specification, WeakMap<Procedure, Procedure>>();
+  readonly #relations = new WeakMap<Specification, ItemRelations>();
   readonly #found = new WeakMap<Specification | Part, Map<FindingKind, readonly Found[]>>();
 
-  readonly part: typeof readPart = (procedure, spec, first) => {
-    const before = this.#parts.get(procedure);
-    if (before !== undefined && before.spec === spec && before.first === first) return before.part;
-    const part = readPart(procedure, spec, first);
-    this.#parts.set(procedure, {spec, first, part});
+  readonly part: typeof readPart = (procedure, spec, place) => {
+    const parts = within(this.#parts, spec);
+    const before = parts.get(procedure);
+    if (before?.place === place) return before.part;
+    const part = readPart(procedure, spec, place);
+    parts.set(procedure, {place, part});
     return part;
   };
 
-  readonly specificationFor: typeof specificationFor = (job: Job, all: Specification) => {
+  readonly specification: typeof specificationFor = (job, all) => {
     const before = this.#own.get(job);
     if (before?.all === all) return before.own;
     const own = specificationFor(job, all);
     this.#own.set(job, {all, own});
     return own;
+  };
+
+  // The specification of a job is its own, so that it stands for the job's options too.
+  readonly procedure: typeof procedureFor = (procedure, fitting) => {
+    const copies = within(this.#copies, fitting.own);
+    const before = copies.get(procedure);
+    if (before !== undefined) return before;
+    const copy = procedureFor(procedure, fitting);
+    copies.set(procedure, copy);
+    return copy;
+  };
+
+  readonly relations: typeof relations = (spec) => {
+    const before = this.#relations.get(spec);
+    if (before !== undefined) return before;
+    const now = relations(spec);
+    this.#relations.set(spec, now);
+    return now;
   };
 
   /** What a kind finds in a specification, or in a part of which it holds that the specification is the same. */
@@ -46,6 +70,13 @@ export class Memory {
     all.set(kind, now);
     return now;
   }
+}
+
+/** What is kept for one specification. */
+function within<V>(all: WeakMap<Specification, WeakMap<Procedure, V>>, spec: Specification) {
+  const kept = all.get(spec) ?? new WeakMap<Procedure, V>();
+  all.set(spec, kept);
+  return kept;
 }
 
 /** In characters, of the texts that are remembered at least: those of a book of some ten thousand steps. */

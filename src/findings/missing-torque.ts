@@ -1,6 +1,6 @@
 /** The fix that writes the torque which a fastener never got. */
-import {goesOnFirst} from '../build/effects.js';
 import type {Fact} from '../build/facts.js';
+import {goesOnFirst} from '../build/locks.js';
 import type {StepRef} from '../build/program.js';
 import {formatAmount} from '../quantity/format.js';
 import type {Fastener} from '../spec/model.js';
@@ -50,9 +50,11 @@ function threadsAsAsked({id, threads}: Fastener, place: string, {state}: Context
   return fact.holds && (used === undefined || asked.some((one) => used.includes(one)));
 }
 
+/** By locks alone that go on before the torque and stay. */
 function isLockedFirst({id}: Fastener, place: string, {book, state}: Context): boolean {
   const {holds, detail} = state.get('locked', id, place);
-  return holds && goesOnFirst(book.spec, detail?.ids ?? []);
+  const locks = detail?.ids ?? [];
+  return holds && locks.length > 0 && locks.every((lock) => goesOnFirst(book.spec, lock));
 }
 
 /** A lock that goes on after the tightening would have to come off again. */

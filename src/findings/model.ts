@@ -4,7 +4,7 @@ import type {Book} from '../build/book.js';
 import type {Change, State} from '../build/facts.js';
 import type {Found, Remark} from '../build/found.js';
 import type {Action, Branch, Node, Part, Program, StepRef} from '../build/program.js';
-import type {Relations} from '../build/relations.js';
+import type {ItemRelations, Relations} from '../build/relations.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Severity, Specification} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
@@ -33,7 +33,7 @@ export type Report = (found: Found) => void;
 /** What a check of the specification alone may look at. */
 export interface SpecificationContext {
   readonly spec: Specification;
-  readonly relations: Omit<Relations, 'lastTorques'>;
+  readonly relations: ItemRelations;
   readonly worked: Workings;
   readonly report: Report;
 }
@@ -52,9 +52,9 @@ export interface Context extends SpecificationContext {
   readonly reportIfItLasts: (found: Found, places: readonly string[]) => void;
   /**
    * Whether some step of the book does this at all. A thing done in the wrong order is one finding, a thing
-   * never done another, and never both.
+   * never done another, and never both. Of `lock` it may be asked whether this very lock is put on.
    */
-  readonly does: (verb: Verb, item: string, place: string) => boolean;
+  readonly does: (verb: Verb, item: string, place: string, lock?: string) => boolean;
   /** Today's ISO 8601 date, where the caller knows it. */
   readonly today?: string;
 }

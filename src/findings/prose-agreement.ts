@@ -61,7 +61,7 @@ const ABOUT: {readonly [kind in ValueKind]: About} = {
 
 /** What has a size of its own in a step that measures something else. */
 const OTHER_THINGS =
-  /\b(?:taper|out[- ]of[- ]round|ridges?|scratch(?:es)?|scores?|nicks?|steps?|divisions?|run-?out|warp|flat|chamfer|wear|pits?)\b/g;
+  /\b(?:taper|out[- ]of[- ]round|ridges?|scratch(?:es)?|scores?|nicks?|steps?|divisions?|run-?out|warp|flat|chamfer|wear|pits?|(?:reject(?:ion)?|service|discard) limits?)\b/g;
 
 function otherThings(clause: string, itemWords: string): string[] {
   return [...clause.matchAll(OTHER_THINGS)].map(([word]) => word).filter((word) => !itemWords.includes(word));

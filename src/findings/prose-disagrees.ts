@@ -1,6 +1,6 @@
 /** A number in a step's prose is not the one that its tag stands for. */
 import {type StepRef, whereIn} from '../build/program.js';
-import {unitOf} from '../quantity/convert.js';
+import {amountsAgree, unitOf} from '../quantity/convert.js';
 import {formatAmount, formatBoth, formatQuantity} from '../quantity/format.js';
 import type {Amount} from '../quantity/model.js';
 import type {Specification} from '../spec/model.js';
@@ -9,6 +9,8 @@ import {withoutEnd} from '../text/runs.js';
 import type {FindingKind, SpecificationContext} from './model.js';
 import {type Disagreement, disagreements} from './prose-agreement.js';
 import type {Mention} from './prose-numbers.js';
+import {passDisagreements} from './prose-passes.js';
+import type {StatedValue} from './stated-values.js';
 import {inFile, type Prose} from './step-prose.js';
 
 export const proseDisagrees: FindingKind = {
@@ -44,21 +46,43 @@ function judge(step: StepRef, {spec, worked, report}: SpecificationContext): voi
   const values = worked.values(step);
   if (values.length === 0) return;
   const prose = worked.prose(step);
-  for (const found of disagreements(worked.numbers(prose.text), values)) {
+  // German prose has its decimals behind a comma; a point in its place leaves every offset as it is.
+  const isGerman = spec.shop.language === 'de';
+  const text = isGerman ? withPoints(prose.text) : prose.text;
+  for (const found of disagreements(worked.numbers(text), values)) {
     const {mention, value} = found;
     const where = whereIn(step, inFile(prose, mention.span));
     const fix = fixOf(found, where.file, prose);
+    const written = isGerman && fix ? withCommas(fix) : fix;
     report({
       where,
       message: messageOf(found, spec),
       item: value.item.id,
-      related: [
-        {where: whereIn(step, value.tag.span), says: 'the tag'},
-        ...(value.specified ? [{where: value.specified, says: `${value.item.id} is specified here`}] : []),
-      ],
-      ...(fix && {fix}),
+      related: relatedOf(value, step),
+      ...(written && {fix: written}),
     });
   }
+  for (const {span, value, says} of passDisagreements(text, values)) {
+    const where = whereIn(step, inFile(prose, span));
+    report({where, message: says, item: value.item.id, related: relatedOf(value, step)});
+  }
+}
+
+function relatedOf({item, tag, specified}: StatedValue, step: StepRef) {
+  return [
+    {where: whereIn(step, tag.span), says: 'the tag'},
+    ...(specified ? [{where: specified, says: `${item.id} is specified here`}] : []),
+  ];
+}
+
+/** A number with one comma in it, and nothing of a number beside it: no list, no thousands of another language. */
+function withPoints(text: string): string {
+  return text.replace(/(?<![\d.,])(\d+),(\d+)(?![\d,]|\.\d)/g, '$1.$2');
+}
+
+function withCommas({title, file, edits}: Fix): Fix {
+  const comma = (text: string) => text.replace(/(\d)\.(\d)/g, '$1,$2');
+  return {title: comma(title), file, edits: edits.map(({span, text}) => ({span, text: comma(text)}))};
 }
 
 function messageOf({mention, value}: Disagreement, {shop}: Specification): string {
@@ -73,6 +97,8 @@ function messageOf({mention, value}: Disagreement, {shop}: Specification): strin
 function fixOf({mention, value}: Disagreement, file: string, prose: Prose): Fix | undefined {
   if (mention.borrowed || value.passes.length > 0 || mention.amount.form !== value.amount.form)
     return undefined;
+  // The slip is the tag's, and value-disagrees says so.
+  if (value.asked && amountsAgree(mention.amount, value.asked)) return undefined;
   const text = written(value.amount, mention);
   return {title: `Write ${text}`, file, edits: [{span: inFile(prose, mention.span), text}]};
 }

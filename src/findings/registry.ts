@@ -20,6 +20,7 @@ import {inspectFirst} from './inspect-first.js';
 import {installManner} from './install-manner.js';
 import {installOrder} from './install-order.js';
 import {leftFilledOpen} from './left-filled-open.js';
+import {leftIn} from './left-in.js';
 import {leftOut} from './left-out.js';
 import {leftSlack} from './left-slack.js';
 import {leftUnchecked} from './left-unchecked.js';
@@ -105,6 +106,7 @@ export const FINDINGS: readonly FindingKind[] = [
   inspectFirst,
   installOrder,
   leftFilledOpen,
+  leftIn,
   leftOut,
   leftSlack,
   leftUnchecked,

@@ -1,8 +1,13 @@
 /** A reading may come out of its limits, and the procedures do not say what then. */
-import {type Node, whereIn} from '../build/program.js';
+import {type Node, type StepRef, whereIn} from '../build/program.js';
+import type {BranchState} from '../procedure/verbs.js';
+import type {Check, Fit} from '../spec/model.js';
+import type {Fix} from '../text/edit.js';
+import type {Span} from '../text/source.js';
 import {LOOP_ENGINE, LOOP_RIGHT} from './loop-example.js';
 import type {Context, FindingKind} from './model.js';
 import {specified, tagWhere} from './phrase.js';
+import {sidesOf} from './sides.js';
 
 export const reworkMissing: FindingKind = {
   name: 'rework-missing',
@@ -25,20 +30,22 @@ export const reworkMissing: FindingKind = {
     for (const {nodes} of program.parts) gatherBranches(nodes, branches);
     for (const {step, when, below} of branches) {
       if (when === undefined || below.length > 0) continue;
+      const lost = listInProse(step);
       report({
-        where: whereIn(step, when.tag.span),
-        message: `${when.item.id}: the branch has no steps under it`,
+        where: whereIn(step, lost?.span ?? when.tag.span),
+        message: `${when.item.id}: the branch has no steps under it${lost ? `; a list right below a line of prose must begin with 1, and this one begins with ${lost.number} (CommonMark)` : ''}`,
         item: when.item.id,
         step,
+        ...(lost && {fix: withGap(step, lost)}),
       });
     }
-    const answered = new Set(branches.map(({when}) => when?.item.id));
     for (const item of [...context.relations.fits, ...context.relations.checks]) {
-      if (!item.rework || answered.has(item.id)) continue;
+      const open = item.rework ? unsaid(item, branches) : undefined;
+      if (open === undefined) continue;
       const read = firstReading(item.id, context);
       report({
         where: read === undefined ? item.where : tagWhere(read),
-        message: `${item.id} may be out, and no step says what to do then`,
+        message: `${item.id} may be ${open}, and no step says what to do then`,
         item: item.id,
         ...(read && {step: read.step}),
         related: [specified(item, `${item.id} is specified with rework`)],
@@ -46,6 +53,41 @@ export const reworkMissing: FindingKind = {
     }
   },
 };
+
+interface Lost {
+  readonly number: string;
+  /** The number and its mark. */
+  readonly span: Span;
+}
+
+/** A line of the step's own prose that was meant as the first of its sub-steps. */
+function listInProse({procedure, step}: StepRef): Lost | undefined {
+  const text = procedure.source.text.slice(step.headSpan.start, step.span.end);
+  const found = /\n[ \t]{0,99}(\d{1,9})[.)][ \t]/.exec(text);
+  const [, number] = found ?? [];
+  if (found === null || number === undefined || number === '1') return undefined;
+  const end = step.headSpan.start + found.index + found[0].length - 1;
+  return {number, span: {start: end - number.length - 1, end}};
+}
+
+/** An empty line lets a list begin with any number. */
+function withGap({procedure: {source}}: StepRef, {number, span}: Lost): Fix {
+  const at = source.text.lastIndexOf('\n', span.start) + 1;
+  const end = source.text[at - 2] === '\r' ? '\r\n' : '\n';
+  return {
+    title: `Put an empty line before ${number}`,
+    file: source.file,
+    edits: [{span: {start: at, end: at}, text: end}],
+  };
+}
+
+/** The case for which no branch stands; undefined where there is none left. */
+function unsaid(item: Fit | Check, branches: readonly Node[]): BranchState | undefined {
+  const said = branches.flatMap(({when}) => (when?.item.id === item.id ? [when.is] : []));
+  if (said.length === 0) return 'out';
+  if (said.includes('out') || said.includes('in')) return undefined;
+  return sidesOf(item).find((side) => !said.includes(side));
+}
 
 function gatherBranches(nodes: readonly Node[], branches: Node[]): void {
   for (const node of nodes) {

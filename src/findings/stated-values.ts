@@ -20,6 +20,8 @@ export interface StatedValue {
   readonly passes: readonly Amount[];
   /** Where the specification states it; undefined where the tag does. */
   readonly specified?: Where;
+  /** What the specification asks for, where the tag states something. */
+  readonly asked?: Amount;
 }
 
 export function valuesOf(step: Step, spec: Specification): StatedValue[] {
@@ -92,7 +94,9 @@ function value(
 ): StatedValue[] {
   if (clauseOf(tag, word) !== undefined) {
     const stated = amountOf(tag, word);
-    return stated === undefined ? [] : [{kind, item, tag, amount: stated, passes: []}];
+    if (stated === undefined) return [];
+    const due = typeof asked?.value === 'object' ? {asked: asked.value} : {};
+    return [{kind, item, tag, amount: stated, passes: [], ...due}];
   }
   if (asked === undefined || typeof asked.value === 'string') return [];
   return [{kind, item, tag, amount: asked.value, passes: [], specified: asked.where}];

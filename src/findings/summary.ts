@@ -12,6 +12,8 @@ export interface Summary {
   readonly items: number;
   /** Those of them that some step deals with. */
   readonly covered: number;
+  /** Ids of the others, in the order of the specification. */
+  readonly uncovered: readonly string[];
   readonly errors: number;
   readonly warnings: number;
 }
@@ -20,13 +22,15 @@ export function summarise(book: Book, run: Ledger, findings: readonly Finding[])
   const items = [...book.spec.items.values()].filter(mustBeDealtWith);
   const touched = new Set<Item>();
   for (const {actions} of run.program.parts) for (const {item} of actions) touched.add(item);
+  const uncovered = items.filter((item) => !touched.has(item)).map(({id}) => id);
   const steps = book.procedures.flatMap((procedure) => procedure.steps);
   return {
     procedures: book.procedures.length,
     steps: steps.length,
     tags: steps.reduce((sum, {tags}) => sum + tags.length, 0),
     items: items.length,
-    covered: items.filter((item) => touched.has(item)).length,
+    covered: items.length - uncovered.length,
+    uncovered,
     errors: findings.filter(({severity}) => severity === 'error').length,
     warnings: findings.filter(({severity}) => severity === 'warning').length,
   };

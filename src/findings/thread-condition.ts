@@ -1,7 +1,8 @@
 /** A fastener is torqued with its threads other than the torque was specified for. */
 
-import {isFastenerAction, lockKindOf, torqueNow} from '../build/effects.js';
+import {isFastenerAction, torqueNow} from '../build/effects.js';
 import type {Detail, Fact} from '../build/facts.js';
+import {lockKindOf} from '../build/locks.js';
 import type {Action} from '../build/program.js';
 import {amountsAgree} from '../quantity/convert.js';
 import type {Fastener} from '../spec/model.js';

@@ -1,7 +1,6 @@
 /** A thread that goes in less deep than the full strength of its bolt takes. */
-import {lowOf} from '../quantity/convert.js';
+import {lowOf, si} from '../quantity/convert.js';
 import type {Quantity} from '../quantity/model.js';
-import {si} from '../quantity/si.js';
 import type {Fastener, Specification} from '../spec/model.js';
 import {minimumEngagement} from '../trade/engagement.js';
 import {readTappedMetal} from '../trade/tapped-metals.js';

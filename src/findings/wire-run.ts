@@ -1,7 +1,6 @@
 /** Safety wire that joins fasteners too far apart, or too many of them. */
-import {quantity} from '../quantity/convert.js';
+import {quantity, si} from '../quantity/convert.js';
 import type {Quantity} from '../quantity/model.js';
-import {si} from '../quantity/si.js';
 import type {Fastener, Specification} from '../spec/model.js';
 import {LONGEST_SPAN, LONGEST_WIRE, WIDE_RUN, WIDE_SPACING} from '../trade/wire-rules.js';
 import {wireLength} from '../trade/wire-run.js';

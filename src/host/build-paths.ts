@@ -37,7 +37,7 @@ export async function fileNamed(
   if (real === undefined) return missing(name, path, bounds, disk);
   if (!liesBelow(real, bounds.shopFolder)) return outside(name);
   const kind = await disk.kind(real);
-  // It may have gone since.
+  // It may have gone since its true path was asked for.
   if (kind === 'missing') return missing(name, path, bounds, disk);
   if (kind !== 'file') return unreadable(name, `${written} is not a file`, 'name a file');
   return real;
@@ -92,7 +92,10 @@ export function notWhole(problem: Problem): Problem {
   return {...problem, related: [{where: problem.where, says}]};
 }
 
-/** Says nothing of what lies outside the shop's folder, not even whether it is there. */
+/**
+ * Says nothing of what lies outside the shop's folder, not even whether it is there: a report may be public, and a
+ * stranger's book must not be a way to ask what files a machine has.
+ */
 async function missing(
   name: Located<string>,
   path: string,

@@ -4,6 +4,7 @@
  */
 import {existsSync} from 'node:fs';
 import {readdir, stat} from 'node:fs/promises';
+import {systemCode} from './failure.js';
 import {truePath} from './names.js';
 import {type FoundPicture, findPicture, type PictureBounds} from './pictures.js';
 import {type ReadText, readText} from './read.js';
@@ -52,8 +53,8 @@ async function namesIn(folder: string): Promise<readonly string[] | SystemError>
   try {
     return (await readdir(folder)).sort();
   } catch (error) {
-    const code = error instanceof Error && 'code' in error ? error.code : undefined;
-    if (typeof code !== 'string' || code.startsWith('ERR_')) throw error;
+    const code = systemCode(error);
+    if (code === undefined) throw error;
     return {code};
   }
 }

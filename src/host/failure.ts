@@ -26,9 +26,15 @@ export function failureText(failure: Failure): string {
  * and is thrown on.
  */
 export function systemFailure(error: unknown, file: string): Failure {
-  const code = error instanceof Error && 'code' in error ? error.code : undefined;
-  if (typeof code !== 'string' || !code.startsWith('E') || code.startsWith('ERR_')) throw error;
+  const code = systemCode(error);
+  if (code === undefined) throw error;
   return systemFailureOf(code, file);
+}
+
+/** `ENOENT` and its like; undefined for whatever is no error of the operating system, Node's own `ERR_…` among it. */
+export function systemCode(error: unknown): string | undefined {
+  const code = error instanceof Error && 'code' in error ? error.code : undefined;
+  return typeof code === 'string' && code.startsWith('E') && !code.startsWith('ERR_') ? code : undefined;
 }
 
 /** The same by the code of the error, as `ENOSPC`. */

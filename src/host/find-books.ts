@@ -90,7 +90,7 @@ async function booksBelow(folder: string, file: string): Promise<Books | Failure
 
 /** The nearest book that lists the procedure, else all of the shop that do, else the nearest, for it alone. */
 async function booksWith(procedure: string, file: string, way: Way): Promise<Books | Failure> {
-  // Loaded only now: a search below folders reads no book.
+  // Loaded only now: a search below folders reads no book, and where all answers are kept nothing else does.
   const {listingBooks} = await import('./listing-books.js');
   const above = engineFilesAbove(dirname(procedure));
   const forIt = (engineFile: string): FoundBook => ({engineFile, only: [procedure]});

@@ -3,6 +3,7 @@ import type {Dirent} from 'node:fs';
 import {readdir} from 'node:fs/promises';
 import {basename, dirname, extname, join} from 'node:path';
 import {DISK, type Disk} from './disk.js';
+import {systemCode} from './failure.js';
 
 export const ENGINE_FILE = 'engine.yaml';
 export const SHOP_FILE = 'shop.yaml';
@@ -34,7 +35,7 @@ async function entriesOf(folder: string): Promise<Dirent[]> {
   try {
     return await readdir(folder, {withFileTypes: true});
   } catch (error) {
-    const code = error instanceof Error && 'code' in error ? error.code : undefined;
+    const code = systemCode(error);
     if (code === 'ENOENT' || code === 'ENOTDIR') return [];
     throw error;
   }
@@ -75,6 +76,7 @@ export function engineFileOfJob(path: string): string | undefined {
   return DISK.exists(engineFile) ? engineFile : undefined;
 }
 
+/** Whether a file of `jobs/` is read as a job. Hidden ones are left alone: editors keep their own there. */
 export function isJobName(name: string): boolean {
   return !name.startsWith('.') && ['.yaml', '.yml'].includes(extname(name));
 }

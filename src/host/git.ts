@@ -1,6 +1,6 @@
 /** Asks the git program, which is the only one that reads a repository here: without a shell, a prompt or a lock. */
 import {spawn} from 'node:child_process';
-import {type Failure, systemFailure} from './failure.js';
+import {type Failure, systemCode, systemFailure} from './failure.js';
 
 export interface Answer {
   readonly ok: true;
@@ -45,6 +45,14 @@ export async function gitText(folder: string, words: readonly string[]): Promise
   return answer.ok ? answer.out.toString('utf8').replace(/\n$/, '') : answer;
 }
 
+/** Why git gave no answer, as a failure at the folder where it was asked. */
+export function gitFailure(answer: Refusal | Failure, folder: string): Failure {
+  if (!isRefusal(answer)) return answer;
+  const hint = 'see what `git status` says there, or compare two folders: wmark compare OLD NEW';
+  return {ok: false, says: `git says: ${answer.refused}`, hint, where: {file: folder}};
+}
+
+/** Tells a no of git's own from a git that could not be asked at all. */
 export function isRefusal(answer: Refusal | Failure): answer is Refusal {
   return 'refused' in answer;
 }
@@ -69,7 +77,7 @@ function quietly(env: NodeJS.ProcessEnv): NodeJS.ProcessEnv {
 const QUIET = {LC_ALL: 'C', GIT_TERMINAL_PROMPT: '0', GIT_OPTIONAL_LOCKS: '0'};
 
 function unable(error: Error, folder: string): Failure {
-  if ('code' in error && error.code === 'ENOENT') {
+  if (systemCode(error) === 'ENOENT') {
     const hint = 'install git, or compare two folders: wmark compare OLD NEW';
     return {ok: false, says: 'there is no git on this machine, so no revision can be read', hint};
   }

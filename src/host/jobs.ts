@@ -29,6 +29,7 @@ export async function jobsBeside(
   if (!files.ok) return {jobs, problems: [problemOf(files)]};
   for (const file of files.paths) {
     const shown = shownName(file, cwd);
+    // A link of this name could lead anywhere, so it is the true file that has to lie in the shop's folder.
     const path = await reader.disk.truePath(file);
     if (path === undefined || !liesBelow(path, shopFolder)) {
       problems.push(outside(shown));

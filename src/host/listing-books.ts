@@ -1,5 +1,5 @@
 /** Which books list a procedure: the one question of a search for which specifications must be read. */
-import {proceduresOf} from './listed.js';
+import {proceduresOf} from './listed-procedures.js';
 import {FRESH, type Way} from './reader.js';
 import {specificationAt} from './specification.js';
 

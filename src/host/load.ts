@@ -9,7 +9,7 @@ import {type NamedFile, notWhole, unreadable} from './build-paths.js';
 import type {Failure} from './failure.js';
 import {type FoundBook, findBooks, onlyBases} from './find-books.js';
 import {jobsBeside} from './jobs.js';
-import {proceduresOf} from './listed.js';
+import {proceduresOf} from './listed-procedures.js';
 import {shownName} from './names.js';
 import {notInAnyBuild, notInBuild} from './not-in-build.js';
 import {pictureProblems} from './picture-problems.js';

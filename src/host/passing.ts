@@ -6,6 +6,7 @@ import {createHash, randomUUID} from 'node:crypto';
 import {readdir, rm, stat} from 'node:fs/promises';
 import {hostname} from 'node:os';
 import {join} from 'node:path';
+import {systemCode} from './failure.js';
 
 /** A new name for this process; hidden where names with a dot are. */
 export function passingName(): string {
@@ -40,7 +41,7 @@ function isRunning(pid: number): boolean {
     return true;
   } catch (error) {
     // It is there, and somebody else's.
-    return error instanceof Error && 'code' in error && error.code === 'EPERM';
+    return systemCode(error) === 'EPERM';
   }
 }
 

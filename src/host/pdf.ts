@@ -32,6 +32,10 @@ export function missingText(name: string, {missing}: Pdf): string | undefined {
 /** Makes one PDF after another; the pictures are data addresses as `embedPictures` makes them. */
 export type PdfMaker = (print: (pathOf: PathOf) => Print, pictures: readonly string[]) => Pdf | Failure;
 
+/**
+ * A maker that prints one after another with one compiler, for loading its fonts takes longer than a sheet does. Where the
+ * compiler refuses a document, the maker gives a failure that says to print the HTML.
+ */
 export async function pdfMaker(): Promise<PdfMaker> {
   const {NodeCompiler} = await import('@myriaddreamin/typst-ts-node-compiler');
   const workspace = fontFolder();
@@ -60,7 +64,10 @@ const KEPT = 2;
 
 const TEMPLATES = {sheet: sheetTemplate, cover: coverTemplate, report: reportTemplate};
 
-/** Texts that no font can show are looked for this often; each time some are replaced. */
+/**
+ * Texts that no font can show are looked for this often; each time some are replaced. The compiler names them only as it
+ * writes the PDF, and not all at once.
+ */
 const ROUNDS = 5;
 
 function compiled(print: Print, compiler: NodeCompiler): Pdf | Failure {

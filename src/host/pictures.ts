@@ -68,8 +68,18 @@ async function dataOf(url: string, bounds: PictureBounds): Promise<string | unde
   const found = await findPicture(url, bounds);
   if (!found.ok) return undefined;
   const bytes = await readFile(found.path).catch(() => undefined);
-  return bytes && `data:${found.type};base64,${bytes.toString('base64')}`;
+  return bytes && `data:${found.type};base64,${base64(bytes)}`;
 }
+
+/** In pieces, for a function takes only so many arguments. */
+function base64(bytes: Uint8Array): string {
+  let text = '';
+  for (let at = 0; at < bytes.length; at += PIECE)
+    text += String.fromCharCode(...bytes.subarray(at, at + PIECE));
+  return btoa(text);
+}
+
+const PIECE = 0x8000;
 
 export type FoundPicture =
   | {readonly ok: true; readonly path: string; readonly type: string}
@@ -106,11 +116,11 @@ export async function findPicture(
 
 const HEAD = 12;
 
-async function headOf(path: string): Promise<Buffer | undefined> {
+async function headOf(path: string): Promise<Uint8Array | undefined> {
   try {
     const handle = await open(path, 'r');
     try {
-      const {buffer, bytesRead} = await handle.read(Buffer.alloc(HEAD), 0, HEAD, 0);
+      const {buffer, bytesRead} = await handle.read(new Uint8Array(HEAD), 0, HEAD, 0);
       return buffer.subarray(0, bytesRead);
     } finally {
       await handle.close();
@@ -132,8 +142,8 @@ function fileName(url: string): string | undefined {
 }
 
 /** By the first bytes of the file, for its name may lie. */
-function pictureType(bytes: Buffer): string | undefined {
-  const head = bytes.subarray(0, HEAD).toString('latin1');
+function pictureType(bytes: Uint8Array): string | undefined {
+  const head = String.fromCharCode(...bytes.subarray(0, HEAD));
   if (head.startsWith('\u0089PNG\r\n\u001A\n')) return 'image/png';
   if (head.startsWith('\u00FF\u00D8\u00FF')) return 'image/jpeg';
   if (/^GIF8[79]a/.test(head)) return 'image/gif';

@@ -70,15 +70,15 @@ async function readBytes(
 /** Reads to the end, but never past `most`: the file may be growing meanwhile. */
 async function readUpTo(handle: FileHandle, most: number): Promise<Uint8Array> {
   const {size} = await handle.stat();
-  let buffer = Buffer.allocUnsafe(Math.min(size + 1, most));
+  let buffer = new Uint8Array(Math.min(size + 1, most));
   let filled = 0;
   for (;;) {
     const {bytesRead} = await handle.read(buffer, filled, buffer.length - filled, null);
     filled += bytesRead;
     if (bytesRead === 0 || filled === most) return buffer.subarray(0, filled);
     if (filled === buffer.length) {
-      const larger = Buffer.allocUnsafe(Math.min(buffer.length * 2, most));
-      buffer.copy(larger, 0, 0, filled);
+      const larger = new Uint8Array(Math.min(buffer.length * 2, most));
+      larger.set(buffer);
       buffer = larger;
     }
   }
@@ -86,7 +86,7 @@ async function readUpTo(handle: FileHandle, most: number): Promise<Uint8Array> {
 
 /** A text that somebody is writing, as `readText` would take it once it is saved. */
 export function unsavedText(text: string, shown: string, limit: number): ReadText {
-  const bytes = Buffer.from(text);
+  const bytes = new TextEncoder().encode(text);
   return bytes.length > limit ? tooLarge(shown, bytes.length, limit) : decode(bytes, shown);
 }
 

@@ -2,7 +2,7 @@
 import {existsSync} from 'node:fs';
 import {dirname, resolve} from 'node:path';
 import type {Failure} from './failure.js';
-import {git, gitText, isRefusal, type Refusal} from './git.js';
+import {git, gitFailure, gitText, isRefusal, type Refusal} from './git.js';
 import {shownName, truePath} from './names.js';
 
 export interface Repository {
@@ -69,12 +69,9 @@ export async function changedSince(
 ): Promise<{readonly ok: true; readonly paths: ReadonlySet<string>} | Failure> {
   const diff = await git(top, ['diff', '--name-only', '-z', '--no-renames', commit, '--']);
   const others = await git(top, ['ls-files', '--others', '--exclude-standard', '-z', '--full-name']);
-  for (const answer of [diff, others]) {
-    if (!answer.ok) return isRefusal(answer) ? {ok: false, says: `git says: ${answer.refused}`} : answer;
-  }
-  const names = [diff, others].flatMap((answer) =>
-    answer.ok ? answer.out.toString('utf8').split('\0') : [],
-  );
+  if (!diff.ok) return gitFailure(diff, top);
+  if (!others.ok) return gitFailure(others, top);
+  const names = [diff, others].flatMap(({out}) => out.toString('utf8').split('\0'));
   return {ok: true, paths: new Set(names.filter((name) => name !== '').map((name) => resolve(top, name)))};
 }
 

@@ -37,6 +37,7 @@ async function rewrite(before: Source, text: string, cwd: string): Promise<Failu
   const path = (await truePath(resolve(cwd, file))) ?? resolve(cwd, file);
   const now = await readText(path, file, LIMITS.procedure);
   if (!now.ok) return now;
+  // The window that is left is that of one rename; what a person saved before it is seen here.
   if (now.source.text !== before.text || now.source.mark !== mark) {
     const says = 'it changed while it was worked on, and was left as it is';
     return {ok: false, says, hint: 'run the command again', where: {file}};

@@ -21,7 +21,7 @@ import type {LoadedBook} from './load.js';
 import {missingText, type PdfMaker, pdfMaker} from './pdf.js';
 import {embedPictures} from './pictures.js';
 
-/** By the ending of the file. Markdown has sheets and no cover. */
+/** By the ending of the file. Markdown has sheets and no cover, which is there to be stapled on top of them. */
 export type SheetForm = 'html' | 'pdf' | 'md';
 
 export interface SheetsWanted {
@@ -72,6 +72,7 @@ export async function sheetsOf(loaded: LoadedBook, wanted: SheetsWanted): Promis
     made.push(...embedded.asides.map((aside) => ({asides: [aside]})));
     for (const form of forms) made.push(sheetFile(embedded, form, `${names[index]}`, {maker, script}));
   }
+  // A set of sheets with one missing would be followed as if it were whole.
   const failed = made.find((one) => 'ok' in one);
   if (failed) return failed;
   const written = made.filter((one) => 'asides' in one);

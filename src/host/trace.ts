@@ -32,6 +32,7 @@ export function traced(reader: Reader): Traced {
     const key = JSON.stringify(question);
     const digest = digestOf(answer);
     const before = asked.get(key);
+    // Somebody wrote meanwhile: the answer is of two states of the disk, and must not be kept for either.
     if (before !== undefined && before[1] !== digest) steady = false;
     asked.set(key, [question, digest]);
     return answer;

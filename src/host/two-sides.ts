@@ -72,6 +72,7 @@ async function placed(path: string, cwd: string, {top}: Repository) {
   return {real, base, inside: relative(top, real).split(sep).join('/')};
 }
 
+/** Both sides of one repository, where not every book of the old side needs a fellow on the new one. */
 function joined(old: OneSide, fresh: OneSide, {top}: Repository, names: TwoSides['names']): TwoSides {
   const ids = new Set(fresh.books.map(({book}) => book.spec.engine.id));
   const candidates = old.searched ? old.books.filter(({book}) => ids.has(book.spec.engine.id)) : old.books;

@@ -7,7 +7,7 @@ import {tmpdir} from 'node:os';
 import {dirname, join} from 'node:path';
 import {type Failure, systemFailure} from './failure.js';
 import {ENGINE_FILE, SHOP_FILE} from './find.js';
-import {type Answer, git, isRefusal, type Refusal} from './git.js';
+import {git, gitFailure} from './git.js';
 import {passingName, sweepPassing} from './passing.js';
 import {LIMITS} from './read.js';
 import type {Repository, Revision} from './revision.js';
@@ -33,15 +33,9 @@ export async function withUnpacked<T>(
   path: string,
   use: (unpacked: Unpacked) => Promise<T>,
 ): Promise<T | Failure> {
-  const listing = await git(repository.top, [
-    'ls-tree',
-    '-r',
-    '-z',
-    '--full-tree',
-    '--long',
-    revision.commit,
-  ]);
-  if (!listing.ok) return failed(listing);
+  const listed = ['ls-tree', '-r', '-z', '--full-tree', '--long', revision.commit];
+  const listing = await git(repository.top, listed);
+  if (!listing.ok) return gitFailure(listing, repository.top);
   const entries = entriesOf(listing.out.toString('utf8'));
   const there =
     path === '' || entries.some((entry) => entry.path === path || entry.path.startsWith(`${path}/`));
@@ -109,15 +103,17 @@ function isEngineBelow(file: string, folder: string): boolean {
   return name === ENGINE_FILE && (folder === '' || file.startsWith(`${folder}/`));
 }
 
+/** `mode type hash size`, a tab, the path, a nought. A name may hold a tab of its own: only the first one parts. */
 function entriesOf(listing: string): Entry[] {
   return listing.split('\0').flatMap((line) => {
-    const [head = '', path] = line.split('\t');
-    const [mode = '', type = '', hash = '', size = ''] = head.split(/ +/);
-    return path === undefined || !isPlain(path) ? [] : [{mode, type, hash, size: Number(size), path}];
+    const tab = line.indexOf('\t');
+    const [mode = '', type = '', hash = '', size = ''] = line.slice(0, tab).split(/ +/);
+    const path = line.slice(tab + 1);
+    return tab < 0 || !isPlain(path) ? [] : [{mode, type, hash, size: Number(size), path}];
   });
 }
 
-/** Book files are small; what is larger than any book may be is refused on disk too. */
+/** Pictures are not compared, so they are not brought. What is larger than any book file may be is refused on disk too. */
 function isWanted({type, path, size}: Entry): boolean {
   return type === 'blob' && /\.(ya?ml|md)$/i.test(path) && size <= LIMITS.procedure;
 }
@@ -144,7 +140,7 @@ interface Contents {
 /** One run of git for all of them: `hash type size`, a line feed, the bytes, a line feed. */
 async function contentsOf({top}: Repository, entries: readonly Entry[]): Promise<Contents | Failure> {
   const answer = await git(top, ['cat-file', '--batch'], entries.map(({hash}) => `${hash}\n`).join(''));
-  if (!answer.ok) return failed(answer);
+  if (!answer.ok) return gitFailure(answer, top);
   const files: {entry: Entry; bytes: Buffer}[] = [];
   const missing: string[] = [];
   let at = 0;
@@ -175,8 +171,4 @@ function isLink({mode}: Entry): boolean {
 async function link(path: string, bytes: Buffer): Promise<void> {
   await mkdir(dirname(path), {recursive: true}).catch(() => undefined);
   await symlink(bytes.toString('utf8'), path).catch(() => undefined);
-}
-
-function failed(answer: Exclude<Answer | Refusal | Failure, Answer>): Failure {
-  return isRefusal(answer) ? {ok: false, says: `git says: ${answer.refused}`} : answer;
 }

@@ -11,6 +11,7 @@ export interface Unseen {
   readonly where?: {readonly file: string; readonly line: number};
 }
 
+/** In the order: files in a merge, files that are not YAML, files that can't be read. */
 export function unseenOf({book, jobs}: LoadedBook, side: Unseen['side']): Unseen[] {
   const texts = [...textsOf(book, jobs).values()];
   const marked = texts.flatMap((text): Unseen[] => {
@@ -48,7 +49,7 @@ export function unseenOf({book, jobs}: LoadedBook, side: Unseen['side']): Unseen
   ];
 }
 
-/** Files of a specification that are not YAML, and the line where they stop to be. */
+/** Files of a specification that are not YAML, and the line (from 1) where they stop to be. */
 export function brokenFiles({
   book,
 }: Pick<LoadedBook, 'book'>): {readonly file: string; readonly line: number}[] {

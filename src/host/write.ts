@@ -5,7 +5,7 @@
  */
 import {link, mkdir, open, rename, rm, rmdir, stat} from 'node:fs/promises';
 import {dirname, join} from 'node:path';
-import {type Failure, systemFailure} from './failure.js';
+import {type Failure, systemCode, systemFailure} from './failure.js';
 import {shownName} from './names.js';
 import {passingName, sweepPassing} from './passing.js';
 
@@ -34,8 +34,9 @@ export async function writeFiles(
       await makeFolder(folder, made);
       if (!swept.has(folder)) await sweepPassing(folder);
       swept.add(folder);
-      const blocked = await isFolder(output.path);
-      if (blocked) throw Object.assign(new Error('a folder has its name'), {code: 'EISDIR'});
+      // Windows would say only at the renaming that there is no permission, which leads nobody to the folder.
+      if (await isFolder(output.path))
+        throw Object.assign(new Error('a folder has its name'), {code: 'EISDIR'});
       const temporary = join(folder, passingName());
       waiting.push({temporary, output});
       await writeThrough(temporary, output);
@@ -75,7 +76,7 @@ async function linked(temporary: string, path: string): Promise<boolean> {
     await link(temporary, path);
     return true;
   } catch (error) {
-    const isTaken = error instanceof Error && 'code' in error && error.code === 'EEXIST';
+    const isTaken = systemCode(error) === 'EEXIST';
     if (!isTaken) await rename(temporary, path);
     return !isTaken;
   }

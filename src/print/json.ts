@@ -1,6 +1,6 @@
 /** The data of a print as JSON, its texts washed and made to fit: the last that happens before Typst reads it. */
 
-import {withoutUnseen} from '../text/unseen.js';
+import {withoutUnseen} from '../text/printable.js';
 import type {Print} from './document.js';
 
 /** What is printed for a character that no font on the machine has. */
@@ -22,13 +22,27 @@ function fitText(text: string, missing: ReadonlySet<string>): string {
     missing.size === 0
       ? seen
       : [...seen].map((character) => (missing.has(character) ? NO_GLYPH : character)).join('');
-  return shown.replace(LONG_WORD, withBreaks);
+  return withBreaks(shown);
 }
 
 /** A word so long that a column of the sheet may be too narrow for it. */
 const LONG_WORD = /\S{25,}/gu;
 
-/** May break after every twelve characters, by a space of no width. */
-function withBreaks(word: string): string {
-  return word.replace(/\S{12}/gu, '$&\u200B');
+/** After how many characters a long word may break, at the least. */
+const STRIDE = 12;
+/** Typst gives up on a text in which one rule finds more than 512 places. */
+const MOST_BREAKS = 400;
+
+/** Long words may break after every twelve characters, by a space of no width; where that were too many, more rarely. */
+function withBreaks(text: string): string {
+  const words = text.match(LONG_WORD) ?? [];
+  let stride = STRIDE;
+  while (words.reduce((sum, {length}) => sum + Math.floor(length / stride), 0) > MOST_BREAKS) stride *= 2;
+  return text.replace(LONG_WORD, (word) => broken(word, stride));
+}
+
+function broken(word: string, stride: number): string {
+  return [...word]
+    .map((character, at) => (at % stride === stride - 1 ? `${character}\u200B` : character))
+    .join('');
 }

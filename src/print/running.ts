@@ -4,15 +4,19 @@
 export interface Running {
   readonly left: {readonly name: string; readonly rest: string};
   readonly right: {readonly name: string; readonly rest: string};
-  readonly engineNumber?: string;
+  readonly engineNumber?: string | undefined;
+  readonly job?: string | undefined;
 }
 
 /**
- * How many characters the running head and the engine's number on the foot have room for in the widest of the fonts:
- * a margin box does not grow with its text, it lets it run off the page.
+ * How many characters the running head, and the numbers at the left of the foot, have room for in the widest of the
+ * fonts: a margin box does not grow with its text, it lets it run off the page.
  */
 const HEAD = 82;
-export const ENGINE_NUMBER = 18;
+const FOOT = 40;
+/** Of these, a blank for the engine's number takes so many, and the number of a job at the most so many. */
+export const BLANK = '____________';
+const JOB = 12;
 /** The name at the right is left at least this much. */
 const LEAST = 20;
 
@@ -25,7 +29,17 @@ export function fitted({left, right}: Running): {readonly left: string; readonly
   return {left: leftName + left.rest, right: rightName + right.rest};
 }
 
-/** A text cut to a width in characters. */
+/** The left of the foot: the engine's number, undefined where it is to be written in, and what follows it. */
+export function footOf(
+  {engineNumber, job}: Running,
+  words: {readonly engineNumber: string; readonly job: string},
+): {readonly engineNumber: string | undefined; readonly job: string} {
+  const shown = job === undefined ? '' : ` · ${words.job} ${shortened(job, JOB)}`;
+  const room = FOOT - widthOf(`${words.engineNumber} ${shown}`);
+  return {engineNumber: engineNumber === undefined ? undefined : shortened(engineNumber, room), job: shown};
+}
+
+/** A text cut to a width in characters: after a whole word, where one ends in the latter half of what is kept. */
 export function shortened(text: string, room: number): string {
   if (widthOf(text) <= room) return text;
   let kept = '';
@@ -33,7 +47,9 @@ export function shortened(text: string, room: number): string {
     if (widthOf(kept) + widthOf(character) >= room) break;
     kept += character;
   }
-  return `${kept.trimEnd()}…`;
+  const cutsWord = !/^\s/.test(text.slice(kept.length));
+  const end = cutsWord ? kept.lastIndexOf(' ') : kept.length;
+  return `${(end > kept.length / 2 ? kept.slice(0, end) : kept).trimEnd()}…`;
 }
 
 /** Ideographs and their like, from U+1100 on, are about twice as wide as letters. */

@@ -1,7 +1,7 @@
 /** A drawing as an SVG text for a Typst template, which sets it as vectors in the fonts of the page. */
 import type {Element} from 'hast';
 import {toHtml} from 'hast-util-to-html';
-import {withoutUnseen} from '../text/unseen.js';
+import {withoutUnseen} from '../text/printable.js';
 
 export function svgText(node: Element): string {
   const properties = {

@@ -107,8 +107,9 @@ function shapeFault(open: OpenTag, {word, fault}: ShapeFault): TagFault[] {
   const clause = written[index];
   if (fault === 'not-taken') return clause ? [notTaken(open, clause, written[index - 1])] : [];
   const spec = tagSpec(verb).clauses[word];
-  const due = spec && 'words' in spec ? spec.words?.join(' or ') : undefined;
-  const hint = due === undefined ? {} : {hint: `write \`${word} ${due}\``};
+  const due =
+    spec && 'words' in spec ? spec.words?.map((one) => `\`${word} ${one}\``).join(' or ') : undefined;
+  const hint = due === undefined ? {} : {hint: `write ${due}`};
   if (fault === 'missing') {
     return clause ? [] : [formFault(verbSpan, `\`${verb}\` says nothing without \`${word}\``, hint)];
   }

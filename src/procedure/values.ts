@@ -1,7 +1,7 @@
 /** Short ways to the values of a tag's clauses, so that nobody else has to take a ClauseValue apart. */
 import type {Amount} from '../quantity/model.js';
 import type {Clause, Step, Tag} from './model.js';
-import type {ClauseWord, Verb} from './verbs.js';
+import {BRANCH_STATES, type BranchState, type ClauseWord, type Verb} from './verbs.js';
 
 /** The clause that a word opens. A tag holds each word once. */
 export function clauseOf(tag: Tag, word: ClauseWord): Clause | undefined {
@@ -36,4 +36,10 @@ export function wordsOf(tag: Tag, word: ClauseWord): string | undefined {
 /** The tags of a step with this verb, its sub-steps' not among them. */
 export function tagsOf(step: Pick<Step, 'tags'>, verb: Verb): readonly Tag[] {
   return step.tags.filter((tag) => tag.verb === verb);
+}
+
+/** Which case an `if:` tag speaks of. */
+export function branchState(tag: Tag): BranchState {
+  const said = wordsOf(tag, 'is');
+  return BRANCH_STATES.find((state) => state === said) ?? 'out';
 }

@@ -46,6 +46,11 @@ export const CLAUSE_WORDS = [
   'because',
 ] as const;
 
+/** How a reading stands to its limits, where steps are done only then. `out` is over or under. */
+export const BRANCH_STATES = ['out', 'over', 'under', 'in'] as const;
+
+export type BranchState = (typeof BRANCH_STATES)[number];
+
 export type ClauseWord = (typeof CLAUSE_WORDS)[number];
 
 /** What the targets of a verb name: items of these kinds, or what the one word says. */
@@ -237,7 +242,9 @@ const SPECS: {readonly [verb in Verb]: VerbSpec} = {
     says: 'the sub-steps are followed only then',
     targets: ['fit', 'check'],
     single: true,
-    clauses: {is: {type: 'word', words: ['out', 'in'], says: 'out of its limits, or in them'}},
+    clauses: {
+      is: {type: 'word', words: BRANCH_STATES, says: 'out of its limits, over or under them, or in them'},
+    },
     needs: ['is'],
   },
   repeat: {says: 'go back to that step', targets: 'step-id', single: true, clauses: {}},

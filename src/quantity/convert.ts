@@ -1,9 +1,6 @@
 /** Arithmetic on quantities and limits: conversion, order, and whether two statements of a value agree. */
 import type {Amount, Quantity, Unit} from './model.js';
-import {si} from './si.js';
 import {type UnitSymbol, unit} from './units.js';
-
-export {si} from './si.js';
 
 /** Both in the SI unit of the dimension; an end without a limit is infinite. */
 export interface Limits {
@@ -16,6 +13,16 @@ export interface Limits {
  * out of °F) the noise is that of the offset: no shop measures to a billionth of a millimetre either.
  */
 const NOISE = 1e-12;
+
+/** The value in the coherent SI unit of its dimension, the common ground on which quantities are held together. */
+export function si(q: Quantity): number {
+  return q.value * q.unit.factor + q.unit.offset;
+}
+
+/** The same of a difference, such as a tolerance: a difference of 1 °F is 5/9 K, whatever nought °F is. */
+export function difference(q: Quantity): number {
+  return q.value * q.unit.factor;
+}
 
 /** A quantity in code. Without `step` it takes that of the shortest decimal that gives the value. */
 export function quantity(value: number, symbol: UnitSymbol, step = decimalStep(value)): Quantity {

@@ -2,6 +2,7 @@
  * The grammar of an amount: which of a text's numbers is a limit, a nominal or a deviation, and which unit stands
  * beside which. Units may still be missing or unknown; `parse.ts` settles that.
  */
+import {clipped} from '../text/clipped.js';
 import type {Span} from '../text/source.js';
 import type {AmountFault} from './model.js';
 import {
@@ -95,6 +96,7 @@ function deviationsAt(text: string, nominal: Measure, at: number): Drafted | Amo
   const second = signedAt(text, from);
   const spaced = skipSpace(text, from) > from && first.sign !== second?.sign;
   if (second === undefined || isFault(second.measure) || !(slash || spaced)) {
+    // A plus alone is a tolerance half written; a minus alone may be the dash of a range, which is tried next.
     const span = {start: skipSpace(text, at), end: first.measure.number.span.end};
     return first.sign === 1 ? form(text, span, 'a tolerance on one side only') : undefined;
   }
@@ -163,10 +165,11 @@ export function flip(value: number): number {
   return value === 0 ? 0 : -value;
 }
 
+/** Tells a fault from what was read: only faults say something. */
 export function isFault<T extends object>(result: T | AmountFault): result is AmountFault {
   return 'says' in result;
 }
 
 function clip(text: string): string {
-  return text.length > 40 ? `${text.slice(0, 39)}…` : text;
+  return clipped(text, 40);
 }

@@ -1,4 +1,5 @@
 /** The wording of what can be wrong with an amount's unit, with the hint that gets the writer on. */
+import {clipped} from '../text/clipped.js';
 import {nearest} from '../text/nearest.js';
 import type {Span} from '../text/source.js';
 import type {AmountFault, Dimension, Unit} from './model.js';
@@ -73,27 +74,28 @@ export function usualUnits(dimension: Dimension): string {
   return USUAL[dimension];
 }
 
+/** Of a number alone; `text` is the whole amount as it was written, `due` the dimension that is asked for, if one is. */
 export function missingUnit(text: string, span: Span, due: Dimension | undefined): AmountFault {
   const shown = clip(text);
-  if (due === undefined)
-    return {
-      name: 'unit-missing',
-      span,
-      says: `${shown} has no unit`,
-      hint: 'write the unit after the number',
-    };
+  if (due === undefined) {
+    const says = `${shown} has no unit`;
+    return {name: 'unit-missing', span, says, hint: 'write the unit after the number'};
+  }
   const says = `${shown} has no unit where ${ARTICLE[due]} is due`;
   return {name: 'unit-missing', span, says, hint: `write it in ${USUAL[due]}`};
 }
 
+/** Of a known unit of another dimension than the one that is due. */
 export function wrongKind(text: string, unit: Unit, span: Span, due: Dimension): AmountFault {
   const says = `${clip(text)} is ${ARTICLE[unit.dimension]} where ${ARTICLE[due]} is due`;
   const meant = MEANT[due]?.[unit.symbol];
+  // Behind a number `min` reads as minutes, which is right in every place but this.
   const limit = unit.symbol === 'min' ? 'put min before the number if it is a lower limit' : undefined;
   const hint = limit ?? `write ${meant ?? USUAL[due]}`;
   return {name: 'unit-wrong-kind', span, says, hint};
 }
 
+/** Of words that stand where a unit would and are none; the nearest spelling of a fitting unit is the hint. */
 export function unknownUnit(text: string, span: Span, due: Dimension | undefined): AmountFault {
   const keys = [...allSpellings()].filter(([, unit]) => due === undefined || unit.dimension === due);
   const near = nearest(
@@ -107,5 +109,5 @@ export function unknownUnit(text: string, span: Span, due: Dimension | undefined
 }
 
 function clip(text: string): string {
-  return text.length > 24 ? `${text.slice(0, 23)}…` : text;
+  return clipped(text, 24);
 }

@@ -110,7 +110,7 @@ function placeFor(quantities: readonly Quantity[]): number {
   return Math.max(Math.min(...places), largest === 0 ? FINEST : placeBelow(largest) - MOST_FIGURES + 1);
 }
 
-/** More are refused when they are read back. */
+/** With a leading nought and the point they come to the 15 characters that `scan.ts` reads back. */
 const MOST_FIGURES = 13;
 
 /** The power of ten that is no more than `step`. */

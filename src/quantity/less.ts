@@ -1,11 +1,15 @@
 /** An amount made less by another: nominal sizes of what was ground. */
-import {convertDifference} from './convert.js';
+import {convertDifference, decimalStep} from './convert.js';
 import type {Amount, Quantity} from './model.js';
 
-/** Every number of the amount less the `by` (its upper end, where it is limits), in the amount's own unit and to the finer of the two steps. */
+/**
+ * Every limit of the amount less `by`, in the amount's own unit and to the finer of the two steps; a tolerance keeps
+ * its deviations. Where `by` has limits of its own, its nominal or else its upper end (the lower, of a least) is taken.
+ *
+ * @throws TypeError when the two are of different dimensions
+ */
 export function lessBy(amount: Amount, by: Amount): Amount {
-  const off = single(by);
-  if (off === undefined) return amount;
+  const off = takenOff(by);
   switch (amount.form) {
     case 'single':
       return {...amount, value: less(amount.value, off)};
@@ -20,19 +24,24 @@ export function lessBy(amount: Amount, by: Amount): Amount {
   }
 }
 
-function single(amount: Amount): Quantity | undefined {
-  if (amount.form === 'single') return amount.value;
-  if (amount.form === 'tolerance') return amount.nominal;
-  return amount.form === 'least' ? amount.low : amount.high;
+function takenOff(by: Amount): Quantity {
+  if (by.form === 'single') return by.value;
+  if (by.form === 'tolerance') return by.nominal;
+  return by.form === 'least' ? by.low : by.high;
 }
 
 function less(from: Quantity, by: Quantity): Quantity {
   const off = convertDifference(by, from.unit);
-  const steps = [from.step, off.step].filter((step) => step > 0);
-  const step = steps.length === 0 ? 0 : Math.min(...steps);
   const value = from.value - off.value;
+  if (from.step === 0 && off.step === 0) return {...from, value};
+  const step = Math.min(decimalPlaceOf(from), decimalPlaceOf(off));
   // What binary fractions add far behind the last place stated is no figure of the size.
-  return {...from, value: step === 0 ? value : Number(value.toFixed(places(step))), step};
+  return {...from, value: Number(value.toFixed(places(step))), step};
+}
+
+/** A fraction is exact: 1-17/32 bears all figures of 1.53125, and cut to those of an undersize it would lie elsewhere. */
+function decimalPlaceOf({value, step}: Quantity): number {
+  return step > 0 ? step : decimalStep(Number(value.toPrecision(13)));
 }
 
 /** Decimal places down to a step, at most what a number holds. */

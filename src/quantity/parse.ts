@@ -3,11 +3,11 @@
  * what could be read two ways, or lacks its unit, comes back as a fault with the place and what to write instead.
  */
 import type {Span} from '../text/source.js';
+import {difference, si} from './convert.js';
 import {type Draft, draftOf, flip, isFault, type Measure} from './draft.js';
 import {missingUnit, unknownUnit, wrongKind} from './faults.js';
 import type {Amount, AmountFault, Dimension, Quantity, Reading, Unit} from './model.js';
 import {type ScannedNumber, skipSpace} from './scan.js';
-import {difference, si} from './si.js';
 
 /** One entry of a list, and where it stands in the list's text. */
 export interface ListedReading {

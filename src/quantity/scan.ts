@@ -23,7 +23,7 @@ export interface ScannedUnit {
 /** Two words or marks that may follow or lead a number, by what they mean. */
 export type Mark = 'range' | 'plus-minus' | 'most' | 'least' | 'slash';
 
-/** A number of more figures than a double keeps would not print as it was written. */
+/** Characters without commas, the point among them. A double keeps 15 figures: more would not print as written. */
 const MOST_FIGURES = 15;
 
 const VULGAR: ReadonlyMap<string, readonly [number, number]> = new Map([
@@ -69,7 +69,8 @@ export function scanNumber(text: string, at: number): ScannedNumber | AmountFaul
 /** `3/4`, or the `1/2` of `1-1/2` and `1 1/2`, or the whole number alone. */
 function withFraction(text: string, at: number, end: number, whole: number): ScannedNumber | AmountFault {
   const under = matchAt(UNDER, text, end);
-  if (under !== undefined) return quotient(text, at, end + under.length, [whole, Number(under.slice(1))], 0);
+  if (under !== undefined)
+    return quotient(text, {start: at, end: end + under.length}, [whole, Number(under.slice(1))], 0);
   const gap = text[end] === '-' ? end + 1 : skipSpace(text, end);
   return fractionOf(text, at, gap, whole) ?? {value: whole, step: 1, span: {start: at, end}};
 }
@@ -82,27 +83,29 @@ function fractionOf(
   whole: number,
 ): ScannedNumber | AmountFault | undefined {
   const vulgar = VULGAR.get(text[from] ?? '');
-  if (vulgar !== undefined) return quotient(text, at, from + 1, vulgar, whole);
+  if (vulgar !== undefined) return quotient(text, {start: at, end: from + 1}, vulgar, whole);
   if (whole === 0) return undefined;
   const match = matchAt(PROPER, text, from);
   if (match === undefined) return undefined;
   const [over = 0, under = 0] = match.split('/').map(Number);
-  return over < under ? quotient(text, at, from + match.length, [over, under], whole) : undefined;
+  return over < under
+    ? quotient(text, {start: at, end: from + match.length}, [over, under], whole)
+    : undefined;
 }
 
 function quotient(
   text: string,
-  start: number,
-  end: number,
+  span: Span,
   [over, under]: readonly [number, number],
   whole: number,
 ): ScannedNumber | AmountFault {
+  const {start, end} = span;
   if (under === 0) return fault(start, end, `${text.slice(start, end)} divides by nought`);
   if (over > 1e6 || under > 1e6 || whole > 1e6) return tooLong(text, start, end);
   // Whole and proper part are added in one way only, so that 3/2 and 1-1/2 are the same double.
   const value = whole + Math.floor(over / under) + (over % under) / under;
   // A fraction that comes out whole says no more and no less than the whole number.
-  return {value, step: Number.isInteger(value) ? 1 : 0, span: {start, end}};
+  return {value, step: Number.isInteger(value) ? 1 : 0, span};
 }
 
 function badComma(text: string, start: number, end: number): AmountFault {
@@ -130,6 +133,7 @@ const WORD = /%|[A-Za-zµμΩΩ°º℃℉"″”“'′’]+[²³]?(?:[23](?![\d
 const JOINT = /\s*(?:\.\s*)?(?:[·⋅•∙*\-‐‑–/]\s*)?/y;
 /** The longest spelling, `pounds per square inch`, has four words. */
 const MOST_WORDS = 4;
+/** Words that go on with the amount or with the sentence: `85 to 90 lbf·ft` has no unit called `to`. */
 const NO_UNIT = /^(?:to|through|and|or|max|maximum|minimum|at|not|no|plus|minus|up)$/i;
 
 /** The unit at `at` (after white space): the longest run of words that spells one, else the first word as it stands. */
@@ -165,6 +169,7 @@ function withFullStop(text: string, found: ScannedUnit): ScannedUnit {
   return stopped ? {...found, span: {start, end: end + 1}} : found;
 }
 
+/** In the order in which they are tried: `±` before the plus of a deviation, a range before the slash of a pair. */
 const MARKS: readonly (readonly [Mark, RegExp])[] = [
   ['plus-minus', /±|\+\s*(?:\/\s*)?[-−–]/y],
   ['most', /≤|<=?|(?:max(?:imum)?\b\.?|at most\b|up to\b|n(?:ot|o) more than\b|or less\b)/iy],

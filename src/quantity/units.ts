@@ -307,7 +307,10 @@ const BY_KEY: ReadonlyMap<string, Unit> = new Map(
   }),
 );
 
-/** What most people write most often, found without making a key of it. */
+/**
+ * What most people write most often, found without making a key of it, which takes a dozen replacements: a procedure
+ * of a hundred steps asks for some thousand units.
+ */
 const AS_PRINTED: ReadonlyMap<string, Unit> = new Map(
   [...BY_SYMBOL.keys()].flatMap((symbol): [string, Unit][] => {
     const found = BY_KEY.get(unitKey(symbol));

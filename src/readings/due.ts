@@ -5,6 +5,7 @@ import {
   acceptedBy,
   firstKey,
   isAnswered,
+  isOutAs,
   roundKey,
   roundOf,
   roundsBegun,
@@ -64,7 +65,7 @@ function isCalledAnew(box: ReadingBox, round: number, {readings, answers}: Known
 }
 
 /**
- * `out` is called for by one reading out of its limits; `in` by the last reading of every place being within. In a
+ * `out` is called for by one reading out of its limits, `over` and `under` by one on that side of them; `in` by the last reading of every place being within. In a
  * loop each round asks for its own readings. A branch that no reading decides is people's business, and nothing in it
  * is missed.
  */
@@ -82,7 +83,7 @@ function calledFor({is, boxes}: Branch, box: Box, known: Known): boolean {
   // Outside the loop of its readings, one that was out is never undone; inside, the round decides.
   const own = (one: ReadingBox) =>
     !deciding.has(firstKey(box)) || !deciding.has(firstKey(one)) || roundOf(one) === roundOf(box);
-  return places.flat().some((one) => own(one) && verdictAt(one, answers) === 'out');
+  return places.flat().some((one) => own(one) && isOutAs(is, one, answers));
 }
 
 function roundsOf(key: string, readings: ReadonlyMap<string, ReadingBox>): ReadingBox[] {

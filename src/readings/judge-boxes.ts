@@ -11,15 +11,44 @@ export interface Boxes {
   readonly remarks: readonly Remark[];
 }
 
-export function boxesOf(form: Form, answers: Answers, due: (box: Box) => boolean): Boxes {
+/** On a sheet that nobody has signed off, what is unanswered is still open; later it is missing. */
+export function boxesOf(
+  form: Form,
+  answers: Answers,
+  {due, isOpen}: {readonly due: (box: Box) => boolean; readonly isOpen: boolean},
+): Boxes {
   const asked = form.boxes.filter(due);
   const open = asked.filter(({key}) => answers.get(key)?.now === undefined);
   const {procedure: sheet} = form;
   return {
     asked: asked.length,
     answered: asked.length - open.length,
-    remarks: [...missing(sheet, open), ...differing(form, answers), ...unknown(form, answers)],
+    remarks: [
+      ...(isOpen ? stillOpen(form, open, answers) : missing(sheet, open)),
+      ...differing(form, answers),
+      ...unknown(form, answers),
+    ],
   };
+}
+
+/** A remark for each step that was passed over, and one for all that is to come after the last answer. */
+function stillOpen({procedure: sheet, boxes}: Form, open: readonly Box[], answers: Answers): Remark[] {
+  const reached = boxes.findLastIndex(({key}) => answers.get(key)?.now !== undefined);
+  const places = new Map(boxes.map(({key}, at) => [key, at]));
+  // The step that is being worked at is not passed over yet.
+  const isPassed = ({key, step}: Box) => (places.get(key) ?? 0) < reached && step !== boxes[reached]?.step;
+  const passed = missing(sheet, open.filter(isPassed)).map(({step, message}) =>
+    remark('still-open', {sheet, step, message: `passed over, ${message}`}),
+  );
+  const ahead = open.filter((box) => !isPassed(box));
+  const [first] = ahead.filter(({step}) => step !== '');
+  if (ahead.length === 0) return passed;
+  const from = first === undefined ? '' : ` from step ${first.step} on`;
+  const count = ahead.length === 1 ? '1 box is' : `${ahead.length} boxes are`;
+  return [
+    ...passed,
+    remark('still-open', {sheet, step: '', message: `${count} still to be answered${from}`}),
+  ];
 }
 
 /** One remark a step. */
@@ -38,7 +67,7 @@ function missing(sheet: string, open: readonly Box[]): Remark[] {
 
 /** The box of a step is called by the whole text of the step, of which the beginning is enough. */
 function short(label: string): string {
-  return label.length > SHORT ? `${label.slice(0, SHORT).trimEnd()}…` : label.replace(/\.$/, '');
+  return label.length > SHORT ? `${label.slice(0, SHORT).replace(/[.\s]+$/, '')}…` : label.replace(/\.$/, '');
 }
 
 const SHORT = 60;

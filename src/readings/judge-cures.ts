@@ -27,7 +27,7 @@ function tooShort({since, minutes}: TimeBox, finished: Said, answers: Answers): 
   const left = to - from;
   if (left >= minutes) return undefined;
   const took = left < 0 ? 'which is before it started' : `${durationText(left)} after it started`;
-  return `${clockText(to)} (${finished.by}) is ${took} (${clockText(from)}); at least ${durationText(minutes)} is asked for`;
+  return `${clockText(to)} by the clock on the wall (${finished.by}) is ${took} (${clockText(from)}); at least ${durationText(minutes)} is asked for`;
 }
 
 function timeOf({value, at}: Said): number | undefined {

@@ -1,7 +1,7 @@
 /** Steps that were entered out of the order of the sheet. */
 import type {Form} from '../build/form.js';
 import {withoutEnd} from '../text/runs.js';
-import {few, minute, remark} from './remark.js';
+import {few, minuteUtc, remark} from './remark.js';
 import type {Remark} from './report.js';
 import type {Answers} from './unrolled.js';
 
@@ -21,7 +21,7 @@ export function orderRemarks({procedure, boxes}: Form, answers: Answers): Remark
   const inTurn = longestRising(steps.map(({index}) => index));
   const out = steps.filter((_, place) => !inTurn.has(place));
   if (out.length === 0) return [];
-  const list = few(out.map(({step, at}) => `${step} (${minute(at)})`));
+  const list = few(out.map(({step, at}) => `${step} (${minuteUtc(at)})`));
   const message = `entered out of the order of the sheet: ${out.length === 1 ? 'step' : 'steps'} ${list}`;
   return [remark('out-of-order', {sheet: procedure, step: '', message})];
 }

@@ -1,7 +1,7 @@
 /** Remarks on readings: out, near, no number at all, and how they came to be what they are. */
 import type {Specification, Tool} from '../spec/model.js';
 import {readingNumber} from './number.js';
-import {few, limitsText, minute, plain, remark, withUnit} from './remark.js';
+import {few, limitsText, minuteUtc, plain, remark, withUnit} from './remark.js';
 import type {ReadingLine, Remark, Round} from './report.js';
 import {verdictOf} from './verdict.js';
 
@@ -24,7 +24,7 @@ function standing(line: ReadingLine, last: Round): Remark[] {
   const read = `${readingOf(line, last)}${byWhom(last)}`;
   if (state === 'out' && last.accepted) {
     const {by, at, because} = last.accepted;
-    const says = `${read}; limits ${limitsText(line)}; accepted by ${by}, ${minute(at)}, because “${because}”`;
+    const says = `${read}; limits ${limitsText(line)}; accepted by ${by}, ${minuteUtc(at)}, because “${because}”`;
     return [about(line, 'accepted', says)];
   }
   if (state === 'out') return [about(line, 'out', `${read}; limits ${limitsText(line)}`)];
@@ -120,5 +120,5 @@ function readingOf({unit}: ReadingLine, {value}: Round): string {
 }
 
 function byWhom({by, at}: Round): string {
-  return ` (${by}, ${minute(at)})`;
+  return ` (${by}, ${minuteUtc(at)})`;
 }

@@ -1,7 +1,7 @@
 /** Hold points: who signed, and whether that was somebody else, and after the work. */
 import type {Box, Form, HoldBox} from '../build/form.js';
 import type {Said} from './answers.js';
-import {few, minute, remark} from './remark.js';
+import {few, minuteUtc, remark} from './remark.js';
 import type {Remark, Signature} from './report.js';
 import {answersBefore, outUnder} from './standing.js';
 import type {Answers} from './unrolled.js';
@@ -11,14 +11,20 @@ export interface Signatures {
   readonly remarks: readonly Remark[];
 }
 
-export function signaturesOf(form: Form, answers: Answers, due: (box: Box) => boolean): Signatures {
+/** `open` is what a signature is that is still to be given. */
+export function signaturesOf(
+  form: Form,
+  answers: Answers,
+  due: (box: Box) => boolean,
+  open: 'open' | 'missing',
+): Signatures {
   const boxes = new Map(form.boxes.map((box) => [box.key, box]));
   const lines: Signature[] = [];
   const remarks: Remark[] = [];
   for (const hold of form.boxes) {
     if (hold.kind !== 'hold') continue;
     const signed = answers.get(hold.key)?.now;
-    lines.push(lineOf(form, hold, signed, due(hold)));
+    lines.push(lineOf(form, hold, signed, due(hold) ? open : 'not-called-for'));
     if (signed === undefined) continue;
     const vouched = hold.not.flatMap((key) => boxes.get(key) ?? []);
     const about = {sheet: form.procedure, step: hold.step, item: hold.item};
@@ -32,7 +38,12 @@ export function signaturesOf(form: Form, answers: Answers, due: (box: Box) => bo
   return {lines, remarks};
 }
 
-function lineOf(form: Form, hold: HoldBox, signed: Said | undefined, due: boolean): Signature {
+function lineOf(
+  form: Form,
+  hold: HoldBox,
+  signed: Said | undefined,
+  otherwise: Signature['state'],
+): Signature {
   return {
     sheet: form.procedure,
     step: hold.step,
@@ -40,7 +51,7 @@ function lineOf(form: Form, hold: HoldBox, signed: Said | undefined, due: boolea
     name: hold.label,
     ...(hold.by !== undefined && {role: hold.by}),
     ...(signed && {by: signed.by, at: signed.at}),
-    state: signed ? 'signed' : due ? 'missing' : 'not-called-for',
+    state: signed ? 'signed' : otherwise,
   };
 }
 
@@ -66,7 +77,7 @@ function signedEarly(
     return now === undefined || now.index > signed.index;
   });
   if (open.length === 0) return undefined;
-  return `signed by ${signed.by} on ${minute(signed.at)} before everything was there ${stepsOf(open)}`;
+  return `signed by ${signed.by} on ${minuteUtc(signed.at)} before everything was there ${stepsOf(open)}`;
 }
 
 /** What was signed ahead with the reason written beside it is no slip. */
@@ -92,7 +103,7 @@ function signedOver(hold: HoldBox, form: Form, signed: Said, answers: Answers): 
   const readings = out.map(
     ({step, place, label}) => `step ${step}${place === '' ? '' : `, ${place}`} (${label})`,
   );
-  return `signed by ${signed.by} on ${minute(signed.at)} over what is out of its limits: ${few(readings, 3, '; ')}`;
+  return `signed by ${signed.by} on ${minuteUtc(signed.at)} over what is out of its limits: ${few(readings, 3, '; ')}`;
 }
 
 function stepsOf(boxes: readonly Box[]): string {

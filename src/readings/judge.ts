@@ -14,7 +14,7 @@ import type {SheetRecord} from './record.js';
 import {inOrder, remark} from './remark.js';
 import type {BuildReport, ReadingLine, Remark, SheetLine, Signature, WaiverLine} from './report.js';
 import {readingLines} from './rounds.js';
-import {unrolled} from './unrolled.js';
+import {isAnswered, unrolled} from './unrolled.js';
 import {workedOut} from './worked.js';
 
 /** What the book on disk asks of the build, with its job applied where it names one. */
@@ -35,8 +35,15 @@ export interface JudgeOptions {
 
 export function judgeBuild(build: Build, asked: Asked, options: JudgeOptions = {}): BuildReport {
   const {engine, job, engineNumber, files} = build;
+  const last = asked.sheets.at(-1)?.form.procedure;
+  const isLastBegun = build.sheets.some(({procedure}) => procedure === last);
   const judged = [
-    ...asked.sheets.flatMap((sheet) => ofProcedure(build, sheet, asked.spec, options)),
+    ...asked.sheets.flatMap((sheet, at) =>
+      ofProcedure(build, sheet, asked.spec, {
+        ...options,
+        isPast: isLastBegun && at < asked.sheets.length - 1,
+      }),
+    ),
     ...strangers(build, asked),
   ];
   const readings = judged.flatMap((one) => one.readings);
@@ -70,35 +77,45 @@ interface JudgedSheet {
   readonly signatures: readonly Signature[];
 }
 
+interface Standing {
+  /** The last sheet of the build is begun, so that nothing of this one is still to come. */
+  readonly isPast: boolean;
+}
+
 /** One procedure of the book: its sheet as recorded, or that it has no record. */
 function ofProcedure(
   build: Build,
   asked: AskedSheet,
   spec: Specification,
-  options: JudgeOptions,
+  options: JudgeOptions & Standing,
 ): JudgedSheet[] {
   const {form} = asked;
   const records = build.sheets.filter(({procedure}) => procedure === form.procedure);
   const fitting = records.filter(({fingerprint}) => fingerprint === form.fingerprint);
   const others = records.filter(({fingerprint}) => fingerprint !== form.fingerprint);
-  if (records.length === 0) return [notBegun(form)];
+  if (records.length === 0) return [notBegun(form, options)];
   return [
-    ...fitting.map((record) => judgeSheet(record, form, spec)),
+    ...fitting.map((record) => judgeSheet(record, form, spec, options)),
     ...others.map((record) =>
       options.evenIfChanged && fitting.length === 0
-        ? withRemark(judgeSheet(record, form, spec), changed(record, form, true))
+        ? withRemark(judgeSheet(record, form, spec, options), changed(record, form, true))
         : notJudged(record, 'book-changed', changed(record, form, false)),
     ),
   ];
 }
 
-function judgeSheet(record: SheetRecord, form: Form, spec: Specification): JudgedSheet {
+function judgeSheet(record: SheetRecord, form: Form, spec: Specification, {isPast}: Standing): JudgedSheet {
   const answers = answersOf(record.entries);
   const asked = unrolled(form, answers);
   const due = dueOf(asked, answers);
-  const readings = readingLines(asked, answers, due, (item) => spec.items.get(item)?.name ?? item);
-  const boxes = boxesOf(asked, answers, due);
-  const signatures = signaturesOf(asked, answers, due);
+  const isSignedOff = form.boxes.some(
+    (box) => 'ends' in box && box.ends === 'sheet' && isAnswered(box.key, answers),
+  );
+  const isOpen = !isPast && !isSignedOff;
+  const nameOf = (item: string) => spec.items.get(item)?.name ?? item;
+  const readings = readingLines(asked, answers, due, {nameOf, isOpen});
+  const boxes = boxesOf(asked, answers, {due, isOpen});
+  const signatures = signaturesOf(asked, answers, due, isOpen ? 'open' : 'missing');
   const chain = chainRemarks(record);
   return {
     line: {...lineOf(record, 'judged', chain), asked: boxes.asked, answered: boxes.answered},
@@ -115,23 +132,24 @@ function judgeSheet(record: SheetRecord, form: Form, spec: Specification): Judge
   };
 }
 
-function notBegun({procedure, title, revision, fingerprint, boxes}: Form): JudgedSheet {
+function notBegun({procedure, title, revision, fingerprint, boxes}: Form, {isPast}: Standing): JudgedSheet {
   const asked = boxes.filter(({onlyIf}) => onlyIf.length === 0).length;
   const line = {
     procedure,
     title,
     revision,
     fingerprint,
-    state: 'missing',
+    state: isPast ? 'missing' : 'not-begun',
     entries: 0,
     asked,
     answered: 0,
   } as const;
-  const message = 'there is no record of this sheet';
+  const name = isPast ? 'sheet-missing' : 'not-begun';
+  const message = isPast ? 'there is no record of this sheet' : 'not begun';
   return {
     ...NOTHING,
     line: {...line, seals: 'follow'},
-    remarks: [remark('sheet-missing', {sheet: procedure, step: '', message})],
+    remarks: [remark(name, {sheet: procedure, step: '', message})],
   };
 }
 

@@ -63,7 +63,8 @@ function signaturesPart({signatures}: BuildReport): Block[] {
 
 function signedCell({by, state}: Signature): Cell {
   if (by !== undefined) return by;
-  return state === 'missing' ? bad('missing') : 'not called for';
+  if (state === 'missing') return bad('missing');
+  return state === 'open' ? 'still open' : 'not called for';
 }
 
 function waiversPart({waivers}: BuildReport): Block[] {
@@ -76,6 +77,7 @@ const STATES: Readonly<Record<SheetLine['state'], string>> = {
   'book-changed': 'book changed since',
   unknown: 'not in the book',
   missing: 'no record',
+  'not-begun': 'not begun',
 };
 
 function sheetsPart({sheets}: BuildReport): Block[] {
@@ -83,7 +85,7 @@ function sheetsPart({sheets}: BuildReport): Block[] {
     one.procedure,
     one.revision,
     {text: one.fingerprint.slice(0, 10), look: 'code'},
-    one.state === 'judged' ? 'judged' : bad(STATES[one.state]),
+    one.state === 'judged' || one.state === 'not-begun' ? STATES[one.state] : bad(STATES[one.state]),
     `${one.answered} of ${one.asked}`,
     one.seals === 'broken' ? bad('broken') : one.entries === 0 ? '–' : 'follow',
     one.first === undefined ? '–' : spanOfTime(one.first, one.last ?? one.first),

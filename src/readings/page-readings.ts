@@ -1,7 +1,7 @@
 /** The readings of a build: a drawing and a table for each fit or check, those that are out before the others. */
 import type {Chart, ChartPoint, ChartRow} from './chart.js';
 import {type Block, bad, type Cell, part, table} from './page.js';
-import {decimals, limitsText, minute, withUnit} from './remark.js';
+import {decimals, limitsText, minuteUtc, withUnit} from './remark.js';
 import type {BuildReport, ReadingLine} from './report.js';
 import {placeOf} from './text.js';
 
@@ -14,6 +14,7 @@ const STATES: Readonly<Record<ReadingLine['state'], string>> = {
   out: 'out',
   unreadable: 'no number',
   missing: 'missing',
+  open: 'still open',
   near: 'near a limit',
   in: 'in',
   unjudged: 'no limits',
@@ -91,7 +92,7 @@ function readText({rounds, unit}: ReadingLine): string {
 
 function byText({rounds}: ReadingLine): string {
   const last = rounds.at(-1);
-  return last === undefined ? '–' : `${last.by}, ${minute(last.at)}`;
+  return last === undefined ? '–' : `${last.by}, ${minuteUtc(last.at)}`;
 }
 
 /** What was read in earlier rounds, and what was written over. */

@@ -15,6 +15,8 @@ const SEVERITY: Readonly<Record<RemarkName, Remark['severity']>> = {
   near: 'warning',
   missing: 'error',
   'sheet-missing': 'error',
+  'still-open': 'information',
+  'not-begun': 'information',
   'same-hand': 'error',
   'signed-early': 'error',
   'written-over': 'warning',
@@ -70,7 +72,12 @@ export function few(words: readonly string[], most = 4, between = ', '): string 
   return `${words.slice(0, most).join(between)} and ${words.length - most} more`;
 }
 
-/** `2026-03-01 09:30`: to the minute is what people remember. */
+/** `2026-03-01 09:30`: to the minute is what people remember. Whoever prints it says that it is UTC. */
 export function minute(at: string): string {
   return at.slice(0, 16).replace('T', ' ');
+}
+
+/** `2026-03-01 09:30 UTC`. */
+export function minuteUtc(at: string): string {
+  return `${minute(at)} UTC`;
 }

@@ -19,6 +19,8 @@ export const REMARK_NAMES = [
   'near',
   'missing',
   'sheet-missing',
+  'still-open',
+  'not-begun',
   'same-hand',
   'signed-early',
   'signed-ahead',
@@ -81,8 +83,8 @@ const reading = z.strictObject({
   doubt,
   rounds: z.array(round).describe('the readings that stand, the last one counts'),
   state: z
-    .enum(['in', 'near', 'out', 'unreadable', 'unjudged', 'missing', 'not-called-for'])
-    .describe('unjudged: it has no limits'),
+    .enum(['in', 'near', 'out', 'unreadable', 'unjudged', 'missing', 'open', 'not-called-for'])
+    .describe('unjudged: it has no limits; open: not read yet, on a sheet that nobody has signed off'),
 });
 
 const worked = z.strictObject({
@@ -104,7 +106,7 @@ const signature = z.strictObject({
   role: text.optional(),
   by: text.optional(),
   at: text.optional(),
-  state: z.enum(['signed', 'missing', 'not-called-for']),
+  state: z.enum(['signed', 'missing', 'open', 'not-called-for']),
 });
 
 const waiver = z.strictObject({
@@ -121,7 +123,7 @@ const sheet = z.strictObject({
   revision: text,
   fingerprint: text.describe('of the sheet that was followed'),
   state: z
-    .enum(['judged', 'book-changed', 'unknown', 'missing'])
+    .enum(['judged', 'book-changed', 'unknown', 'missing', 'not-begun'])
     .describe('only a judged sheet adds readings, signatures and unanswered boxes'),
   entries: count,
   asked: count.describe('boxes that had to be answered'),

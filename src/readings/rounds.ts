@@ -5,14 +5,14 @@ import type {ReadingLine, Round} from './report.js';
 import {type Answers, acceptedBy, roundOf} from './unrolled.js';
 import {verdictOf} from './verdict.js';
 
-/** A line for each place that an unrolled form asks for, in the order of the page; `nameOf` gives the name of an item. */
+/** A line for each place that an unrolled form asks for, in the order of the page; an open sheet still has time for it. */
 export function readingLines(
   form: Form,
   answers: Answers,
   due: (box: Box) => boolean,
-  nameOf: (item: string) => string,
+  {nameOf, isOpen}: {readonly nameOf: (item: string) => string; readonly isOpen: boolean},
 ): ReadingLine[] {
-  return placesOf(form).map((boxes) => lineOf(form, boxes, {answers, nameOf, due}));
+  return placesOf(form).map((boxes) => lineOf(form, boxes, {answers, nameOf, due, isOpen}));
 }
 
 /** The boxes of each place in the order of their rounds. */
@@ -36,6 +36,7 @@ interface Context {
   readonly answers: Answers;
   readonly nameOf: (item: string) => string;
   readonly due: (box: Box) => boolean;
+  readonly isOpen: boolean;
 }
 
 function lineOf({procedure}: Form, boxes: readonly ReadingBox[], context: Context): ReadingLine {
@@ -54,12 +55,12 @@ function lineOf({procedure}: Form, boxes: readonly ReadingBox[], context: Contex
     ...(most !== undefined && {most}),
     ...(doubt !== undefined && {doubt}),
     rounds,
-    state: stateOf(rounds.at(-1), context.due(first)),
+    state: stateOf(rounds.at(-1), context.due(first), context.isOpen),
   };
 }
 
-function stateOf(last: Round | undefined, due: boolean): ReadingLine['state'] {
-  if (last === undefined) return due ? 'missing' : 'not-called-for';
+function stateOf(last: Round | undefined, due: boolean, isOpen: boolean): ReadingLine['state'] {
+  if (last === undefined) return due ? (isOpen ? 'open' : 'missing') : 'not-called-for';
   if (last.number === undefined) return 'unreadable';
   return last.verdict ?? 'unjudged';
 }

@@ -25,6 +25,7 @@ export const HEADINGS: readonly {readonly title: string; readonly names: readonl
   {title: 'Out of limits, and accepted', names: ['accepted']},
   {title: 'Near a limit', names: ['near']},
   {title: 'Missing', names: ['missing', 'sheet-missing']},
+  {title: 'Still to do', names: ['still-open', 'not-begun']},
   {title: 'Signatures', names: ['same-hand', 'signed-early', 'signed-ahead']},
   {
     title: 'How it came about',

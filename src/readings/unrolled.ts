@@ -3,9 +3,10 @@
  * again, and each round has boxes of its own, so that nothing that was written is lost.
  */
 import type {AcceptBox, Box, Form, HoldBox, ReadingBox} from '../build/form.js';
+import type {BranchState} from '../procedure/verbs.js';
 import type {Answer} from './answers.js';
 import {readingNumber} from './number.js';
-import {type Verdict, verdictOf} from './verdict.js';
+import {sideOf, type Verdict, verdictOf} from './verdict.js';
 
 export type Answers = ReadonlyMap<string, Answer>;
 
@@ -58,6 +59,13 @@ export function roundsBegun({boxes}: Form, answers: Answers): (key: string) => n
 export function verdictAt(box: ReadingBox, answers: Answers): Verdict | undefined {
   const number = readingNumber(answers.get(box.key)?.now?.value ?? '');
   return number === undefined ? undefined : verdictOf(number, box);
+}
+
+/** Whether the reading is out, on the side that a branch speaks of. */
+export function isOutAs(is: BranchState, box: ReadingBox, answers: Answers): boolean {
+  const number = readingNumber(answers.get(box.key)?.now?.value ?? '');
+  const side = number === undefined ? undefined : sideOf(number, box);
+  return side !== undefined && (is === 'out' || is === side);
 }
 
 /** Whether somebody stands by what the reading says now. */

@@ -19,11 +19,17 @@ export interface Limits {
 export function verdictOf(value: number, limits: Limits): Verdict | undefined {
   const {least, most} = limits;
   if (least === undefined && most === undefined) return undefined;
+  if (sideOf(value, limits) !== undefined) return 'out';
   const guard = guardOf(limits);
   const low = least ?? Number.NEGATIVE_INFINITY;
   const high = most ?? Number.POSITIVE_INFINITY;
-  if (under(value, low) || under(high, value)) return 'out';
   return under(value, low + guard) || under(high - guard, value) ? 'near' : 'in';
+}
+
+/** On which side of its limits a reading lies; undefined where it lies within them. */
+export function sideOf(value: number, {least, most}: Limits): 'over' | 'under' | undefined {
+  if (most !== undefined && under(most, value)) return 'over';
+  return least !== undefined && under(value, least) ? 'under' : undefined;
 }
 
 /**

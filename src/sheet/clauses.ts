@@ -3,6 +3,7 @@ import type {Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import type {ClauseWord} from '../procedure/verbs.js';
 import type {Amount} from '../quantity/model.js';
+import {locksOf} from '../spec/locks.js';
 import type {Item, Specification} from '../spec/model.js';
 import type {Use} from './context.js';
 
@@ -18,7 +19,7 @@ export function statedNames(tag: Tag, word: ClauseWord): readonly Named[] {
   return value?.type === 'ids' ? value.ids.map(({id, rest}) => ({id, rest: rest.trim()})) : [];
 }
 
-/** Ids that the specification gives for a clause which the tag leaves out; any one of them will do. */
+/** Ids that the specification gives for a clause which the tag leaves out; any one of them will do, but of locks all go on. */
 export function specifiedIds(use: Use, word: 'with' | 'using' | 'by'): readonly string[] {
   const {item, tag} = use;
   if (item === undefined) return [];
@@ -32,11 +33,7 @@ function specifiedMaterials(item: Item, tag: Tag): readonly string[] {
   if (tag.verb === 'lube' && item.kind === 'fastener') return listOf(item.threads?.value);
   if (tag.verb === 'seal' && item.kind === 'joint') return listOf(item.seal?.value);
   if (tag.verb === 'fill' && item.kind === 'system') return ids(item.with);
-  if (tag.verb === 'lock' && item.kind === 'fastener') {
-    const lock = item.lock?.value;
-    return lock === undefined || lock === 'none' || lock === 'unknown' ? [] : [lock];
-  }
-  return [];
+  return tag.verb === 'lock' && item.kind === 'fastener' ? locksOf(item) : [];
 }
 
 function specifiedTools(item: Item, tag: Tag): readonly string[] {

@@ -13,6 +13,7 @@ import {jobFacts} from './job-facts.js';
 import type {Fact, Value} from './model.js';
 import {angleOf, onlyTurns} from './passes.js';
 import {printed} from './value.js';
+import {fill} from './words.js';
 
 /** The facts of a use, its value first, then what only the item can say; `elsewhere` is a clause printed apart. */
 export function factsOf(use: Use, context: Context, elsewhere?: ClauseWord): Fact[] {
@@ -56,7 +57,9 @@ function factOf(use: Use, word: ClauseWord, context: Context): Fact[] {
   if (word !== 'with' && word !== 'using' && word !== 'by') return [];
   const ids = specifiedIds(use, word);
   if (ids.length === 0) return [];
-  const text = ids.map((id) => thing({id, rest: ''}, context)).join(context.words.or);
+  const text = ids
+    .map((id) => thing({id, rest: ''}, context))
+    .join(use.tag.verb === 'lock' ? context.words.and : context.words.or);
   return [{label, text, ...noteOf(use, word)}];
 }
 
@@ -130,8 +133,12 @@ function labelOf(verb: Verb, word: ClauseWord, context: Context): string {
 function itemFacts(use: Use, context: Context): Fact[] {
   const {tag, item} = use;
   const {words} = context;
-  if (item?.kind === 'part' && tag.verb === 'install' && item.turning)
-    return [{label: words.how, text: words.turning}];
+  if (item?.kind === 'part' && tag.verb === 'install') {
+    return [
+      ...(item.turning ? [{label: words.how, text: words.turning}] : []),
+      ...(item.temporary ? [{label: words.temporary, text: comesOut(use, context)}] : []),
+    ];
+  }
   if (item?.kind === 'fastener' && tag.verb === 'torque') return threadFacts(item.threads?.value, context);
   if (item?.kind === 'system' && tag.verb === 'fill' && item.amount !== undefined) {
     return [{label: words.amount, ...amountOrWord(item.amount.value, context)}];
@@ -147,6 +154,17 @@ function itemFacts(use: Use, context: Context): Fact[] {
       ? []
       : [{label: words.mustMatch, text: nameOf(item.matches.value, context)}]),
   ];
+}
+
+/** Where in this procedure what was put in for a while comes out again. */
+function comesOut({tag, target}: Use, {steps, words}: Context): string {
+  const from = steps.findIndex(({tags}) => tags.includes(tag));
+  const step = steps
+    .slice(from + 1)
+    .find(({tags}) =>
+      tags.some(({verb, targets}) => verb === 'remove' && targets.some(({id}) => id === target.id)),
+    );
+  return step === undefined ? words.comesOut : fill(words.comesOutAt, {number: step.number});
 }
 
 /** What a taper or an out-of-round is worked out from. */

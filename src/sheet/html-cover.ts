@@ -17,7 +17,8 @@ export function coverHtml(cover: Cover): string {
     running: {
       left: {name: cover.shop, rest: ` · ${words.cover}`},
       right: {name: cover.engine, rest: ` · ${cover.fingerprint}`},
-      ...(cover.engineNumber === undefined ? {} : {engineNumber: cover.engineNumber}),
+      engineNumber: cover.engineNumber,
+      job: cover.job,
     },
     body: [
       header(cover),

@@ -5,7 +5,7 @@ import {h} from 'hastscript';
 import type {Running} from '../print/running.js';
 import type {Paper} from '../spec/model.js';
 import {addAll} from '../text/add-all.js';
-import {withoutUnseen} from '../text/unseen.js';
+import {withoutUnseen} from '../text/printable.js';
 import {scriptSource} from './html-script.js';
 import {pageStyle} from './page.js';
 import {STYLE} from './style.js';
@@ -45,7 +45,15 @@ function washed(root: Element): Element {
   const waiting: Nodes[] = [root];
   for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
     if (node.type === 'text') node.value = withoutUnseen(node.value);
+    if (node.type === 'element') washLabels(node);
     if ('children' in node) addAll(waiting, node.children);
   }
   return root;
+}
+
+/** Those attributes whose texts come from a book: labels for who cannot see, words for a picture. */
+function washLabels({properties}: Element): void {
+  for (const [name, value] of Object.entries(properties)) {
+    if (typeof value === 'string') properties[name] = withoutUnseen(value);
+  }
 }

@@ -27,7 +27,8 @@ export function sheetHtml(sheet: Sheet, {script}: HtmlOptions = {}): string {
     running: {
       left: {name: head.title, rest: ` · ${revision}`},
       right: {name: head.engine, rest: ` · ${head.fingerprint}`},
-      ...(head.engineNumber === undefined ? {} : {engineNumber: head.engineNumber}),
+      engineNumber: head.engineNumber,
+      job: head.job,
     },
     body: [
       header(sheet),

@@ -25,7 +25,8 @@ export function listsHtml(first: BookLists, others: readonly BookLists[], {paper
     running: {
       left: {name: first.shop, rest: ` · ${words.lists}`},
       right: {name: first.engine, rest: ` · ${first.fingerprint}`},
-      ...(first.engineNumber !== undefined && {engineNumber: first.engineNumber}),
+      engineNumber: first.engineNumber,
+      job: first.job,
     },
     body: [
       h(

@@ -7,7 +7,7 @@ import {type Context, fullName, type Naming, type PlacedStep, spaced, type Use, 
 import type {Before, ConsumableLine, ToolLine} from './model.js';
 import {partLists} from './parts.js';
 import {placeNames} from './places.js';
-import {printed} from './value.js';
+import {printed, printedReach} from './value.js';
 
 export function beforeOf(procedure: Procedure, context: Context): Before {
   const steps = procedure.steps.map((step) => ({step, at: step.number}));
@@ -72,11 +72,13 @@ export function calledFor(use: Use, context: Naming): Called[] {
   return [...using, ...materials, ...forAltering].filter((need) => need.items.every(listed));
 }
 
-/** Each id that the tag states is needed; of those that the specification offers, one is. */
+/** Each id that the tag states is needed, and each lock; of others that the specification offers, one is. */
 function groupsOf(use: Use, word: 'with' | 'using'): Named[][] {
   if (clauseOf(use.tag, word) !== undefined) return statedNames(use.tag, word).map((named) => [named]);
   const specified = specifiedIds(use, word);
-  return specified.length === 0 ? [] : [specified.map((id) => ({id, rest: ''}))];
+  const named = specified.map((id) => ({id, rest: ''}));
+  if (use.tag.verb === 'lock') return named.map((one) => [one]);
+  return named.length === 0 ? [] : [named];
 }
 
 function needOf(group: readonly Named[], kind: 'tool' | 'consumable', context: Naming): Called {
@@ -108,7 +110,7 @@ function toolLine(need: Need, context: Naming): ToolLine {
   return {
     names: need.names,
     ...(only?.serial === undefined ? {} : {serial: only.serial}),
-    ...(only?.range === undefined ? {} : {range: printed(only.range.value, context)}),
+    ...(only?.range === undefined ? {} : {range: printedReach(only.range.value, context)}),
     ...(due === undefined ? {} : {due}),
     steps: need.steps,
   };

@@ -1,19 +1,14 @@
 /** What a step looks back to: the readings that open its branch, and the work that its hold point signs for. */
 import type {Branch} from '../build/form.js';
-import type {Step, Tag} from '../procedure/model.js';
-import {tagsOf, wordsOf} from '../procedure/values.js';
+import type {Step} from '../procedure/model.js';
+import {branchState, tagsOf} from '../procedure/values.js';
 import {type Context, placesOfUse, type Use, usesOf} from './context.js';
 import {readingKeys} from './entry.js';
 
 export function branchOf(use: Use, step: Step, context: Context): Branch {
   const {id, places} = use.target;
   const asked = new Set(places.map(({name}) => name));
-  return {item: id, is: stateIn(use.tag), boxes: deciding(id, asked, step, context)};
-}
-
-/** Which case an `if:` tag speaks of. */
-export function stateIn(tag: Tag): Branch['is'] {
-  return wordsOf(tag, 'is') === 'in' ? 'in' : 'out';
+  return {item: id, is: branchState(use.tag), boxes: deciding(id, asked, step, context)};
 }
 
 /** The readings of an item in the last step, up to this one, that takes any; only those of the places asked for. */

@@ -2,23 +2,23 @@
  * Paper, running head and running foot of a printed page, as CSS margin boxes (CSS Paged Media Level 3, section 4).
  * Here alone a procedure's text enters CSS, as strings.
  */
-import {ENGINE_NUMBER, fitted, type Running, shortened} from '../print/running.js';
+import {BLANK, fitted, footOf, type Running} from '../print/running.js';
 import type {Paper} from '../spec/model.js';
 import {fill, type Words} from './words.js';
 
 export function pageStyle(running: Running, paper: Paper, words: Words): string {
   const {left, right} = fitted(running);
-  const number = running.engineNumber ?? '____________';
-  const foot = `${words.engineNumber} ${shortened(number, ENGINE_NUMBER)}`;
+  const {engineNumber = BLANK, job} = footOf(running, words);
+  const foot = `${words.engineNumber} ${engineNumber}${job}`;
   const page = fill(words.page, {number: '\n', of: '\n'}).split('\n').map(cssString);
   return `@page {
   size: ${paper === 'A4' ? 'A4' : 'letter'} portrait;
   margin: 17mm 12mm 17mm 15mm;
   @top-left { content: ${cssString(left)}; ${TOP} text-align: left; }
   @top-right { content: ${cssString(right)}; ${TOP} text-align: right; }
-  @bottom-left { content: ${cssString(foot)}; ${BOTTOM} text-align: left; width: 33%; }
-  @bottom-center { content: ${cssString(`${words.pageInitials} ________________`)}; ${BOTTOM} text-align: center; width: 34%; }
-  @bottom-right { content: ${page[0]} counter(page) ${page[1]} counter(pages) ${page[2]}; ${BOTTOM} text-align: right; font-weight: 700; width: 33%; }
+  @bottom-left { content: ${cssString(foot)}; ${BOTTOM} text-align: left; width: 45%; }
+  @bottom-center { content: ${cssString(`${words.pageInitials} ________________`)}; ${BOTTOM} text-align: center; width: 33%; }
+  @bottom-right { content: ${page[0]} counter(page) ${page[1]} counter(pages) ${page[2]}; ${BOTTOM} text-align: right; font-weight: 700; width: 22%; }
 }
 @page :left { margin-left: 12mm; margin-right: 15mm; }
 `;

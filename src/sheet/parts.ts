@@ -48,8 +48,10 @@ export function placesOrAll(use: Use): readonly string[] {
 function partLine({item, places, steps}: Found, {job, words}: Naming): PartLine {
   const whole = item.kind === 'fastener' ? item.count : item.quantity;
   const fitted = job && item.kind === 'part' ? fittedAs(item, job, words) : undefined;
+  const temporary = item.kind === 'part' && item.temporary ? words.temporary.toLowerCase() : undefined;
+  const said = [fitted, temporary].filter((one) => one !== undefined);
   return {
-    name: fitted === undefined ? item.name : `${item.name} (${fitted})`,
+    name: said.length === 0 ? item.name : `${item.name} (${said.join('; ')})`,
     quantity: quantityFor(whole, places.size, item.at.length),
     hazards: item.kind === 'part' ? item.hazards.map(({value}) => spaced(value)) : [],
     steps: [...steps],

@@ -15,7 +15,8 @@ export function coverPrint(cover: Cover): Print {
   const running = {
     left: {name: cover.shop, rest: ` · ${words.cover}`},
     right: {name: cover.engine, rest: ` · ${cover.fingerprint}`},
-    ...(cover.engineNumber === undefined ? {} : {engineNumber: cover.engineNumber}),
+    engineNumber: cover.engineNumber,
+    job: cover.job,
   };
   return {
     template: 'cover',

@@ -3,7 +3,7 @@
  * measuring. It is handed over as JSON, so that no text of a book is ever read as Typst.
  */
 import {documentDate, type Print, paperName} from '../print/document.js';
-import {ENGINE_NUMBER, fitted, type Running, shortened} from '../print/running.js';
+import {fitted, footOf, type Running} from '../print/running.js';
 import type {Paper} from '../spec/model.js';
 import {placeItems} from './drawing-text.js';
 import {isOpening} from './html.js';
@@ -39,19 +39,16 @@ export function sheetPrint(sheet: Sheet, pathOf: PathOf): Print {
 
 /** What every page of a sheet or cover needs. */
 export function frameOf(running: Running, paper: Paper, words: Words) {
-  return {
-    words,
-    paper: paperName(paper),
-    running: fitted(running),
-    engineNumber: running.engineNumber === undefined ? null : shortened(running.engineNumber, ENGINE_NUMBER),
-  };
+  const {engineNumber = null, job} = footOf(running, words);
+  return {words, paper: paperName(paper), running: fitted(running), engineNumber, job};
 }
 
 function runningOf({head, words}: Sheet): Running {
   return {
     left: {name: head.title, rest: ` · ${fill(words.revisionShort, {revision: head.revision})}`},
     right: {name: head.engine, rest: ` · ${head.fingerprint}`},
-    ...(head.engineNumber === undefined ? {} : {engineNumber: head.engineNumber}),
+    engineNumber: head.engineNumber,
+    job: head.job,
   };
 }
 

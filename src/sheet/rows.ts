@@ -1,13 +1,13 @@
 /** Steps to rows, and sections to blocks of a sheet. */
 import type {PhrasingContent} from 'mdast';
 import type {Block, Caution, Picture, Procedure, Step, Tag} from '../procedure/model.js';
-import {clauseOf, tagsOf} from '../procedure/values.js';
+import {branchState, clauseOf, tagsOf} from '../procedure/values.js';
 import {type Context, nameOf, spaced, subjectOf, type Use, usesOf} from './context.js';
 import {entriesOf} from './entry.js';
 import {clauseValue} from './facts.js';
 import {blockOf, proseOf} from './inline.js';
 import {askKeys, distinct, doneKey, holdKey} from './keys.js';
-import {branchOf, stateIn, stepsLookedAt} from './looked-back.js';
+import {branchOf, stepsLookedAt} from './looked-back.js';
 import type {Entry, Figure, Hold, Notice, Row, SheetBlock, SheetSection} from './model.js';
 import {fill} from './words.js';
 
@@ -176,9 +176,10 @@ function holdOf(use: Use, {step, key}: {readonly step: Step; readonly key: strin
 
 function conditionOf(use: Use, context: Context): string {
   const {words} = context;
+  const is = branchState(use.tag);
+  const says = {out: words.out, over: words.isOver, under: words.isUnder, in: words.in};
   // What has no limits can't be out of them.
   const judged = use.item?.kind !== 'check' || use.item.limits !== undefined;
-  const is = stateIn(use.tag);
-  const state = judged ? words[is] : is === 'in' ? words.asExpected : words.notAsExpected;
+  const state = judged ? says[is] : is === 'in' ? words.asExpected : words.notAsExpected;
   return fill(words.onlyIf, {item: subjectOf(use, context), state});
 }

@@ -6,6 +6,7 @@ export const TABLET_STYLE = `
 button.box { padding: 0; font: inherit; color: inherit; position: relative; cursor: pointer; appearance: none; }
 button.box[aria-checked="true"]::after { content: ""; position: absolute; left: 34%; top: 10%; width: 28%; height: 58%; border: solid var(--ink); border-width: 0 1.1mm 1.1mm 0; transform: rotate(42deg); }
 button.box.bearing[aria-checked="true"]::after { left: 50%; top: 24%; }
+button.box[data-before]::before { content: attr(data-before); position: absolute; right: 0.3mm; bottom: 0.2mm; font: 700 10pt/1 var(--sans); }
 button.box.bearing { font-size: 10pt; text-align: left; padding: 0.3mm 0.8mm; line-height: 1; vertical-align: middle; }
 input.blank, input.line, input.written { font: 700 11.5pt/1.2 var(--sans); color: inherit; border-radius: 0; padding: 0 1mm; margin: 0; background: #fff; }
 input.line { border: 0; border-bottom: 0.8pt solid var(--ink); }

@@ -45,7 +45,7 @@ function lineOf(fastener: Fastener, steps: readonly string[], naming: Naming): T
     passes: passes?.value.map((pass) => printed(pass, naming)) ?? [],
     torque: torqueOf(torque?.value, naming),
     ...(angle && {angle: printed(angle.value, naming)}),
-    ...(lock && {lock: named(lock.value, naming)}),
+    ...(lock && {lock: lockOf(lock.value, naming)}),
     ...(fastener.stripe ? {stripe: true} : {}),
     ...(source === undefined ? {} : {source}),
     ...(torque?.note === undefined ? {} : {note: torque.note}),
@@ -56,6 +56,12 @@ function lineOf(fastener: Fastener, steps: readonly string[], naming: Naming): T
 function torqueOf(torque: Amount | string | undefined, naming: Naming): Value {
   if (typeof torque === 'object') return printed(torque, naming);
   return {text: named(torque ?? 'unknown', naming)};
+}
+
+/** All locks of a fastener go on. */
+function lockOf(value: string | readonly string[], naming: Naming): string {
+  if (typeof value === 'string') return named(value, naming);
+  return value.map((id) => nameOf(id, naming)).join(naming.words.and);
 }
 
 /** Ids by name, joined where any will do, and the words that a specification says instead. */

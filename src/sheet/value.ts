@@ -2,16 +2,36 @@
 import {amountsAgree, compare, dimensionOf, highOf, lowOf, unitOf} from '../quantity/convert.js';
 import {otherUnit} from '../quantity/counterpart.js';
 import {formatAmount, inOtherSystem, type System} from '../quantity/format.js';
-import type {Amount, Unit} from '../quantity/model.js';
+import type {Amount, Quantity, Unit} from '../quantity/model.js';
 import type {Context} from './context.js';
 import type {Value} from './model.js';
 import type {Words} from './words.js';
 
 /** The amount in the shop's system, with the other one beside it where the two differ. */
 export function printed(amount: Amount, context: Shown): Value {
+  return bothSystems(amount, amount, context);
+}
+
+/** What a tool reaches: `2–6 in` is meant to the millimetre, 51–152 mm, though its ends have but one figure. */
+export function printedReach(amount: Amount, context: Shown): Value {
+  const low = lowOf(amount);
+  const high = highOf(amount);
+  if (amount.form !== 'range' || low === undefined || high === undefined) return printed(amount, context);
+  // A nought has no last figure that would say anything.
+  const steps = [low, high].flatMap(({value, step}) => (value === 0 ? [] : [step]));
+  const isCoarse = Math.min(...steps) > Math.abs(high.value) / FEWEST_STEPS;
+  const finer = (end: Quantity) => (isCoarse ? {...end, step: end.step / 10} : end);
+  return bothSystems(amount, {form: 'range', low: finer(low), high: finer(high)}, context);
+}
+
+/** A reach of fewer steps than these, of its last figure, would lose a noticeable part of itself by rounding. */
+const FEWEST_STEPS = 30;
+
+/** `restated` is the same amount with the figures that it is to have in the other system. */
+function bothSystems(amount: Amount, restated: Amount, context: Shown): Value {
   const {units: first} = context.spec.shop;
   const stated = inWords(formatAmount(amount), context.words);
-  const inOther = inOtherSystem(amount);
+  const inOther = inOtherSystem(restated);
   const other = inOther === undefined ? undefined : inWords(inOther, context.words);
   if (other === undefined || other === stated) return {text: stated};
   return statedFirst(amount, first) ? {text: stated, also: other} : {text: other, also: stated};

@@ -1,5 +1,6 @@
 /** Runs of safety wire as a drawing: which heads each wire joins, and on which side of them it goes. */
-import {lockKindOf} from '../build/effects.js';
+import {lockKindOf} from '../build/locks.js';
+import {locksOf} from '../spec/locks.js';
 import type {Fastener} from '../spec/model.js';
 import {readThread} from '../trade/thread.js';
 import {statedNames} from './clauses.js';
@@ -27,8 +28,7 @@ export function wireDrawing(use: Use, context: Context): Drawing | undefined {
 
 function isWired({tag}: Use, fastener: Fastener, {spec}: Context): boolean {
   const stated = statedNames(tag, 'with').map(({id}) => id);
-  const specified = fastener.lock === undefined ? [] : [fastener.lock.value];
-  const locks = stated.length > 0 ? stated : specified;
+  const locks = stated.length > 0 ? stated : locksOf(fastener);
   return locks.some((word) => lockKindOf(spec, word) === 'safety-wire');
 }
 

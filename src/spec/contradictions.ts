@@ -8,6 +8,7 @@ import type {Specification} from './model.js';
 
 export type Resolved = Omit<Specification, 'problems'>;
 
+/** Everything in which the specification says two things that can't both hold; an item that isn't there contradicts nothing. */
 export function contradictions(spec: Resolved): Problem[] {
   return [
     ...amountContradictions(spec),

@@ -1,8 +1,8 @@
 /**
  * Reads the fields of one item: every function takes a key and gives the value with its place, and leaves what it
- * cannot accept, and the names that must be looked up later, in the reader's lists.
+ * cannot accept, and the names that must be looked up later, in the reader's lists. Names are looked up only when all
+ * items are there, for an item may name one that stands further down.
  */
-
 import type {Amount, AmountFault, Dimension} from '../quantity/model.js';
 import {readAmount} from '../quantity/parse.js';
 import {nearest} from '../text/nearest.js';
@@ -13,18 +13,18 @@ import type {ItemKind, Located, Specified} from './model.js';
 import type {OptionReference} from './options.js';
 import {type Field, type RawItem, statedOf} from './raw.js';
 import type {Reference, SourceReference} from './references.js';
-import {MOST} from './shapes/values.js';
+import {MOST_COUNT} from './shapes/values.js';
 import {isScalar, type Node, type ScalarNode, textOf} from './tree.js';
 
 /** What reading leaves behind beside the items. */
-export interface Findings {
+export interface Gathered {
   readonly problems: Problem[];
   readonly references: Reference[];
   readonly sources: SourceReference[];
   readonly options: OptionReference[];
 }
 
-export interface ItemReader extends Findings {
+export interface ItemReader extends Gathered {
   readonly raw: RawItem;
 }
 
@@ -50,7 +50,7 @@ export function reference(
   kinds: readonly ItemKind[],
 ): Located<string> | undefined {
   const found = located(reader, key);
-  if (found) refer(reader, found.value, found.where, kinds);
+  if (found) refer(reader, found, kinds);
   return found;
 }
 
@@ -61,7 +61,7 @@ export function references(
   kinds: readonly ItemKind[],
 ): readonly Located<string>[] {
   const found = words(reader, key);
-  for (const {value, where} of found) refer(reader, value, where, kinds);
+  for (const one of found) refer(reader, one, kinds);
   return found;
 }
 
@@ -71,17 +71,18 @@ export function words(reader: ItemReader, key: string): readonly Located<string>
   const stated = field && statedOf(field.value);
   if (stated === undefined) return [];
   noteSource(reader, stated.source);
-  return scalarsOf(stated.value).map(({text: value, where}) => ({value, where}));
+  return wordsIn(stated.value);
 }
 
+/** Whether the field says `true`; what says neither that nor `false` is a misfit, which the shape has told. */
 export function flag(reader: ItemReader, key: string): boolean {
   return text(reader, key)?.toLowerCase() === 'true';
 }
 
-/** A whole number from 1 to `MOST`; 1 where there is none. */
+/** A whole number from 1 to `MOST_COUNT`; 1 where there is none. */
 export function whole(reader: ItemReader, key: string): number {
   const found = Number(text(reader, key) ?? 1);
-  return Number.isInteger(found) && found >= 1 && found <= MOST ? found : 1;
+  return Number.isInteger(found) && found >= 1 && found <= MOST_COUNT ? found : 1;
 }
 
 /** One of a few words. */
@@ -158,16 +159,22 @@ function amountAt(
 ): Amount | undefined {
   const reading = readAmount(node.text, due);
   if (reading.ok) return reading.amount;
-  const {fault} = reading;
+  const problem = amountProblem(node, reading.fault, reader.raw.id);
+  // With a digit in it, it was meant for an amount; without, for a word.
   const meant = /\d/.test(node.text) ? undefined : nearest(node.text, instead);
-  reader.problems.push({
+  reader.problems.push(meant === undefined ? problem : {...problem, hint: `did you mean ${meant}?`});
+  return undefined;
+}
+
+/** What is wrong with the text of an amount, as a problem of the item. */
+export function amountProblem(node: ScalarNode, fault: AmountFault, item: string): Problem {
+  return {
     name: fault.name === 'amount-form' ? 'spec-form' : fault.name,
     where: faultWhere(node, fault),
     says: fault.says,
-    ...defined({hint: meant === undefined ? fault.hint : `did you mean ${meant}?`}),
-    item: reader.raw.id,
-  });
-  return undefined;
+    ...defined({hint: fault.hint}),
+    item,
+  };
 }
 
 /** The fault's own place, where the text stands in the file as it was read; else the whole value. */
@@ -186,14 +193,19 @@ export function scalarsOf(node: Node): ScalarNode[] {
   return scalars;
 }
 
+/** The words of a list, or the one that stands in its place, with their places; none where there is no node. */
+export function wordsIn(node: Node | undefined): readonly Located<string>[] {
+  return node ? scalarsOf(node).map(({text: value, where}) => ({value, where})) : [];
+}
+
+/** Notes that the item names another of one of these kinds, or one of the words that may stand there instead. */
 export function refer(
   reader: ItemReader,
-  id: string,
-  where: Where,
+  {value: id, where}: Located<string>,
   kinds: readonly ItemKind[],
-  words?: readonly string[],
+  instead?: readonly string[],
 ): void {
-  reader.references.push({id, where, kinds, ...(words && {words}), item: reader.raw.id});
+  reader.references.push({id, where, kinds, ...(instead && {words: instead}), item: reader.raw.id});
 }
 
 function noteSource(reader: ItemReader, source: Node | undefined): void {

@@ -17,10 +17,15 @@ export interface BookFile {
   readonly broken: boolean;
 }
 
+/**
+ * Reads a YAML text and holds it against its shape. Never throws; what is not understood is left out of the tree and is
+ * among the problems. Of a broken file only the causes are told, for all else would be their echo.
+ */
 export function bookFile(from: Source, shape: z.ZodType): BookFile {
   const {tree, problems, broken} = readYaml(from);
   if (broken || tree?.type !== 'map') {
     const empty: MapNode = {type: 'map', where: {file: from.file, span: {start: 0, end: 0}}, entries: []};
+    // A half-read map still says which engine it is and what it extends, so that the book is found and named.
     const kept = tree?.type === 'map' ? tree : empty;
     return {from, tree: kept, problems: broken ? problems : [...problems, noMap(from, shape)], broken: true};
   }

@@ -8,7 +8,10 @@ import type {Entry, MapNode, Node, ScalarNode} from './tree.js';
 /** More levels of brackets than these are left to the library, and so to its care for depth. */
 export const FLOW_DEPTH = 4;
 
-/** The text with every value in brackets that was read blanked out by as many letters, and those values by offset. */
+/**
+ * The text with every value in brackets that was read blanked out by as many letters, and those values by offset. As many,
+ * so that all places in the masked text are those of the text.
+ */
 export interface FlowReading {
   readonly masked: string;
   readonly values: ReadonlyMap<number, Node>;

@@ -2,8 +2,11 @@
  * Holds a YAML tree against the shape of its file, and says of every misfit where it stands, what is due there
  * and what was likely meant.
  */
+
 import type * as z from 'zod';
 import {addAll} from '../text/add-all.js';
+import {alternatives} from '../text/alternatives.js';
+import {clipped} from '../text/clipped.js';
 import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Source, Where} from '../text/source.js';
@@ -42,13 +45,17 @@ function problemsOf(context: Context, issue: Issue, path: Path): Problem[] {
     return issue.keys.slice(0, MISFITS_SHOWN).map((key) => unknownKey(context, path, key));
   if (issue.code === 'invalid_key') return [badName(context, path, 'key')];
   const place = placeAt(context.tree, path);
+  // Zod tells of a key that is not there as of a value of the wrong kind; the tree knows better.
   if (place.value === undefined) return [missing(context, path)];
   if (issue.code === 'invalid_format') return [badFormat(context, path, issue.format)];
   if (issue.code === 'invalid_union' && issue.errors.length > 0) return unionProblems(context, issue, path);
   return mismatch(context, path, [issue]);
 }
 
-/** Of the ways in which a value could be written, goes on with the one that was meant, where that is plain. */
+/**
+ * Of the ways in which a value could be written, goes on with the one that was meant, where that is plain: the one of the
+ * right kind with the fewest misfits. Else the writer hears of all ways at once, which helps only where there are few.
+ */
 function unionProblems(context: Context, issue: z.core.$ZodIssueInvalidUnion, path: Path): Problem[] {
   const branches = branchesOf(issue);
   const meant = branches
@@ -123,12 +130,11 @@ function foundSays(value: Node): string {
   if (value.type === 'map') return 'a map of keys';
   if (value.type === 'list') return LIST;
   if (value.type === 'empty' || value.text === '') return 'empty';
-  return value.text.length > 40 ? `${value.text.slice(0, 39)}…` : value.text;
+  return clipped(value.text, 40);
 }
 
 function listed(words: readonly string[]): string {
-  if (words.length <= 1) return words[0] ?? 'something else';
-  return `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
+  return words.length === 0 ? 'something else' : alternatives(words);
 }
 
 function hintFor(value: Node, dues: readonly string[], issues: readonly Issue[]): {hint?: string} {
@@ -143,10 +149,12 @@ function hintFor(value: Node, dues: readonly string[], issues: readonly Issue[])
 function unknownKey(context: Context, path: Path, key: string): Problem {
   const known = keysAt(context.shape, path, context.plain);
   const near = nearest(key, known);
+  const isThere = near !== undefined && placeAt(context.tree, [...path, near]).value !== undefined;
   const where = placeAt(context.tree, [...path, key]).key ?? valueWhere(context, path);
   const says =
     path.length === 0 ? `${key} is not a key of this file` : `${titleOf(path)} takes no key ${key}`;
-  const hint = near === undefined ? `it takes ${listed(known)}` : `did you mean ${near}?`;
+  const meant = isThere ? `${near} stands here already: take one out` : `did you mean ${near}?`;
+  const hint = near === undefined ? `it takes ${listed(known)}` : meant;
   return problem([...path, key], {where, says, hint});
 }
 

@@ -2,26 +2,40 @@
 import type {Problem} from '../text/problem.js';
 import type {Where} from '../text/source.js';
 import {defined} from './defined.js';
-import {scalarsOf} from './fields.js';
+import {wordsIn} from './fields.js';
 import type {BookFile} from './file.js';
 import {mergedSection, type Owned} from './merge.js';
-import type {Engine, Located, Severity, Shop, SourceNote} from './model.js';
+import {
+  type Engine,
+  LANGUAGE_TAGS,
+  type Located,
+  PAPERS,
+  SEVERITIES,
+  type Severity,
+  type Shop,
+  type SourceNote,
+  SYSTEMS,
+} from './model.js';
 import {type Entry, entryOf, type Node, textOf} from './tree.js';
-
-const SEVERITIES: readonly Severity[] = ['error', 'warning', 'information', 'off'];
 
 /** The shop; without shop.yaml, one without a name. */
 export function shopOf(file: BookFile | undefined, otherwise: Where): Shop {
-  const shop = file && entryOf(file.tree, 'shop');
+  const shop = file && entryOf(file.tree, 'shop')?.value;
+  const said = (key: string) => textOf(entryOf(shop, key)?.value);
   const severity = file && entryOf(file.tree, 'severity')?.value;
   return {
-    name: textOf(entryOf(shop?.value, 'name')?.value) ?? '',
-    paper: textOf(entryOf(shop?.value, 'paper')?.value) === 'Letter' ? 'Letter' : 'A4',
-    units: textOf(entryOf(shop?.value, 'units')?.value) === 'metric' ? 'metric' : 'inch',
-    language: textOf(entryOf(shop?.value, 'language')?.value) === 'de' ? 'de' : 'en',
+    name: said('name') ?? '',
+    paper: oneOf(PAPERS, said('paper')),
+    units: oneOf(SYSTEMS, said('units')),
+    language: oneOf(LANGUAGE_TAGS, said('language')),
     severity: new Map(severity?.type === 'map' ? severity.entries.flatMap(severityOf) : []),
-    where: shop?.value.where ?? otherwise,
+    where: shop?.where ?? otherwise,
   };
+}
+
+/** The word that was written, where it is one of these; else the first of them. The shape has said what is amiss. */
+function oneOf<const W extends string>(words: readonly [W, ...W[]], said: string | undefined): W {
+  return words.find((word) => word === said) ?? words[0];
 }
 
 /** Each by the name of a finding, and where that name stands. */
@@ -45,10 +59,10 @@ export function engineOf(chain: readonly BookFile[], otherwise: Where): Engine {
   };
 }
 
-/** The procedures of the nearest file that lists any. */
+/** The procedures of the nearest file that lists any: a list goes as a whole, since its order is what it says. */
 export function buildOf(chain: readonly BookFile[]): readonly Located<string>[] {
   const list = chain.map((file) => entryOf(file.tree, 'build')?.value).find((value) => value !== undefined);
-  return list ? scalarsOf(list).map(({text, where}) => ({value: text, where})) : [];
+  return wordsIn(list);
 }
 
 /** The sources of the shop and of the engine, one name space. */

@@ -6,7 +6,7 @@ export function itemsOfKind<K extends ItemKind>(from: Pick<Specification, 'items
   return [...from.items.values()].filter((item): item is ItemOf<K> => item.kind === kind);
 }
 
-/** The places of an item: `['']`, the one unnamed place, where it names none. */
+/** The places of an item: `['']`, the one unnamed place, where it names none, so that facts have a place in any case. */
 export function placesOf(item: Pick<Item, 'at'>): readonly string[] {
   return item.at.length === 0 ? UNNAMED : item.at;
 }

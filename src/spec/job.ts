@@ -1,17 +1,17 @@
 /** One engine on the stand, read from jobs/NUMBER.yaml against the specification of its engine. */
 import type {Amount} from '../quantity/model.js';
 import {readAmount} from '../quantity/parse.js';
-import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Source, Where} from '../text/source.js';
 import {defined} from './defined.js';
-import {scalarsOf} from './fields.js';
+import {amountProblem, wordsIn} from './fields.js';
 import {bookFile} from './file.js';
 import type {ItemKind, Located, Specification} from './model.js';
+import {nearName} from './near.js';
 import {optionProblems} from './options.js';
 import {KIND_SAYS} from './sections.js';
 import {jobFile} from './shapes/job.js';
-import {type Entry, entryOf, isScalar, type MapNode, type Node, textOf} from './tree.js';
+import {type Entry, entryOf, isScalar, type MapNode, textOf} from './tree.js';
 
 /** One engine on the stand, from a file of `jobs/`. */
 export interface Job {
@@ -45,7 +45,7 @@ export function readJob(source: Source, spec: Specification): Job {
   const head = entryOf(file.tree, 'job')?.value;
   const part = (key: string) => textOf(entryOf(head, key)?.value);
   checkEngine(reader, entryOf(head, 'engine')?.value.where, part('engine'));
-  const options = optionsOf(entryOf(file.tree, 'options')?.value);
+  const options = wordsIn(entryOf(file.tree, 'options')?.value);
   problems.push(
     ...optionProblems(
       options.map(({value, where}) => ({id: value, where})),
@@ -67,10 +67,6 @@ export function readJob(source: Source, spec: Specification): Job {
     source,
     problems,
   };
-}
-
-function optionsOf(list: Node | undefined): readonly Located<string>[] {
-  return list ? scalarsOf(list).map(({text, where}) => ({value: text, where})) : [];
 }
 
 interface JobReader {
@@ -111,7 +107,7 @@ function isItem({spec, problems}: JobReader, {key, keyWhere}: Entry, kinds: read
   if (item !== undefined && kinds.includes(item.kind)) return true;
   const due = kinds.map((kind) => KIND_SAYS[kind]).join(' or ');
   const fitting = [...spec.items.values()].filter(({kind}) => kinds.includes(kind)).map(({id}) => id);
-  const near = nearest(key, fitting);
+  const near = nearName(key, fitting, problems.length);
   problems.push({
     name: item === undefined ? 'unknown-item' : 'wrong-kind',
     where: keyWhere,
@@ -129,14 +125,7 @@ function undersizeOf({problems}: JobReader, {key, value}: Entry): Amount | 'stan
   }
   const reading = readAmount(said, 'length');
   if (reading.ok) return reading.amount;
-  const {fault} = reading;
-  problems.push({
-    name: fault.name === 'amount-form' ? 'spec-form' : fault.name,
-    where: value.where,
-    says: fault.says,
-    ...defined({hint: fault.hint}),
-    item: key,
-  });
+  problems.push(amountProblem(value, reading.fault, key));
   return undefined;
 }
 
@@ -145,7 +134,7 @@ function substituteOf({spec, problems}: JobReader, {key, value}: Entry): string 
   const part = spec.items.get(key);
   if (name === undefined || part?.kind !== 'part') return undefined;
   if (part.substitutes.has(name)) return name;
-  const near = nearest(name, part.substitutes.keys());
+  const near = nearName(name, part.substitutes.keys(), problems.length);
   problems.push({
     name: 'unknown-item',
     where: value.where,

@@ -1,5 +1,5 @@
 /** The kinds of lock that a shop can ask for, and whether each goes on before the fastener is tightened or after. */
-import type {LockKind} from './model.js';
+import type {Fastener, LockKind} from './model.js';
 
 export interface LockNote {
   /** As a sheet says it. */
@@ -10,7 +10,7 @@ export interface LockNote {
   readonly remark?: string;
 }
 
-/** Common practice, no source. */
+/** When each goes on is common practice, no source. */
 export const LOCK_KINDS: Readonly<Record<LockKind, LockNote>> = {
   'safety-wire': {says: 'safety wire', goesOn: 'after'},
   'cotter-pin': {says: 'cotter pin', goesOn: 'after'},
@@ -29,4 +29,15 @@ export const LOCK_KINDS: Readonly<Record<LockKind, LockNote>> = {
 /** True for the name of a kind of lock; a lock may also be named by a consumable's id. */
 export function isLockKind(word: string): word is LockKind {
   return Object.hasOwn(LOCK_KINDS, word);
+}
+
+/** The locks that a fastener asks for, by kind or consumable, all of which go on. */
+export function locksOf({lock}: Pick<Fastener, 'lock'>): readonly string[] {
+  return lock === undefined || typeof lock.value === 'string' ? [] : lock.value;
+}
+
+/** As engine.yaml writes it: `safety-wire`, `[threadlocker, safety-wire]`. */
+export function lockText(value: readonly string[] | string | undefined): string {
+  if (typeof value !== 'object') return value ?? '';
+  return value.length === 1 ? (value[0] ?? '') : `[${value.join(', ')}]`;
 }

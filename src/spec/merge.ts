@@ -32,21 +32,22 @@ export function plainItems(file: BookFile, section: string, kind: ItemKind): Raw
 /** The entries of a section after the bases, the farthest first; an entry without a value drops the base's. */
 export function mergedSection(chain: readonly BookFile[], section: string, problems: Problem[]): Owned[] {
   const merged = new Map<string, Owned>();
+  // The farthest base first: a Map keeps the place of a key that is set again, so an item stays where its base has it.
   for (const file of chain.toReversed()) {
     const value = entryOf(file.tree, section)?.value;
     for (const entry of value?.type === 'map' ? value.entries : []) {
       if (entry.value.type !== 'empty') merged.set(entry.key, {entry, file});
       else if (!merged.delete(entry.key))
-        addAll(problems, dropsNothing(chain, file, entry, merged.keys(), problems.length));
+        addAll(problems, dropsNothing({entry, file}, chain, merged.keys(), problems.length));
     }
   }
   return [...merged.values()];
 }
 
+/** What is wrong with an entry without a value of which no base has anything; `before` counts the problems there are. */
 function dropsNothing(
+  {entry: {key, keyWhere}, file}: Owned,
   chain: readonly BookFile[],
-  file: BookFile,
-  {key, keyWhere}: Entry,
   known: Iterable<string>,
   before: number,
 ): Problem[] {

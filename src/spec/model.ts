@@ -1,7 +1,7 @@
 /**
  * The specification as the rest of the project sees it: shop.yaml and engine.yaml read, joined with what they
- * extend, practice filled in, and every value with the place where it was written. `shapes.ts` holds the
- * shapes that people write.
+ * extend, practice filled in, and every value with the place where it was written. `shapes/` holds the shapes that
+ * people write. Each list of words that a file may choose from stands here once, and its type is made of it.
  */
 import type {Amount} from '../quantity/model.js';
 import type {Problem} from '../text/problem.js';
@@ -66,6 +66,8 @@ export interface Part extends ItemBase {
   readonly after: readonly Located<string>[];
   /** It is there from the start (a block on the stand): never installed, never missed. */
   readonly given: boolean;
+  /** It goes in for a while only, and is out again at the end. */
+  readonly temporary: boolean;
   /** It must be renewed before every lasting install. */
   readonly singleUse: boolean;
   /** It has run before: inspected before it goes in. */
@@ -94,7 +96,9 @@ export interface Substitute {
   readonly where: Where;
 }
 
-export type SurfaceState = 'clean' | 'dry' | 'lubed';
+export const SURFACE_STATES = ['clean', 'dry', 'lubed'] as const;
+
+export type SurfaceState = (typeof SURFACE_STATES)[number];
 
 export interface Surface extends ItemBase {
   readonly kind: 'surface';
@@ -119,15 +123,18 @@ export interface Joint extends ItemBase {
   readonly seal?: Specified<readonly string[] | None | Unknown>;
 }
 
-export type LockKind =
-  | 'safety-wire'
-  | 'cotter-pin'
-  | 'tab-washer'
-  | 'threadlocker'
-  | 'spring-washer'
-  | 'self-locking-nut'
-  | 'lock-nut'
-  | 'staking';
+export const LOCKS = [
+  'safety-wire',
+  'cotter-pin',
+  'tab-washer',
+  'threadlocker',
+  'spring-washer',
+  'self-locking-nut',
+  'lock-nut',
+  'staking',
+] as const;
+
+export type LockKind = (typeof LOCKS)[number];
 
 export interface Fastener extends ItemBase {
   readonly kind: 'fastener';
@@ -142,8 +149,8 @@ export interface Fastener extends ItemBase {
   readonly passes?: Specified<readonly Amount[]>;
   /** `dry`, or the consumables of which one is on the threads. */
   readonly threads?: Specified<'dry' | readonly string[] | Unknown>;
-  /** A kind of lock, or a consumable that is one; `none` takes a reason. */
-  readonly lock?: Specified<LockKind | string | None | Unknown>;
+  /** Kinds of lock, or consumables that are one, all of which go on; `none` takes a reason. */
+  readonly lock?: Specified<readonly string[] | None | Unknown>;
   /** A stripe of paint is drawn across it once it is tight: the witness mark. */
   readonly stripe: boolean;
   readonly singleUse: boolean;
@@ -243,15 +250,18 @@ export interface Tool extends ItemBase {
   readonly serial?: string;
 }
 
-export type ConsumableUse =
-  | 'lubricant'
-  | 'sealant'
-  | 'gasket'
-  | 'cleaner'
-  | 'lock'
-  | 'strip'
-  | 'fluid'
-  | 'other';
+export const CONSUMABLE_USES = [
+  'lubricant',
+  'sealant',
+  'gasket',
+  'cleaner',
+  'lock',
+  'strip',
+  'fluid',
+  'other',
+] as const;
+
+export type ConsumableUse = (typeof CONSUMABLE_USES)[number];
 
 export interface Consumable extends ItemBase {
   readonly kind: 'consumable';
@@ -311,18 +321,28 @@ export interface EngineOption {
   readonly where: Where;
 }
 
-export type Severity = 'error' | 'warning' | 'information' | 'off';
+export const SEVERITIES = ['error', 'warning', 'information', 'off'] as const;
 
-/** BCP 47 tags of the languages that sheets are printed in. */
-export type Language = 'en' | 'de';
+export type Severity = (typeof SEVERITIES)[number];
 
-export type Paper = 'A4' | 'Letter';
+/** BCP 47 tags of the languages that sheets are printed in; the first where a shop names none. */
+export const LANGUAGE_TAGS = ['en', 'de'] as const;
+
+export type Language = (typeof LANGUAGE_TAGS)[number];
+
+/** The first where a shop names none. */
+export const PAPERS = ['A4', 'Letter'] as const;
+
+export type Paper = (typeof PAPERS)[number];
+
+/** Of units; the first where a shop names none. */
+export const SYSTEMS = ['inch', 'metric'] as const;
 
 export interface Shop {
   readonly name: string;
   readonly paper: Paper;
   /** Which system is printed first. */
-  readonly units: 'inch' | 'metric';
+  readonly units: (typeof SYSTEMS)[number];
   /** In which language the sheets are printed. */
   readonly language: Language;
   readonly severity: ReadonlyMap<string, Located<Severity>>;

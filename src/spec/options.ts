@@ -1,11 +1,11 @@
 /** Options of an engine: what some of the engines of its kind have and others have not. */
-import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Where} from '../text/source.js';
 import {defined} from './defined.js';
 import type {BookFile} from './file.js';
 import {mergedSection} from './merge.js';
 import type {EngineOption} from './model.js';
+import {nearName} from './near.js';
 import {textOf, valueAt} from './tree.js';
 
 /** The name of an option where it is written. */
@@ -34,11 +34,12 @@ export function optionProblems(
   references: readonly OptionReference[],
   options: ReadonlyMap<string, EngineOption>,
 ): Problem[] {
-  return references.flatMap(({id, where, item}): Problem[] => {
-    if (options.has(id)) return [];
-    const near = nearest(id, options.keys());
-    const hint = near === undefined ? 'list it under options: of engine.yaml' : `did you mean ${near}?`;
-    const says = `${id} is not an option of this engine`;
-    return [{name: 'unknown-item', where, says, hint, ...(item !== undefined && {item})}];
-  });
+  return references
+    .filter(({id}) => !options.has(id))
+    .map(({id, where, item}, before): Problem => {
+      const near = nearName(id, options.keys(), before);
+      const hint = near === undefined ? 'list it under options: of engine.yaml' : `did you mean ${near}?`;
+      const says = `${id} is not an option of this engine`;
+      return {name: 'unknown-item', where, says, hint, ...(item !== undefined && {item})};
+    });
 }

@@ -79,7 +79,10 @@ function practiceFor(raw: RawItem, practice: Practice): ReadonlyMap<string, Fiel
   return ofAll && ofType ? new Map([...ofAll, ...ofType]) : (ofType ?? ofAll);
 }
 
-/** Fields of practice that mean nothing once the item states another field in its own way. */
+/**
+ * Fields of practice that mean nothing once the item states another field in its own way: passes to a torque that it
+ * does not have, a lubricant for what is dry. Left in, they would contradict what the item says on purpose.
+ */
 function pointless(
   raw: RawItem,
   fields: ReadonlyMap<string, Field>,

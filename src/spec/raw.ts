@@ -23,6 +23,7 @@ export interface Field extends Entry {
 /** One item of a section; a plain string is its name. */
 export function rawItem(kind: ItemKind, entry: Entry, fileSource: string | undefined): RawItem {
   const {key: id, keyWhere: where, value} = entry;
+  // `crankshaft: the crank` is short for an item with nothing but a name.
   const named = isScalar(value) && value.type !== 'empty';
   const entries = value.type === 'map' ? value.entries : named ? [{key: 'name', keyWhere: where, value}] : [];
   const fields = new Map<string, Field>();
@@ -41,7 +42,10 @@ export interface Stated {
   readonly because?: Node;
 }
 
-/** Takes the wrapping off; undefined where it holds no value. */
+/**
+ * Takes the wrapping off; undefined where it holds no value. Any map counts as wrapping: fields whose own value is a map
+ * (`when`, `layout`, `sizes`) are never read this way.
+ */
 export function statedOf(value: Node): Stated | undefined {
   if (value.type !== 'map') return {value};
   const part = (key: string) => valueAt(value, key);

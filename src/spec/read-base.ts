@@ -4,6 +4,7 @@ import {type ItemReader, located, refer, scalarsOf, text, words} from './fields.
 import type {ItemKind, Located} from './model.js';
 import {type Node, textOf} from './tree.js';
 
+/** The fields of every kind. Notes what the item's `source:` and `only:` name, to be looked up later. */
 export function base(reader: ItemReader) {
   const {id, where} = reader.raw;
   const source = located(reader, 'source');
@@ -50,7 +51,7 @@ export function namesOr<const W extends string>(
     const word = instead.find((one) => one === textOf(node));
     if (word !== undefined) return word;
     const names = scalarsOf(node);
-    for (const {text: id, where} of names) refer(reader, id, where, kinds, instead);
+    for (const {text: value, where} of names) refer(reader, {value, where}, kinds, instead);
     return names.length === 0 ? undefined : names.map((one) => one.text);
   };
 }

@@ -15,11 +15,11 @@ import {
   words,
 } from './fields.js';
 import {isLockKind} from './locks.js';
-import type {Fastener} from './model.js';
+import {type Fastener, LOCKS} from './model.js';
 import {base, namesOr} from './read-base.js';
-import {LOCKS} from './shapes/values.js';
 import {entryOf, isScalar, type Node, textOf} from './tree.js';
 
+/** The group of fasteners that a reader's fields make. */
 export function fastener(reader: ItemReader): Fastener {
   const layout = reader.raw.fields.get('layout')?.value;
   return {
@@ -34,7 +34,7 @@ export function fastener(reader: ItemReader): Fastener {
       angle: specified(reader, 'angle', amount(reader, 'angle')),
       passes: specified(reader, 'passes', (node) => torques(reader, node)),
       threads: specified(reader, 'threads', namesOr(reader, ['dry', 'unknown'], ['consumable'])),
-      lock: specified(reader, 'lock', (node) => lock(reader, node)),
+      lock: specified(reader, 'lock', (node) => locks(reader, node)),
       hole: specified(reader, 'hole', amount(reader, 'length')),
       engagement: specified(reader, 'engagement', amount(reader, 'length')),
       into: specified(reader, 'into', (node) => metal(reader, node)),
@@ -55,12 +55,14 @@ function torques(reader: ItemReader, node: Node): readonly Amount[] | undefined 
   return amounts.length === 0 || amounts.length < found.length ? undefined : amounts;
 }
 
-/** A kind of lock by its name, or the name of a consumable that is one. */
-function lock(reader: ItemReader, node: Node): string | undefined {
-  const found = textOf(node);
-  if (found === undefined || found === 'none' || found === 'unknown' || isLockKind(found)) return found;
-  refer(reader, found, node.where, ['consumable'], LOCKS);
-  return found;
+/** Kinds of lock by their names, or the names of consumables that are one. */
+function locks(reader: ItemReader, node: Node): readonly string[] | 'none' | 'unknown' | undefined {
+  const said = textOf(node);
+  if (said === 'none' || said === 'unknown') return said;
+  const names = scalarsOf(node);
+  for (const {text, where} of names)
+    if (!isLockKind(text)) refer(reader, {value: text, where}, ['consumable'], LOCKS);
+  return names.length === 0 ? undefined : [...new Set(names.map(({text}) => text))];
 }
 
 /** A metal that the tables do not have is said at once, for a slip of the pen would silence what is worked out from it. */

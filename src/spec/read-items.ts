@@ -1,5 +1,4 @@
 /** Makes an item of each kind out of its fields. What cannot be read is left out; the shapes have said why. */
-
 import {NUT_FACTOR_RANGE} from '../trade/nut-factors.js';
 import {defined} from './defined.js';
 import {
@@ -16,12 +15,12 @@ import {
   whole,
   words,
 } from './fields.js';
-import type {Fit, Item, ItemKind, ItemOf} from './model.js';
+import {CONSUMABLE_USES, type Fit, type Item, type ItemKind, type ItemOf, LOCKS} from './model.js';
 import {base, namesOr} from './read-base.js';
 import {fastener} from './read-fastener.js';
 import {substitutes} from './read-substitutes.js';
 import {surface} from './read-surface.js';
-import {LOCKS} from './shapes/values.js';
+import {ENGINE_KINDS} from './sections.js';
 import {type Node, textOf} from './tree.js';
 
 /** The item that a reader's fields make. */
@@ -36,6 +35,7 @@ const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
     closes: references(reader, 'closes', ['surface', 'joint']),
     after: references(reader, 'after', ['part', 'fit', 'check', 'hold-point', 'mark', 'fastener']),
     given: flag(reader, 'given'),
+    temporary: flag(reader, 'temporary'),
     singleUse: flag(reader, 'single-use'),
     reused: flag(reader, 'reused'),
     alterations: references(reader, 'alterations', ['alteration']),
@@ -92,7 +92,7 @@ const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
   'hold-point': (reader) => ({
     kind: 'hold-point',
     ...base(reader),
-    asks: references(reader, 'asks', CAN_BE_ASKED),
+    asks: references(reader, 'asks', ENGINE_KINDS),
     ...defined({by: text(reader, 'by')}),
   }),
   system: (reader) => ({
@@ -128,7 +128,7 @@ const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
   consumable: (reader) => ({
     kind: 'consumable',
     ...base(reader),
-    use: choice(reader, 'use', USES) ?? 'other',
+    use: choice(reader, 'use', CONSUMABLE_USES) ?? 'other',
     ...defined({
       lock: choice(reader, 'lock', LOCKS),
       cure: specified(reader, 'cure', amount(reader, 'time')),
@@ -145,21 +145,6 @@ function nutFactor(node: Node): number | undefined {
   const k = node.type === 'number' ? Number(node.text) : Number.NaN;
   return k >= NUT_FACTOR_RANGE.low && k <= NUT_FACTOR_RANGE.high ? k : undefined;
 }
-
-const CAN_BE_ASKED = [
-  'part',
-  'surface',
-  'joint',
-  'fastener',
-  'fit',
-  'mark',
-  'check',
-  'hold-point',
-  'system',
-  'alteration',
-] as const;
-
-const USES = ['lubricant', 'sealant', 'gasket', 'cleaner', 'lock', 'strip', 'fluid', 'other'] as const;
 
 /** When a fit is measured; undefined where the specification is silent. */
 function when(reader: ItemReader): Fit['when'] {

@@ -5,6 +5,7 @@ import type {Part, Substitute} from './model.js';
 import {statedOf} from './raw.js';
 import {type Entry, textOf} from './tree.js';
 
+/** By the name that jobs use; empty where the part has none. */
 export function substitutes(reader: ItemReader): Part['substitutes'] {
   const field = reader.raw.fields.get('substitutes');
   if (field?.value.type !== 'map') return new Map();

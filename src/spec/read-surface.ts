@@ -13,15 +13,16 @@ import {
   specified,
   specifiedField,
 } from './fields.js';
-import type {Specified, Surface} from './model.js';
+import {type Specified, SURFACE_STATES, type Surface} from './model.js';
 import {nearName} from './near.js';
 import {base} from './read-base.js';
 import {type Entry, textOf} from './tree.js';
 
+/** The surface that a reader's fields make. */
 export function surface(reader: ItemReader): Surface {
   const order = located(reader, 'order');
   const direction = choice(reader, 'order', ['rising', 'falling']);
-  const states = ['clean', 'dry', 'lubed', 'unknown'] as const;
+  const states = [...SURFACE_STATES, 'unknown'] as const;
   const common = base(reader);
   return {
     kind: 'surface',

@@ -1,4 +1,5 @@
 /** Every name in a specification that must be the name of something, and what is wrong with those that are not. */
+import {alternatives} from '../text/alternatives.js';
 import type {Problem} from '../text/problem.js';
 import type {Where} from '../text/source.js';
 import type {Item, ItemKind, SourceNote} from './model.js';
@@ -27,6 +28,7 @@ export function referenceProblems(
   references: readonly Reference[],
   items: ReadonlyMap<string, Item>,
 ): Problem[] {
+  // A name is looked for once, however often it is misspelt: a search goes through every item there is.
   const hints = new Map<string, Hint>();
   return references.flatMap((reference) => {
     const item = items.get(reference.id);
@@ -83,6 +85,7 @@ function hintFor(
   return hint;
 }
 
+/** A list of more than three sections says no more than that it is one of the engine's. */
 function whereToAdd(kinds: readonly ItemKind[]): string {
   if (kinds.length > 3) return 'add it to engine.yaml';
   return `add it under ${alternatives(kinds.map((kind) => `${SECTION_OF[kind]}:`))}`;
@@ -105,9 +108,4 @@ function wrongKind({id, where, kinds, item}: Reference, found: Item): Problem {
     related: [{where: found.where, says: `${id} is here`}],
     ...(item && {item}),
   };
-}
-
-function alternatives(words: readonly string[]): string {
-  if (words.length <= 1) return words[0] ?? '';
-  return `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 }

@@ -7,7 +7,7 @@ import type {Problem} from '../text/problem.js';
 import type {Source} from '../text/source.js';
 import {barsOf} from './bars.js';
 import {contradictions} from './contradictions.js';
-import type {Findings} from './fields.js';
+import type {Gathered} from './fields.js';
 import {type BookFile, bookFile} from './file.js';
 import {buildOf, engineOf, shopOf, sourcesOf} from './heads.js';
 import {engineItems, plainItems} from './merge.js';
@@ -38,25 +38,26 @@ export function readSpecification({shop, engine, bases}: BookTexts): Specificati
   const shopRead = shop && bookFile(shop, shopFile);
   const chain = chainOf(engine, bases).map((from) => bookFile(from, engineFile));
   const files = [...chain, ...(shopRead ? [shopRead] : [])];
-  const findings: Findings = {problems: [], references: [], sources: [], options: []};
+  const gathered: Gathered = {problems: [], references: [], sources: [], options: []};
   const nowhere = {file: engine.file, span: {start: 0, end: 0}};
-  const sources = sourcesOf(shopRead, chain, findings.problems);
+  const sources = sourcesOf(shopRead, chain, gathered.problems);
   const read = {
     shop: shopOf(shopRead, nowhere),
     engine: engineOf(chain, nowhere),
-    items: itemsOf(shopRead, chain, findings),
+    items: itemsOf(shopRead, chain, gathered),
     sources,
-    bars: barsOf(chain, findings),
-    options: optionsOf(chain, findings.problems),
+    bars: barsOf(chain, gathered),
+    options: optionsOf(chain, gathered.problems),
     build: buildOf(chain),
     files: new Map(files.map(({from}) => [from.file, from])),
   };
-  noteFileSources(files, findings);
-  addAll(findings.problems, referenceProblems(findings.references, read.items));
-  addAll(findings.problems, sourceProblems(findings.sources, sources));
-  addAll(findings.problems, optionProblems(findings.options, read.options));
-  addAll(findings.problems, contradictions(read));
-  const problems = shownProblems(files, findings.problems);
+  noteFileSources(files, gathered);
+  // Only now, when every name is known, can it be said which of them name nothing.
+  addAll(gathered.problems, referenceProblems(gathered.references, read.items));
+  addAll(gathered.problems, sourceProblems(gathered.sources, sources));
+  addAll(gathered.problems, optionProblems(gathered.options, read.options));
+  addAll(gathered.problems, contradictions(read));
+  const problems = shownProblems(files, gathered.problems);
   return {...read, problems, ...(files.some(({broken}) => broken) && {broken: true})};
 }
 
@@ -67,7 +68,10 @@ export function extendsOf(engine: Source): Located<string> | undefined {
   return value && isScalar(value) && named !== undefined ? {value: named, where: value.where} : undefined;
 }
 
-/** A file that comes up again further down the chain has said everything the first time. */
+/**
+ * A file that comes up again further down the chain has said everything the first time. The host lets no circle come so
+ * far; texts that a program hands in may.
+ */
 function chainOf(engine: Source, bases: readonly Source[]): Source[] {
   const byName = new Map<string, Source>();
   for (const from of [engine, ...bases]) if (!byName.has(from.file)) byName.set(from.file, from);
@@ -77,18 +81,18 @@ function chainOf(engine: Source, bases: readonly Source[]): Source[] {
 function itemsOf(
   shop: BookFile | undefined,
   chain: readonly BookFile[],
-  findings: Findings,
+  gathered: Gathered,
 ): ReadonlyMap<string, Item> {
   const ofShop = Object.entries(SHOP_SECTIONS).flatMap(([section, kind]) =>
     shop ? plainItems(shop, section, kind) : [],
   );
-  const raws = unique([...engineItems(chain, findings.problems), ...ofShop], findings.problems);
-  const practice = shop ? practiceOf(shop, findings.sources) : new Map();
+  const raws = unique([...engineItems(chain, gathered.problems), ...ofShop], gathered.problems);
+  const practice = shop ? practiceOf(shop, gathered.sources) : new Map();
   const items = new Map<string, Item>();
   for (const one of raws) {
-    const raw = withPractice(one, practice, findings.problems);
-    addAll(findings.problems, silences(raw));
-    items.set(raw.id, itemOf({...findings, raw}));
+    const raw = withPractice(one, practice, gathered.problems);
+    addAll(gathered.problems, silences(raw));
+    items.set(raw.id, itemOf({...gathered, raw}));
   }
   return items;
 }
@@ -113,11 +117,11 @@ function unique(raws: readonly RawItem[], problems: Problem[]): RawItem[] {
   return [...byId.values()];
 }
 
-function noteFileSources(files: readonly BookFile[], findings: Findings): void {
+function noteFileSources(files: readonly BookFile[], gathered: Gathered): void {
   for (const {tree} of files) {
     const node = entryOf(tree, 'source')?.value;
     const id = textOf(node);
-    if (node && id !== undefined) findings.sources.push({id, where: node.where});
+    if (node && id !== undefined) gathered.sources.push({id, where: node.where});
   }
 }
 

@@ -20,6 +20,9 @@ export const SHOP_SECTIONS = {
   consumables: 'consumable',
 } as const satisfies Record<string, ItemKind>;
 
+/** Every kind of thing in an engine, and so whatever a hold point may ask for and a bar may speak of. */
+export const ENGINE_KINDS: readonly ItemKind[] = Object.values(ENGINE_SECTIONS);
+
 /** Kinds as a message says them: `a fit`, `an alteration`. */
 export const KIND_SAYS: Readonly<Record<ItemKind, string>> = {
   part: 'a part',

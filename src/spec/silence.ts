@@ -13,6 +13,7 @@ const MUST_SAY: Readonly<Partial<Record<ItemKind, Readonly<Record<string, string
   },
   surface: {assembly: 'assembly: clean, dry, lubed or unknown'},
   joint: {seal: 'seal: [a consumable], unknown, or none with a reason'},
+  // Its `by` is not asked for: without a word a fit is read by a gauge, which is nothing to be wrong about.
   fit: {
     limits: 'limits: 0.0015–0.0035 in, or unknown',
     when: 'when: {installed: [parts], tight: [fasteners]}',

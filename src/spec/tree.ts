@@ -31,6 +31,7 @@ export interface ScalarNode {
   readonly exact?: number;
 }
 
+/** Whether the node is a single word or text, which may be empty. */
 export function isScalar(node: Node): node is ScalarNode {
   return node.type !== 'map' && node.type !== 'list';
 }
@@ -42,6 +43,7 @@ export function entryOf(node: Node | undefined, key: string): Entry | undefined 
   return undefined;
 }
 
+/** The value of a key; undefined where the map lacks it, or the node is no map. */
 export function valueAt(node: Node | undefined, key: string): Node | undefined {
   return entryOf(node, key)?.value;
 }
@@ -51,7 +53,7 @@ export function textOf(node: Node | undefined): string | undefined {
   return node !== undefined && isScalar(node) && node.type !== 'empty' ? node.text : undefined;
 }
 
-/** What the shapes are held against: maps without a prototype, numbers as numbers. */
+/** What the shapes are held against: maps without a prototype, so that a key of a stranger reaches none; numbers as numbers. */
 export function plainValue(node: Node): unknown {
   if (node.type === 'map') return plainMap(node);
   if (node.type === 'list') return node.items.map(plainValue);

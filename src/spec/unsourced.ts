@@ -21,6 +21,7 @@ export function unsourcedOnce(files: readonly BookFile[], problems: readonly Pro
   return problems.flatMap((one) => summed.get(one) ?? (told.has(one) ? [] : [one]));
 }
 
+/** At the first of the values, which is where the writer looks next. */
 function once(first: Problem, all: readonly Problem[]): Problem {
   const items = [...new Set(all.flatMap(({item}) => item ?? []))];
   const named = `${items.slice(0, 3).join(', ')}${items.length > 3 ? ` and ${items.length - 3} other items` : ''}`;

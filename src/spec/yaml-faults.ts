@@ -3,6 +3,7 @@ import type {ErrorCode, YAMLError} from 'yaml';
 import type {Problem} from '../text/problem.js';
 import type {Source} from '../text/source.js';
 
+/** At the library's own place, cut to the text. What has no advice here is told in the library's words. */
 export function faultOf(from: Source, error: YAMLError): Problem {
   const [start, end] = spanOf(error, from.text.length);
   const advice = isOpenBracket(error) ? OPEN_BRACKET : ADVICE[error.code];

@@ -11,6 +11,8 @@ import {LONGEST} from './shape.js';
 export interface Shown {
   readonly box: Box;
   readonly control: HTMLButtonElement | HTMLInputElement;
+  /** What it is called as long as it has no answer. */
+  readonly name: string;
   /** Says what a reading or number is worth; readings and lines alone have one. */
   readonly verdict?: HTMLElement;
   /** Where initials and time are repeated, by what each of them repeats. */
@@ -29,7 +31,12 @@ export function makeControls(form: Form, words: TabletWords): ReadonlyMap<string
       (stamps[kind].get(box.key) ?? []).map((element) => ({element, says: kind})),
     );
     const row = place.closest('tr');
-    shown.set(box.key, {box, ...controlFor(box, place, words, shown.size), stamps: says});
+    shown.set(box.key, {
+      box,
+      name: nameOf(box, words),
+      ...controlFor(box, place, words, shown.size),
+      stamps: says,
+    });
     if (box.kind === 'tick' && box.goesBack !== undefined)
       row?.querySelector('.what')?.append(backButton(box.key, box.goesBack.to, words));
   }

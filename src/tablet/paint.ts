@@ -50,11 +50,24 @@ export function paint(shown: Shown, painted: Painted, words: TabletWords): void 
     const rounds = control.closest('.read')?.querySelector('.rounds');
     rounds?.replaceChildren(...before.map(({round, said}) => roundNode(round, `${said.value} (${said.by})`)));
   } else if (control.className.startsWith('sign')) paintSignature(box, control, now, words);
-  else control.setAttribute('aria-checked', String(now !== undefined));
+  else {
+    control.setAttribute('aria-checked', String(now !== undefined));
+    if (stamps.length === 0) paintEarlier(shown, painted, words);
+  }
   for (const {element, says} of stamps) {
     paintStamp(element, says, now);
     if (says === 'both') paintRounds(element, painted, words);
   }
+}
+
+/** A small box has no room for who did the rounds before: the last of them stands in its corner, and in its name. */
+function paintEarlier({control, name}: Shown, {box, before}: Painted, words: TabletWords): void {
+  const last = before.at(-1);
+  if (last === undefined) control.removeAttribute('data-before');
+  else control.setAttribute('data-before', `${last.round}✓`);
+  const rounds = before.map(({round, said}) => `${round}: ${said.by}`);
+  const now = roundOf(box) === 1 ? [] : [fill(words.round, {number: roundOf(box)})];
+  control.setAttribute('aria-label', [name, ...rounds, ...now].join(', '));
 }
 
 /** Who did the rounds before, and which one it is. */

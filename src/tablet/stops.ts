@@ -2,7 +2,7 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
 import type {Box, ReadingBox} from '../build/form.js';
-import {acceptedBy, firstKey, roundOf} from '../readings/unrolled.js';
+import {acceptedBy, firstKey, isOutAs, roundOf} from '../readings/unrolled.js';
 import type {TabletWords} from '../sheet/page-data.js';
 import {fill} from '../sheet/words.js';
 import type {Shown} from './controls.js';
@@ -51,7 +51,7 @@ function stopNodes(out: readonly ReadingBox[], session: Session, words: TabletWo
   const [first] = out;
   if (first === undefined) return [];
   const branch = session.standing.form.boxes.find(({onlyIf}) =>
-    onlyIf.some(({is, boxes}) => is === 'out' && boxes.includes(firstKey(first))),
+    onlyIf.some(({is, boxes}) => isOutAs(is, first, session.answers) && boxes.includes(firstKey(first))),
   );
   const steps = branch === undefined ? words.stopNoSteps : fill(words.stopSteps, {step: branch.step});
   const now = session.standing.rounds.get(firstKey(first))?.[0];

@@ -1,4 +1,7 @@
-/** Text from a stranger made safe to print on one line: it can neither drive a terminal nor hide its own order. */
+/**
+ * Text from a stranger made safe to print: it can neither drive a terminal nor hide its own order. There are three ways,
+ * by where it goes: `printable` for a text within a line, `disarmed` for a whole report, `withoutUnseen` for a page.
+ */
 
 /**
  * The text with every character that is not meant to be seen written as an escape: controls (C0, DEL, C1), line
@@ -24,6 +27,19 @@ export function disarmed(report: string): string {
 const ARMED =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to be found.
   /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069]|\r(?!\n)/g;
+
+/**
+ * The text of a page without what could turn the direction of a line or hide a part of it (Unicode TR 36, section 2.9).
+ * On paper an escape would only puzzle the reader, so these are left out. Marks that turn nothing by themselves
+ * (U+200E, U+200F, the joiners) stay, without which some scripts can't be set.
+ */
+export function withoutUnseen(text: string): string {
+  return text.replace(TURNING, '');
+}
+
+const TURNING =
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to be found.
+  /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069\uFEFF]/g;
 
 const SHORT: {readonly [character: string]: string} = {'\n': '\\n', '\r': '\\r', '\t': '\\t'};
 

@@ -1,7 +1,9 @@
 /** The kinds of option that a figure takes, each with the reader that turns its text into a value or says what is wrong. */
+
 import {usualUnits, withArticle} from '../quantity/faults.js';
 import type {Amount, Dimension, Quantity} from '../quantity/model.js';
 import {readAmount, readAmounts} from '../quantity/parse.js';
+import {clipped} from '../text/clipped.js';
 import {nearest} from '../text/nearest.js';
 import {type Refused, refused} from './worked.js';
 
@@ -143,5 +145,5 @@ function one<T>(takes: string, says: string, example: string, read: (text: strin
 }
 
 function clip(given: string): string {
-  return given.length > 30 ? `${given.slice(0, 29)}…` : given;
+  return clipped(given, 30);
 }

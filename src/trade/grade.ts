@@ -1,9 +1,11 @@
 /** The strength of a bolt from its grade as shops write it, or from given strengths where it has none (brass, studs). */
+
 import {convert, quantity} from '../quantity/convert.js';
 import {formatQuantity} from '../quantity/format.js';
 import type {Quantity} from '../quantity/model.js';
 import {readAmount} from '../quantity/parse.js';
 import {unit} from '../quantity/units.js';
+import {clipped} from '../text/clipped.js';
 import {GRADE_2_LENGTH, type GradeRow, ISO_898_1, SAE_J429} from './bolt-grades.js';
 import type {Thread} from './thread.js';
 import {notOf, type Refused, refused} from './worked.js';
@@ -131,7 +133,7 @@ function rangeOf(rows: readonly GradeRow[], symbol: string): string {
 }
 
 function unknownGrade(text: string): Refused & {readonly foreign: boolean} {
-  const shown = text.length > 30 ? `${text.slice(0, 29)}…` : text;
+  const shown = clipped(text, 30);
   const names = [...new Set([...SAE_J429, ...ISO_898_1].map(({grade}) => grade))];
   return {
     ...refused(

@@ -1,7 +1,9 @@
 /** How strong the metal is that a thread is tapped in, by the word that a shop has for it or by a given strength. */
+
 import {quantity} from '../quantity/convert.js';
 import type {Quantity} from '../quantity/model.js';
 import {readAmount} from '../quantity/parse.js';
+import {clipped} from '../text/clipped.js';
 import {nearest} from '../text/nearest.js';
 import {notOf, type Refused, refused} from './worked.js';
 
@@ -93,7 +95,7 @@ function givenStrength(text: string): MetalReading {
 
 function unknown(text: string, said: string): Refused {
   const names = TAPPED_METALS.map(({name}) => name);
-  const shown = text.length > 30 ? `${text.slice(0, 29)}…` : text;
+  const shown = clipped(text, 30);
   const meant = nearest(said, names);
   const hint = meant
     ? `did you mean ${meant}?`

@@ -2,8 +2,10 @@
  * Reads a thread's designation as shops write it: `1/2-13 UNC`, `7/16-20 UNF-2A`, `#10-32`, `M10×1.5`, `M10`. What is
  * not a standard thread, or could be either of two, is refused with the threads that there are.
  */
+
 import {quantity} from '../quantity/convert.js';
 import type {Quantity} from '../quantity/model.js';
+import {clipped} from '../text/clipped.js';
 import {withoutEnd} from '../text/runs.js';
 import {METRIC_SIZES, type MetricSize, UNIFIED_SIZES, type UnifiedSize} from './thread-sizes.js';
 import {type Refused, refused} from './worked.js';
@@ -196,5 +198,5 @@ function unifiedNames(size: UnifiedSize): string[] {
 }
 
 function clip(text: string): string {
-  return text.length > 30 ? `${text.slice(0, 29)}…` : text;
+  return clipped(text, 30);
 }

@@ -9,6 +9,7 @@ import {main} from '../../src/cli/main.js';
 import {readCsv} from '../help/csv.js';
 import {temporaryFolder} from '../host/temporary.js';
 import {HOSTILE, hostile, hostileFiles, hostileRecord, startingFiles} from './hostile-files.js';
+import {ARMED, UNSEEN} from './terminal.js';
 
 interface Printed {
   readonly code: number;
@@ -43,12 +44,6 @@ async function printed(words: readonly string[]): Promise<Printed> {
   );
   return {code, out: out.join(''), err: err.join('')};
 }
-
-/** What a terminal acts on, and what turns text round; line ends and tabs are what reports are made of. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to be found.
-const ARMED = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069]|\r(?!\n)/;
-/** In a report for people nothing unseen is left at all; the joiners belong to words. */
-const UNSEEN = /[\p{Bidi_Control}\p{Zl}\p{Zp}\u200B\u2060\uFEFF\u00AD\u{E0000}-\u{E007F}]/u;
 
 /** Everything that prints what others wrote, in the forms for people. */
 const TEXTS: readonly (readonly string[])[] = [

@@ -269,6 +269,11 @@ describe('a substitute is altered', () => {
       ['1 alter: shells by drill-hole, grind-lip', '2 install: shells'],
     ],
     [
+      'where the step that alters it is for other engines',
+      '1. a `alter: shells by drill-hole, grind-lip` `only: keel`\n2. b `install: shells`\n',
+      ['(1 for keel)', `J1 ${GRIND}`, `J2 ${DRILL}`, '2 install: shells'],
+    ],
+    [
       'no more where it is in',
       '1. a `renew: shells` `install: shells`\n2. b `measure: clearance`\n',
       ['1 renew: shells install: shells', '2 measure: clearance'],

@@ -5,7 +5,7 @@
 import {cp, readdir, readFile, writeFile} from 'node:fs/promises';
 import {join, relative, sep} from 'node:path';
 import {expect, test} from 'vitest';
-import {askedOfBook} from '../../src/host/asked.js';
+import {askedOfBook} from '../../src/host/asked-of-build.js';
 import {loadBook} from '../../src/host/load.js';
 import {sampleRecord} from '../help/record.js';
 import {PROCEDURE, smallBook} from '../host/small-book.js';

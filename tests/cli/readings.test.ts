@@ -4,7 +4,7 @@ import {join} from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {Ajv2020} from 'ajv/dist/2020.js';
 import {beforeAll, describe, expect, test} from 'vitest';
-import {askedOfBook} from '../../src/host/asked.js';
+import {askedOfBook} from '../../src/host/asked-of-build.js';
 import {loadBook} from '../../src/host/load.js';
 import type {Asked} from '../../src/readings/judge.js';
 import {readCsv} from '../help/csv.js';

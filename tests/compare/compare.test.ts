@@ -267,6 +267,12 @@ describe('a change of the specification', () => {
       ['weakened: dial: accuracy ±0.0002 in, now ±0.0008 in'],
     ],
     [
+      'an accuracy of another kind, which is neither more nor less',
+      '±0.0002 in',
+      '±1 %',
+      ['changed: dial: accuracy ±0.0002 in, now ±1 %'],
+    ],
+    [
       'a coarser gauge',
       'resolution: 0.0001 in',
       'resolution: 0.0002 in',

@@ -1,6 +1,6 @@
 /** What a change means that touches stripes of paint, second locks, temporary parts, tests with water, or one side of limits. */
 import {describe, expect, it} from 'vitest';
-import {compared, ENGINE, made, STEPS, said} from './small.js';
+import {compared, ENGINE, made, SHOP, STEPS, said} from './small.js';
 
 function changesBetween(before: ReturnType<typeof made>, now: ReturnType<typeof made>): readonly string[] {
   return said(compared(before, now));
@@ -29,5 +29,86 @@ describe('the stripe of paint', () => {
     expect(changesBetween(made(), book)).toEqual([
       'strengthened: bolts: now must be striped, and striped now',
     ]);
+  });
+});
+
+describe('a second lock', () => {
+  const shop = `${SHOP}  tabs: {use: lock, lock: tab-washer}\n`;
+  const engine = ENGINE.replace('lock: safety-wire', 'lock: [tab-washer, safety-wire]');
+  const steps = STEPS.replace('10. Wire the bolts.', '10. Tabs and wire. `lock: bolts with tabs`');
+  const book = made(steps, engine, shop);
+
+  it.each<readonly [string, ReturnType<typeof made>, readonly string[]]>([
+    [
+      'dropped from the steps',
+      made(steps.replace(' `lock: bolts with tabs`', ''), engine, shop),
+      ['weakened: bolts: locked at one step fewer'],
+    ],
+    [
+      'dropped from steps and specification',
+      made(steps.replace(' `lock: bolts with tabs`', ''), ENGINE, shop),
+      [
+        'weakened: bolts: locked at one step fewer',
+        'weakened: bolts: lock tab-washer and safety-wire, now safety-wire',
+      ],
+    ],
+    [
+      'in another order in the specification',
+      made(steps, engine.replace('[tab-washer, safety-wire]', '[safety-wire, tab-washer]'), shop),
+      [],
+    ],
+  ])('%s', (_, now, says) => {
+    expect(changesBetween(book, now)).toEqual(says);
+  });
+
+  it('asked for and put on now is a strengthening', () => {
+    expect(changesBetween(made(STEPS, ENGINE, shop), book)).toEqual([
+      'strengthened: bolts: locked at one step more',
+      'strengthened: bolts: lock safety-wire, now tab-washer and safety-wire',
+      'reworded: step 10 of 01-cap.md: worded anew',
+    ]);
+  });
+});
+
+describe('a temporary part', () => {
+  const engine = ENGINE.replace('parts:\n', 'parts:\n  pin: {temporary: true}\n');
+  const steps = STEPS.replace('5. Tap', '5. Pin it. `install: pin`\n6. Tap').replace(
+    '10. Wire',
+    '11. Draw the pin. `remove: pin`\n10. Wire',
+  );
+  const book = made(steps, engine);
+
+  it.each<readonly [string, ReturnType<typeof made>, readonly string[]]>([
+    [
+      'that no longer comes out',
+      made(steps.replace('`remove: pin`', ''), engine),
+      ['weakened: pin: no longer removed'],
+    ],
+    [
+      'that need no longer come out',
+      made(steps, engine.replace('{temporary: true}', '{}')),
+      ['weakened: pin: need no longer come out again', 'strengthened: pin: now must be installed'],
+    ],
+  ])('%s', (_, now, says) => {
+    expect(changesBetween(book, now)).toEqual(expect.arrayContaining([...says]));
+  });
+});
+
+describe('a branch on one side of the limits', () => {
+  const over = made(
+    STEPS.replace('`if: play is out`', '`if: play is over`').replace(
+      'Stop and find the shop lead.',
+      '$& `turn: cap`',
+    ),
+  );
+  const out = made(STEPS.replace('Stop and find the shop lead.', '$& `turn: cap`'));
+
+  it('does less than one for both', () => {
+    expect(changesBetween(out, over)).toContain(
+      'weakened: cap: turned only where play is over, before only where play is out',
+    );
+    expect(changesBetween(over, out)).toContain(
+      'strengthened: cap: turned only where play is out, before only where play is over',
+    );
   });
 });

@@ -76,7 +76,7 @@ describe('in a procedure', () => {
     ['the value behind its word', '`torque: cap-bolts to |`', ['80 lbf·ft', 'snug']],
     ['what the fit is read with', '`measure: main-clearance using |`', ['feeler-gauges']],
     ['a clause once', '`lock: cap-bolts with wire-032 |`', ['using']],
-    ['the words of a branch', '`if: main-clearance is |`', ['out', 'in']],
+    ['the words of a branch', '`if: main-clearance is |`', ['out', 'over', 'under', 'in']],
   ])('%s', (_, tag, expected) => {
     expect(labels(`${FRONT}1. Do. ${tag}`).slice(0, expected.length)).toEqual(expected);
   });
@@ -111,7 +111,14 @@ parts:
   });
 
   it('offers the keys of the front matter that are not there yet', () => {
-    expect(labels('---\ntitle: Caps\n|\n---\n')).toEqual(['revision', 'date', 'author', 'approved', 'only']);
+    expect(labels('---\ntitle: Caps\n|\n---\n')).toEqual([
+      'revision',
+      'date',
+      'author',
+      'approved',
+      'only',
+      'untagged',
+    ]);
     expect(labels('---\nonly: |\n---\n')).toEqual(['example']);
     expect(labels(`${FRONT}ti|`)).toEqual([]);
   });

@@ -11,7 +11,7 @@ import {FILE, LAST_STEP, STEPS, viewOf} from './view.js';
 
 const FOLDER = 'src/editor/vscode';
 const manifest = JSON.parse(readFileSync(join(FOLDER, 'manifest.json'), 'utf8'));
-const client = readFileSync(join(FOLDER, 'client.ts'), 'utf8');
+const client = readFileSync(join(FOLDER, 'extension.ts'), 'utf8');
 
 describe('the manifest', () => {
   it('declares the commands that the client registers, and no other', () => {

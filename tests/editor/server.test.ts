@@ -10,6 +10,8 @@ import {
   type Hover,
   type Location,
   type TextEdit,
+  WorkDoneProgress,
+  WorkDoneProgressCreateRequest,
   type WorkspaceDiagnosticReport,
   type WorkspaceEdit,
 } from 'vscode-languageserver/node';
@@ -67,6 +69,8 @@ const ASKED = [
   ['textDocument/prepareRename', AT_BOLTS],
   ['witnessMark/sheet', {}],
 ] as const;
+
+const PUSHED = {textDocument: {publishDiagnostics: {relatedInformation: true}}};
 
 const NOTHING = ['null', '[]', '{"data":[]}'];
 
@@ -303,6 +307,60 @@ describe('whatever comes', () => {
     cancel.cancel();
     await expect(cancelled).rejects.toMatchObject({code: -32800});
     expect(await client.request(method, {textDocument})).not.toBeNull();
+  });
+
+  it('shows that it works while a book is read, once, and says when it is done', async () => {
+    const {client} = await clientOf({
+      capabilities: {...PUSHED, window: {workDoneProgress: true}},
+      initializationOptions: {progressAfter: 0},
+    });
+    const told: string[] = [];
+    const ended = new Promise<void>((done) => {
+      client.connection.onRequest(WorkDoneProgressCreateRequest.type, ({token}) => {
+        client.connection.onProgress(WorkDoneProgress.type, token, (progress) => {
+          told.push(progress.kind === 'begin' ? `${progress.title}: ${progress.message}` : progress.kind);
+          if (progress.kind === 'end') done();
+        });
+      });
+    });
+    await client.open(FILE, UNLOCKED);
+    const asked = Array.from({length: 5}, () =>
+      client.request('textDocument/documentSymbol', {textDocument: {uri: client.uri(FILE)}}),
+    );
+    await Promise.all([...asked, ended]);
+    expect(told).toEqual(['Witness Mark: reading the books', 'end']);
+  });
+
+  it('tells a client that shows no progress nothing of it', async () => {
+    const {client} = await clientOf({initializationOptions: {progressAfter: 0}});
+    let told = 0;
+    client.connection.onRequest(WorkDoneProgressCreateRequest.type, () => {
+      told++;
+    });
+    await client.open(FILE, UNLOCKED);
+    await client.until(FILE, (all) => all.length > 0);
+    expect(told).toBe(0);
+  });
+
+  it('requests that are cancelled while a large book is read first are answered as such, and the last one well', async () => {
+    const names = Array.from({length: 60}, (_, number) => `more-${number}.md`);
+    const engine = (BOOK[1]?.[1] ?? '').replace(
+      /^build:\n(?: {2}- .*\n)*/m,
+      (all) => `${all.trimEnd()}\n${names.map((name) => `  - ${name}`).join('\n')}\n`,
+    );
+    const files = Object.fromEntries(names.map((name) => [`book/${name}`, PUMP]));
+    const {client} = await clientOf({}, {...files, 'book/engine.yaml': engine});
+    await client.open(FILE, PUMP);
+    const textDocument = {uri: client.uri(FILE)};
+    const cancel = new CancellationTokenSource();
+    const asked = ASKED.slice(0, 7).map(([method, params]) =>
+      client.connection.sendRequest(method, {textDocument, ...params}, cancel.token),
+    );
+    cancel.cancel();
+    for (const answer of await Promise.allSettled(asked)) {
+      expect(answer).toMatchObject({status: 'rejected', reason: {code: -32800}});
+    }
+    expect(await client.request('textDocument/documentSymbol', {textDocument})).not.toBeNull();
   });
 
   it('ends when the client goes away', async () => {

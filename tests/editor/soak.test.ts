@@ -6,6 +6,7 @@ it.each([
   [120, 1, 'small'],
   [60, 2, 'small'],
   [60, 3, 'long'],
+  [10, 4, 'demo'],
 ] as const)(
   'finds what a fresh check finds, after each of %i random edits (seed %i, %s book)',
   async (count, seed, book) => {

@@ -1,6 +1,13 @@
 /** Cautions, waivers, signatures, and steps that do too much. */
-import {CAPS, GLUE, HAZARDS, HEAVY, HOLD, PLUGS, TURNED} from './case-engines.js';
+import {EXAMPLE_SHOP} from '../help/example.js';
+import {CAPS, FITS, GAUGED, GLUE, HAZARDS, HEAVY, HOLD, PLUGS, TURNED} from './case-engines.js';
 import type {Case} from './cases.js';
+
+const VAPOUR = `
+parts:
+  block: {given: true}
+  cap: {}
+`;
 
 export const PEOPLE_CASES: readonly Case[] = [
   {
@@ -254,5 +261,89 @@ approved: J. Orrin
 2. 🔨 Drive in the plugs. \`install: core-plugs\` \`waive: clean-frist by R. Tamsin because they are new\`
 `,
     says: [`8:57 the waiver names clean-frist, which is not a finding`],
+  },
+  {
+    finding: 'caution-missing',
+    title: 'a caution that nearly says it',
+    engine: VAPOUR,
+    shop: EXAMPLE_SHOP.replace('solvent: {use: cleaner}', 'solvent: {use: cleaner, hazards: [vapour]}'),
+    procedure: `> **Warning:** Fumes. \`hazard: vapor\`
+
+1. Wash the cap. \`clean: cap with solvent\`
+2. Set it in place. \`install: cap\`
+`,
+    says: [
+      '9:19 solvent brings the hazard vapour at step 1, and no caution before it warns of that; did you mean vapour where a caution says vapor?',
+    ],
+  },
+  {
+    finding: 'caution-missing',
+    title: 'a caution that is of another hazard',
+    engine: VAPOUR,
+    shop: EXAMPLE_SHOP.replace('solvent: {use: cleaner}', 'solvent: {use: cleaner, hazards: [vapour]}'),
+    procedure: `> **Warning:** It is hot. \`hazard: burns\`
+
+1. Wash the cap. \`clean: cap with solvent\`
+2. Set it in place. \`install: cap\`
+`,
+    says: ['9:19 solvent brings the hazard vapour at step 1, and no caution before it warns of that'],
+  },
+  {
+    finding: 'left-slack',
+    title: 'the turn after the torque is missing',
+    engine: CAPS.replace('torque: 85 lbf·ft', 'torque: 85 lbf·ft\n    angle: 90°'),
+    procedure: `1. Set the caps in place. \`install: main-caps\`
+2. Bring the bolts up. \`torque: main-cap-bolts to 85 lbf·ft\`
+`,
+    says: [
+      '8:25 main-cap-bolts ends the build slack: step 2 of procedure.md brings them to their torque, and no step turns them on by 90°',
+    ],
+  },
+  {
+    finding: 'left-slack',
+    title: 'the turn after snug is missing',
+    engine: CAPS.replace('torque: 85 lbf·ft', 'torque: snug\n    angle: 90°'),
+    procedure: `1. Set the caps in place. \`install: main-caps\`
+2. Run the bolts down. \`torque: main-cap-bolts to snug\`
+`,
+    says: [
+      '8:25 main-cap-bolts ends the build slack: step 2 of procedure.md brings them to snug, and no step turns them on by 90°',
+    ],
+  },
+  {
+    finding: 'left-slack',
+    title: 'torque and turn are missing',
+    engine: CAPS.replace('torque: 85 lbf·ft', 'torque: 85 lbf·ft\n    angle: 90°'),
+    procedure: `1. Set the caps in place. \`install: main-caps\`
+2. Run the bolts down. \`torque: main-cap-bolts to snug\`
+`,
+    says: [
+      '8:25 main-cap-bolts ends the build slack: step 2 of procedure.md leaves them below the specified torque',
+    ],
+  },
+  {
+    finding: 'rework-missing',
+    title: 'a list that begins with 2 right below prose is none',
+    engine: FITS,
+    shop: GAUGED,
+    procedure: `1. Set the crankshaft in. \`install: crankshaft\`
+2. Read the play and the drag. \`measure: end-play using dial-gauge\` \`check: crank-drag\`
+3. If it is out: \`if: end-play is out\`
+   2. Fetch the lead.
+`,
+    says: [
+      '10:4 end-play: the branch has no steps under it; a list right below a line of prose must begin with 1, and this one begins with 2 (CommonMark)',
+    ],
+  },
+  {
+    finding: 'rework-missing',
+    title: 'nothing stands below the branch',
+    engine: FITS,
+    shop: GAUGED,
+    procedure: `1. Set the crankshaft in. \`install: crankshaft\`
+2. Read the play and the drag. \`measure: end-play using dial-gauge\` \`check: crank-drag\`
+3. If it is out, fetch the lead: \`if: end-play is out\`
+`,
+    says: ['9:35 end-play: the branch has no steps under it'],
   },
 ];

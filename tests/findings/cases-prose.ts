@@ -1,6 +1,15 @@
 /** Prose against tags. */
+import {EXAMPLE_SHOP} from '../help/example.js';
 import {CAM, CAPS, FITS, GAUGED} from './case-engines.js';
 import type {Case} from './cases.js';
+
+const GERMAN_FIT = `
+parts:
+  block: {given: true}
+  crankshaft: {}
+fits:
+  end-play: {between: [block, crankshaft], limits: 0.10–0.25 mm, using: [feeler-gauges], when: {installed: [crankshaft]}}
+`;
 
 export const PROSE_CASES: readonly Case[] = [
   {
@@ -77,6 +86,52 @@ export const PROSE_CASES: readonly Case[] = [
    2. Go to 80 lbf·ft. \`torque: main-cap-bolts to 85 lbf·ft\`
 `,
     says: [`10:13 main-cap-bolts: the prose says 80 lbf·ft (108 N·m), the tag 85 lbf·ft (115 N·m)`],
+  },
+  {
+    finding: 'prose-disagrees',
+    title: 'passes in prose, without a unit',
+    engine: CAPS,
+    procedure: `1. Set the caps in place. \`install: main-caps\`
+2. Bring the bolts up in passes of 30, 65 and 85. \`torque: main-cap-bolts to 85 lbf·ft in 30, 60, 85\`
+`,
+    says: [
+      '8:36 main-cap-bolts: the prose has passes of 30, 65 and 85, the tag 85 lbf·ft in passes of 30 lbf·ft, 60 lbf·ft, 85 lbf·ft',
+    ],
+  },
+  {
+    finding: 'prose-disagrees',
+    title: 'passes in prose, without a unit, that agree in one unit or the other',
+    engine: CAPS,
+    procedure: `1. Set the caps in place. \`install: main-caps\`
+2. Bring the bolts up in passes of 30, 60 and 85. \`torque: main-cap-bolts to 85 lbf·ft in 30, 60, 85\`
+3. Again, in passes of 41, 81, then 115. \`torque: main-cap-bolts to 85 lbf·ft in 30, 60, 85\`
+4. And again, in passes of 50 and 85. \`torque: main-cap-bolts to 85 lbf·ft\`
+5. And again, in passes of 2 and 3 strokes. \`torque: main-cap-bolts to 85 lbf·ft in 30, 60, 85\`
+`,
+    says: [],
+    also: ['passes-not-rising'],
+  },
+  {
+    finding: 'prose-disagrees',
+    title: 'decimal comma in a German shop',
+    engine: GERMAN_FIT,
+    shop: EXAMPLE_SHOP.replace('name: Example Works', 'name: Example Works, language: de'),
+    procedure: `1. Kurbelwelle einlegen. \`install: crankshaft\`
+2. Axialspiel messen: 0,10–0,30 mm. \`measure: end-play\`
+3. Nochmals: 0,10–0,25 mm. \`measure: end-play\`
+`,
+    says: [
+      '8:23 end-play: the prose says 0.0040–0.0118 in (0.10–0.30 mm), the specification 0.0040–0.0098 in (0.10–0.25 mm)',
+    ],
+  },
+  {
+    finding: 'prose-disagrees',
+    title: 'decimal comma in a shop of another language is no number',
+    engine: GERMAN_FIT,
+    procedure: `1. Set the crankshaft in. \`install: crankshaft\`
+2. Read the end play: 0,10–0,30 mm. \`measure: end-play\`
+`,
+    says: [],
   },
   {
     finding: 'untagged-action',

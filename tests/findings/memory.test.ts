@@ -1,10 +1,13 @@
 /** A check that takes over what is still the same finds what a fresh one finds, and works nothing out twice. */
-import {expect, it} from 'vitest';
+import {describe, expect, it} from 'vitest';
 import type {Book} from '../../src/build/book.js';
+import {forJob} from '../../src/build/for-job.js';
+import {program} from '../../src/build/program.js';
 import {check} from '../../src/findings/check.js';
 import {Memory} from '../../src/findings/memory.js';
 import {FINDINGS} from '../../src/findings/registry.js';
-import {exampleBook} from '../help/example.js';
+import type {Job} from '../../src/spec/job.js';
+import {book, exampleBook} from '../help/example.js';
 
 const EXAMPLES = FINDINGS.flatMap(({name, example}) => (example ? [{name, example}] : []));
 
@@ -34,9 +37,94 @@ it('works nothing out twice for as long as the specification and the procedure a
   const part = memory.part(procedure, spec, 0);
   expect(memory.part(procedure, spec, 0)).toBe(part);
   expect(memory.part({...procedure}, spec, 0)).not.toBe(part);
+  expect(memory.part(procedure, spec, 1)).not.toBe(part);
   expect(memory.part(procedure, {...spec}, 0)).not.toBe(part);
   for (const of of [spec, part, spec, part]) memory.found(of, kind, look);
   expect(looked).toBe(2);
   memory.found({...part}, kind, look);
   expect(looked).toBe(3);
+});
+
+describe('for a job', () => {
+  const ENGINE = `
+options: {keel: {}, sail: {}}
+parts:
+  block: {given: true}
+  pump: {only: keel}
+  shells: {substitutes: {twins: {alterations: [grind-lip]}}}
+alterations:
+  grind-lip: {of: [shells], does: grind the lip flush}
+`;
+  const whole = book({
+    engine: ENGINE,
+    procedures: {
+      'pump.md': '1. a `clean: block`\n2. b `install: pump` `only: keel`\n',
+      'shells.md': '1. a `install: shells`\n',
+    },
+    job: 'options: [keel]\nsubstitutes: {shells: twins}\n',
+  });
+  const {job} = whole;
+  if (job === undefined) throw new Error('the book has no job');
+  const other: Job = {...job, options: [], substitutes: new Map()};
+
+  it('keeps the procedures as they hold for it, but those that get a step', () => {
+    const memory = new Memory();
+    const [first, again] = [forJob(whole, memory), forJob(whole, memory)];
+    expect(again.spec).toBe(first.spec);
+    expect(again.procedures[0]).toBe(first.procedures[0]);
+    expect(again.procedures[1]).not.toBe(first.procedures[1]);
+    expect(again).toEqual(forJob(whole));
+  });
+
+  it.each<[string, (given: Book) => Book]>([
+    ['the job', (given) => ({...given, job: other})],
+    ['the specification', (given) => ({...given, spec: {...given.spec}})],
+    ['the procedure', (given) => ({...given, procedures: given.procedures.map((one) => ({...one}))})],
+  ])('makes them anew where %s is another', (_, change) => {
+    const memory = new Memory();
+    const [first, now] = [forJob(whole, memory), forJob(change(whole), memory)];
+    expect(now.procedures[0]).not.toBe(first.procedures[0]);
+    expect(now).toEqual(forJob(change(whole)));
+  });
+
+  it('keeps what was found of every job at once, and of the book', () => {
+    const memory = new Memory();
+    const [procedure] = whole.procedures;
+    if (procedure === undefined) throw new Error('the book has no procedure');
+    const specs = [
+      whole.spec,
+      memory.specification(job, whole.spec),
+      memory.specification(other, whole.spec),
+    ];
+    const parts = () => specs.map((spec) => memory.part(procedure, spec, 0));
+    const before = parts();
+    for (const [index, part] of parts().entries()) expect(part).toBe(before[index]);
+    expect(new Set(before).size).toBe(3);
+  });
+
+  it('reads the relations of a specification once', () => {
+    const memory = new Memory();
+    const known = memory.relations(whole.spec);
+    expect(memory.relations(whole.spec)).toBe(known);
+    expect(memory.relations({...whole.spec})).not.toBe(known);
+  });
+});
+
+it('a step more or less in a procedure changes nothing in those behind it, whose steps still count as later', () => {
+  const texts = (steps: string) => ({
+    engine: 'parts:\n  block: {given: true}\n',
+    procedures: {'a.md': steps, 'b.md': '1. b `clean: block`\n'},
+  });
+  const memory = new Memory();
+  const {spec, procedures} = book(texts('1. a `clean: block`\n'));
+  const longer = book(texts('1. a `clean: block`\n2. c\n')).procedures;
+  const [, last] = procedures;
+  if (last === undefined) throw new Error('the book has no second procedure');
+  const [before, now] = [procedures, [...longer.slice(0, 1), last]].map((some) =>
+    program({spec, procedures: some, problems: []}, memory.part),
+  );
+  expect(now?.parts[1]).toBe(before?.parts[1]);
+  const orders = now?.steps.map(({order}) => order) ?? [];
+  expect(orders).toHaveLength(3);
+  expect(orders).toEqual([...new Set(orders)].sort((one, other) => one - other));
 });

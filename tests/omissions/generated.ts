@@ -160,11 +160,12 @@ function fromAnotherEngine(n: string): Unit {
     parts: `guide-${n}: {at: [left, right], substitutes: {twin-guide-${n}: {alterations: [trim-${n}]}}}`,
     substitute: `guide-${n}: twin-guide-${n}`,
     alterations: `trim-${n}: {of: [guide-${n}], does: trim the lip}`,
-    fasteners: `guide-bolts-${n}: {count: 4, holds: [guide-${n}], thread: 3/8-16 UNC, grade: SAE 5, hole: 0.047 in, engagement: 0.6 in, into: cast iron class 30, torque: 25 lbf·ft, threads: dry, lock: safety-wire, stripe: true}`,
+    fasteners: `guide-bolts-${n}: {count: 4, holds: [guide-${n}], thread: 3/8-16 UNC, grade: SAE 5, hole: 0.047 in, engagement: 0.6 in, into: cast iron class 30, torque: 25 lbf·ft, threads: dry, lock: [tab-washer, safety-wire], stripe: true}`,
     steps: [
       `Trim the lip of both guides. \`alter: guide-${n} by trim-${n}\``,
       `Set the guides in. \`install: guide-${n}\``,
       `Bring the bolts up. \`torque: guide-bolts-${n} to 25 lbf·ft\``,
+      `Bend the tabs up. \`lock: guide-bolts-${n} with tabs\``,
       `Wire the bolts. \`lock: guide-bolts-${n} with wire-032\``,
       `Stripe the heads. \`stripe: guide-bolts-${n} with paint-pen\``,
     ],
@@ -188,6 +189,7 @@ consumables:
   liquid-gasket: {use: sealant, cure: 24 h}
   silicone-sealant: {use: sealant}
   wire-032: {use: lock, lock: safety-wire, size: 0.032 in}
+  tabs: {use: lock, lock: tab-washer}
   paint-pen: {use: other}
   strip-green: {use: strip, range: 0.001–0.003 in}
 `;

@@ -1,6 +1,6 @@
 /** Faults of order: two steps that depend on each other swapped, a lube moved behind what it must precede. */
 import type {Book} from '../../src/build/book.js';
-import {meetingPlaces, type Relations, relations} from '../../src/build/relations.js';
+import {type ItemRelations, meetingPlaces, relations} from '../../src/build/relations.js';
 import type {Procedure, Step, Tag} from '../../src/procedure/model.js';
 import type {Item} from '../../src/spec/model.js';
 import type {Edit} from '../../src/text/edit.js';
@@ -28,7 +28,7 @@ export function orderFaults(book: Book): Fault[] {
   });
 }
 
-function swapped(book: Book, known: Relations, procedure: Procedure, first: Step, second: Step): Fault[] {
+function swapped(book: Book, known: ItemRelations, procedure: Procedure, first: Step, second: Step): Fault[] {
   const names = dependence(book, known, first, second);
   if (names.length === 0) return [];
   const {text} = procedure.source;
@@ -69,7 +69,7 @@ const NEEDS: readonly (readonly [string, string])[] = [
   ['lay', 'torque'],
 ];
 
-function dependence(book: Book, known: Relations, first: Step, second: Step): string[] {
+function dependence(book: Book, known: ItemRelations, first: Step, second: Step): string[] {
   const names: string[] = [];
   for (const [a, itemA] of deeds(book, first)) {
     for (const [b, itemB] of deeds(book, second)) {
@@ -80,7 +80,7 @@ function dependence(book: Book, known: Relations, first: Step, second: Step): st
   return [...new Set(names)];
 }
 
-function depends(known: Relations, a: Tag, itemA: Item, b: Tag, itemB: Item): boolean {
+function depends(known: ItemRelations, a: Tag, itemA: Item, b: Tag, itemB: Item): boolean {
   if (a.verb === 'remove' && itemB.kind === 'fit') {
     // A strip is read with the part off that it was crushed under.
     return itemB.by === 'strip' && (itemB.when?.installed.some(({value}) => value === itemA.id) ?? false);
@@ -108,7 +108,7 @@ function depends(known: Relations, a: Tag, itemA: Item, b: Tag, itemB: Item): bo
 /** Moves a step that lubes a surface behind the first later step that closes it. */
 function movedLube(
   book: Book,
-  known: Relations,
+  known: ItemRelations,
   procedure: Procedure,
   step: Step,
   later: readonly Step[],

@@ -1,5 +1,5 @@
 /** Faults of the specification: a lock, a thread condition, a limit or a source taken out. */
-import {isMap, isPair, isScalar, type Pair, parseDocument, visit} from 'yaml';
+import {isMap, isPair, isScalar, isSeq, type Pair, parseDocument, visit} from 'yaml';
 import type {Book} from '../../src/build/book.js';
 import type {Fault} from './fault.js';
 
@@ -57,6 +57,7 @@ export function specFaults(book: Book): Fault[] {
         const id = owner !== undefined && isScalar(owner.key) ? String(owner.key.value) : '';
         const item = book.spec.items.get(id);
         if (item?.where.file !== file) return;
+        faults.push(...dropOfTwo(pair, {verb: key, file, names: [id]}));
         const change = CHANGES[key];
         // Where an angle ends the torque, it is the angle that makes the preload, and the grade says nothing.
         const byAngle = key === 'grade' && item.kind === 'fastener' && item.angle !== undefined;
@@ -69,6 +70,19 @@ export function specFaults(book: Book): Fault[] {
       },
     });
     return faults;
+  });
+}
+
+/** One lock of two taken out: the other is still asked for. */
+function dropOfTwo({key, value}: Pair, at: Pick<Fault, 'verb' | 'file' | 'names'>): Fault[] {
+  if (!isScalar(key) || key.value !== 'lock' || !isSeq(value) || value.items.length < 2) return [];
+  const kind = 'drop one of two locks from the specification';
+  const range = value.range;
+  const names = value.items.flatMap((one) => (isScalar(one) ? [String(one.value)] : []));
+  if (range === null || range === undefined) return [];
+  return names.map((gone) => {
+    const text = `[${names.filter((one) => one !== gone).join(', ')}]`;
+    return {...at, kind, edits: [{span: {start: range[0], end: range[1]}, text}]};
   });
 }
 

@@ -2,8 +2,7 @@
 import Qty from 'js-quantities';
 import {unit as mathUnit} from 'mathjs';
 import {describe, expect, test} from 'vitest';
-import {convert, quantity} from '../../src/quantity/convert.js';
-import {si} from '../../src/quantity/si.js';
+import {convert, quantity, si} from '../../src/quantity/convert.js';
 import {allSpellings, allUnits, findUnit, type UnitSymbol, unit, unitKey} from '../../src/quantity/units.js';
 
 /** NIST SP 811 (2008), appendix B.8, as transcribed in the CRAN package NISTunits 1.0.1: seven figures. */

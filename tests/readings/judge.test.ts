@@ -1,6 +1,6 @@
 /** Every kind of remark: what brings it up, and that a good record brings up none. */
 import {describe, expect, test} from 'vitest';
-import {askedOfBook} from '../../src/host/asked.js';
+import {askedOfBook} from '../../src/host/asked-of-build.js';
 import {readAmount} from '../../src/quantity/parse.js';
 import {judgeBuild} from '../../src/readings/judge.js';
 import type {SheetRecord} from '../../src/readings/record.js';
@@ -30,6 +30,21 @@ function added(...entries: readonly (readonly [by: string, box: string, value: s
       value,
     })),
   );
+}
+
+/** The first sheet alone, as far as its fourth step, one place passed over. */
+function underWay() {
+  const record = sample();
+  return {
+    ...record,
+    sheets: record.sheets.slice(0, 1).map((sheet) => {
+      const end = sheet.entries.findIndex(({box}) => box === '4:done');
+      return sheet.entries
+        .slice(0, end + 1)
+        .filter(({box}) => box !== '2:1:rear')
+        .reduce(withEntry, {...sheet, entries: []});
+    }),
+  };
 }
 
 function sheetChanged(change: (sheet: SheetRecord) => SheetRecord) {
@@ -79,14 +94,14 @@ const CASES: readonly {
     name: 'out',
     record: answered({'7:1': '0.0081'}),
     remarks: [`out ${CRANK}/7`, `signed-over-out ${CRANK}/8`, `signed-over-out ${CRANK}`],
-    says: 'end play: 0.0081 in (AB, 2026-03-02 08:50); limits 0.004–0.008 in',
+    says: 'end play: 0.0081 in (AB, 2026-03-02 08:50 UTC); limits 0.004–0.008 in',
   },
   {
     name: 'near',
     // Half the resolution of the indicator, 0.0005 in, lies between the reading and what it would prove.
     record: answered({'7:1': '0.0076'}),
     remarks: [`near ${CRANK}/7`],
-    says: 'end play: 0.0076 in (AB, 2026-03-02 08:50) is within 0.004–0.008 in by less than the gauge may be out, ±0.0005 in',
+    says: 'end play: 0.0076 in (AB, 2026-03-02 08:50 UTC) is within 0.004–0.008 in by less than the gauge may be out, ±0.0005 in',
   },
   {
     name: 'unreadable',
@@ -102,9 +117,21 @@ const CASES: readonly {
   },
   {
     name: 'sheet-missing',
-    record: {...sample(), sheets: sample().sheets.slice(0, 1)},
-    remarks: ['sheet-missing 02-close'],
+    record: {...sample(), sheets: sample().sheets.slice(1)},
+    remarks: [`sheet-missing ${CRANK}`],
     says: 'there is no record of this sheet',
+  },
+  {
+    name: 'not-begun',
+    record: {...sample(), sheets: sample().sheets.slice(0, 1)},
+    remarks: ['not-begun 02-close'],
+    says: 'not begun',
+  },
+  {
+    name: 'still-open',
+    record: underWay(),
+    remarks: [`still-open ${CRANK}/2`, `still-open ${CRANK}`, 'not-begun 02-close'],
+    says: 'passed over, not answered: Measure main journal, rear',
   },
   {
     name: 'works-out-wrong',
@@ -124,7 +151,7 @@ const CASES: readonly {
     name: 'signed-early',
     record: added(['AB', '7:1', ''], ['AB', '7:1', '0.0061']),
     remarks: [`signed-early ${CRANK}/8`],
-    says: 'crank in: signed by CD on 2026-03-02 08:56 before everything was there at step 7',
+    says: 'crank in: signed by CD on 2026-03-02 08:56 UTC before everything was there at step 7',
   },
   {
     name: 'written-over',
@@ -134,19 +161,19 @@ const CASES: readonly {
       ]),
     ),
     remarks: [`written-over ${CRANK}/4`],
-    says: 'main clearance, front: 0.0041 in, which is out of its limits, was written over with 0.0031 in (AB, 2026-03-03 08:00)',
+    says: 'main clearance, front: 0.0041 in, which is out of its limits, was written over with 0.0031 in (AB, 2026-03-03 08:00 UTC)',
   },
   {
     name: 'reworked',
     record: signedAgain(secondRound(BACK, ['4:1:front@2', '0.0031'])),
     remarks: [`reworked ${CRANK}/4`],
-    says: 'main clearance, front: was 0.0041 in (AB, 2026-03-02 08:26), and 0.0031 in when read again',
+    says: 'main clearance, front: was 0.0041 in (AB, 2026-03-02 08:26 UTC), and 0.0031 in when read again',
   },
   {
     name: 'signed-over-out',
     record: added(['AB', '7:1', '0.0081'], ['CD', '8:hold:crank-in', 'done'], ['AB', '7:1', '0.0061']),
     remarks: [`signed-over-out ${CRANK}/8`, `signed-early ${CRANK}/8`, `written-over ${CRANK}/7`],
-    says: 'crank in: signed by CD on 2026-03-03 08:01 over what is out of its limits: step 7 (Measure end play)',
+    says: 'crank in: signed by CD on 2026-03-03 08:01 UTC over what is out of its limits: step 7 (Measure end play)',
   },
   {
     name: 'accepted',
@@ -157,7 +184,7 @@ const CASES: readonly {
       ['CD', 'closing:checked', 'done'],
     ),
     remarks: [`accepted ${CRANK}/7`],
-    says: 'end play: 0.0081 in (AB, 2026-03-03 08:00); limits 0.004–0.008 in; accepted by CD, 2026-03-03 08:01, because “it is the last shim”',
+    says: 'end play: 0.0081 in (AB, 2026-03-03 08:00 UTC); limits 0.004–0.008 in; accepted by CD, 2026-03-03 08:01 UTC, because “it is the last shim”',
   },
   {
     name: 'signed-ahead',
@@ -175,7 +202,7 @@ const CASES: readonly {
     name: 'clock-back',
     record: added(['AB', '1:done', 'done', '2026-03-02T07:00:00Z']),
     remarks: [`clock-back ${CRANK}`],
-    says: 'the clock goes back once: entry 30 is of 2026-03-02 07:00, the one before it of 2026-03-02 09:08',
+    says: 'the clock goes back once: entry 30 is of 2026-03-02 07:00 UTC, the one before it of 2026-03-02 09:08 UTC',
   },
   {
     name: 'out-of-order',
@@ -190,7 +217,7 @@ const CASES: readonly {
       entries: sheet.entries.map((entry) => (entry.box === '7:1' ? {...entry, value: '0.0055'} : entry)),
     })),
     remarks: [`seal-broken ${CRANK}`],
-    says: 'the seal of entry 20 (7:1, 2026-03-02 08:50) does not fit',
+    says: 'the seal of entry 20 (7:1, 2026-03-02 08:50 UTC) does not fit',
   },
   {
     name: 'book-changed',
@@ -240,6 +267,35 @@ function withSheet(procedure: string) {
   if (sheet === undefined) throw new Error('no sheet');
   return {...record, sheets: [...record.sheets, {...sheet, procedure, entries: []}]};
 }
+
+test('a build that is under way has nothing wrong, and its open places are told from missing ones', () => {
+  const report = judged(underWay());
+  expect(report.remarks.filter(({severity}) => severity !== 'information')).toEqual([]);
+  expect(report.sheets.map(({state}) => state)).toEqual(['judged', 'not-begun']);
+  expect(report.readings.filter(({state}) => state === 'open').map(({item}) => item)).toEqual([
+    'journal-size',
+    'end-play',
+  ]);
+  expect(report.signatures.map(({state}) => state)).toEqual(['open', 'open']);
+  expect(report.remarks.map(({message}) => message)).toEqual([
+    'passed over, not answered: Measure main journal, rear',
+    expect.stringMatching(/^\d+ boxes are still to be answered from step 5 on$/),
+    'not begun',
+  ]);
+});
+
+test('once the last sheet is begun, what the others lack is missing', () => {
+  const [first] = underWay().sheets;
+  const [, last] = sample().sheets;
+  if (first === undefined || last === undefined) throw new Error('no sheets');
+  const report = judged({...sample(), sheets: [first, {...last, entries: last.entries.slice(0, 1)}]});
+  expect(
+    report.remarks.some(({name, sheet, step}) => name === 'missing' && sheet === CRANK && step === '2'),
+  ).toBe(true);
+  expect(report.remarks.filter(({name}) => name === 'still-open').map(({sheet}) => sheet)).toEqual([
+    '02-close',
+  ]);
+});
 
 describe('a record with one thing wrong has that remark and no other', () => {
   test.each(CASES.filter(({remarks}) => remarks.length > 0))('$name', ({name, record, remarks, says}) => {
@@ -466,7 +522,7 @@ consumables: {goo: {use: sealant, cure: {value: 4 h, source: house}}}
     expect(told(remarks)).toEqual(name === undefined ? [] : [name]);
     if (finished.endsWith('17:10')) {
       expect(remarks[0]?.message).toBe(
-        'Cure gap, Finished (date, time): 2026-03-02 17:10 (AB) is 10 min after it started (2026-03-02 17:00); at least 4 h is asked for',
+        'Cure gap, Finished (date, time): 2026-03-02 17:10 by the clock on the wall (AB) is 10 min after it started (2026-03-02 17:00); at least 4 h is asked for',
       );
     }
   });

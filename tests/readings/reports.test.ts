@@ -31,7 +31,7 @@ test('the text says what is out first, then near, then missing', () => {
   );
   expect(places.every((place, index) => place > (places[index - 1] ?? 0))).toBe(true);
   expect(text).toContain(
-    '  01-crank, step 7: error: end play: 0.0081 in (AB, 2026-03-02 08:50); limits 0.004–0.008 in  [out]\n',
+    '  01-crank, step 7: error: end play: 0.0081 in (AB, 2026-03-02 08:50 UTC); limits 0.004–0.008 in  [out]\n',
   );
   expect(lines.at(-2)).toBe('4 errors, 1 warning');
 });

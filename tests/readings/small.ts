@@ -1,5 +1,5 @@
 /** A small book with one of everything that a record can go wrong over; all of it invented. */
-import {askedOfBook} from '../../src/host/asked.js';
+import {askedOfBook} from '../../src/host/asked-of-build.js';
 import {type Build, buildsOf} from '../../src/readings/builds.js';
 import {type Asked, type JudgeOptions, judgeBuild} from '../../src/readings/judge.js';
 import type {BuildRecord} from '../../src/readings/record.js';

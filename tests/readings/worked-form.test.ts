@@ -3,7 +3,7 @@
  * practice, as TM 9-6115-604-34, p. 9-62, states their limits: differences of diameters along and across.
  */
 import {describe, expect, test} from 'vitest';
-import {askedOfBook} from '../../src/host/asked.js';
+import {askedOfBook} from '../../src/host/asked-of-build.js';
 import {compileSheet} from '../../src/sheet/compile.js';
 import {book} from '../help/example.js';
 import {judged, sample, told} from './small.js';

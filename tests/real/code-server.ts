@@ -94,11 +94,12 @@ export async function startCodeServer(
   data: string,
   vsix: string,
   book: string,
+  settings: Readonly<Record<string, unknown>> = {},
 ): Promise<CodeServer> {
   const entry = join(at, 'node_modules', 'code-server', 'out', 'node', 'entry.js');
   const common = ['--user-data-dir', join(data, 'user'), '--extensions-dir', join(data, 'extensions')];
   mkdirSync(join(data, 'user', 'User'), {recursive: true});
-  writeFileSync(join(data, 'user', 'User', 'settings.json'), JSON.stringify(QUIET));
+  writeFileSync(join(data, 'user', 'User', 'settings.json'), JSON.stringify({...QUIET, ...settings}));
   run(nodeOf(at), [entry, ...common, '--install-extension', vsix], data);
   const port = await freePort();
   const words = [

@@ -1,7 +1,8 @@
 /** The shop lead's first minute in a real VS Code in a real browser: forget a lock, see it, mend it, look at the sheet. */
+import {spawnSync} from 'node:child_process';
 import {cp, mkdtemp, readFile, rm} from 'node:fs/promises';
 import {tmpdir} from 'node:os';
-import {join, resolve} from 'node:path';
+import {join, resolve, sep} from 'node:path';
 import type {Frame, Page} from 'playwright-core';
 import {openBrowser} from '../help/browser.js';
 import {installed, startCodeServer} from './code-server.js';
@@ -10,16 +11,36 @@ const FILE = '04-crankshaft.md';
 const WAIT = {timeout: 120_000};
 
 /** Throws where something is not as it should be. With a folder for them, takes pictures on the way. */
-export async function tryVsCode(pictures: string | undefined): Promise<void> {
+export function tryVsCode(pictures: string | undefined): Promise<void> {
+  return tryWith({}, (page, path) => firstMinute(page, path, pictures));
+}
+
+/** The same extension in the browser alone: the settings leave it no process of Node. */
+export function tryVsCodeWeb(): Promise<void> {
+  const settings = {'remote.extensionKind': {'witness-mark.witness-mark': ['web']}};
+  return tryWith(settings, async (page, path) => {
+    await firstMinute(page, path, undefined);
+    const {stdout} = spawnSync('ps', ['-eo', 'args'], {encoding: 'utf8'});
+    const folder = path.slice(0, path.indexOf(`${sep}books${sep}`));
+    const process = stdout.split('\n').find((line) => line.includes(folder) && line.includes('server.mjs'));
+    if (process !== undefined) throw new Error(`the server runs on the machine: ${process}`);
+    step('no process of the machine serves it');
+  });
+}
+
+async function tryWith(
+  settings: Readonly<Record<string, unknown>>,
+  trial: (page: Page, path: string) => Promise<void>,
+): Promise<void> {
   const data = await mkdtemp(join(tmpdir(), 'wmark-vscode-'));
   const book = join(data, 'books');
   await cp('procedures', book, {recursive: true});
-  const server = await startCodeServer(installed(), data, resolve('out/witness-mark.vsix'), book);
+  const server = await startCodeServer(installed(), data, resolve('out/witness-mark.vsix'), book, settings);
   const browser = await openBrowser();
   try {
     const page = await browser.newPage({viewport: {width: 1180, height: 660}});
     await page.goto(server.url);
-    await firstMinute(page, join(book, 'ottermouth-four', FILE), pictures);
+    await trial(page, join(book, 'ottermouth-four', FILE));
   } catch (error) {
     await browser
       .contexts()[0]

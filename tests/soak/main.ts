@@ -1,4 +1,4 @@
-/** The long soak of the editor's core: `npm run soak [EDITS] [SEED] [small|long]`. Fails where it disagrees, or memory grows. */
+/** The long soak of the editor's core: `npm run soak [EDITS] [SEED] [small|long|demo]`. Fails where it disagrees, or memory grows. */
 import {setFlagsFromString} from 'node:v8';
 import {runInNewContext} from 'node:vm';
 import {soak} from './soak.js';
@@ -11,7 +11,7 @@ const {
   memory,
   disagreement,
   edits: done,
-} = await soak(Number(edits), Number(seed), book === 'long' ? 'long' : 'small', () => {
+} = await soak(Number(edits), Number(seed), book === 'long' || book === 'demo' ? book : 'small', () => {
   if (typeof collect === 'function') collect();
 });
 const mebibytes = memory.map((bytes) => Math.round(bytes / 1024 / 1024));

@@ -2,9 +2,9 @@
  * Random edits of a small book, typed into the editor's core and saved into a book beside it: after each, what the
  * core finds must be what a check of the saved book finds that knows nothing of what was before.
  */
-import {mkdir, mkdtemp, readFile, realpath, rm, writeFile} from 'node:fs/promises';
+import {mkdir, mkdtemp, readdir, readFile, realpath, rm, writeFile} from 'node:fs/promises';
 import {tmpdir} from 'node:os';
-import {join} from 'node:path';
+import {dirname, join} from 'node:path';
 import {Desk} from '../../src/editor/desk.js';
 import {checkWithJobs} from '../../src/findings/check-jobs.js';
 import {FINDINGS} from '../../src/findings/registry.js';
@@ -92,36 +92,46 @@ export interface Soaked {
   readonly memory: readonly number[];
 }
 
-/** `book` is the small one with a job, or a generated one whose steps all stand in one text. */
+export type SoakBook = 'small' | 'long' | 'demo';
+
+/** `book` is the small one with a job, a generated one whose steps all stand in one text, or the demonstration book. */
 export async function soak(
   edits: number,
   seed: number,
-  book: 'small' | 'long' = 'small',
+  book: SoakBook = 'small',
   rest: () => void = () => undefined,
 ): Promise<Soaked> {
   const folder = await realpath(await mkdtemp(join(tmpdir(), 'wmark-soak-')));
   try {
-    return await run(folder, {edits, seed, rest, first: book === 'small' ? await beginning() : longBook()});
+    return await run(folder, {edits, seed, rest, ...(await BEGINNINGS[book]())});
   } finally {
     await rm(folder, {recursive: true, force: true});
   }
 }
 
-interface Plan {
+interface Beginning {
+  /** The texts by name. */
+  readonly first: ReadonlyMap<string, string>;
+  readonly engine: string;
+  /** How often a file begins anew: otherwise all is rubble after a hundred edits. */
+  readonly afresh: (name: string) => number;
+}
+
+interface Plan extends Beginning {
   readonly edits: number;
   readonly seed: number;
   readonly rest: () => void;
-  /** The texts by name. */
-  readonly first: ReadonlyMap<string, string>;
 }
 
-async function run(folder: string, {edits, seed, rest, first}: Plan): Promise<Soaked> {
+async function run(folder: string, {edits, seed, rest, first, engine, afresh}: Plan): Promise<Soaked> {
   const random = seeded(seed);
   const [typed, saved] = [join(folder, 'typed'), join(folder, 'saved')];
   const names = [...first.keys()];
   for (const place of [typed, saved]) {
-    await mkdir(join(place, 'jobs'), {recursive: true});
-    for (const [name, text] of first) await writeFile(join(place, name), text);
+    for (const [name, text] of first) {
+      await mkdir(dirname(join(place, name)), {recursive: true});
+      await writeFile(join(place, name), text);
+    }
   }
   const now = new Map(first);
   const desk = new Desk({cwd: typed});
@@ -130,11 +140,11 @@ async function run(folder: string, {edits, seed, rest, first}: Plan): Promise<So
   for (let edit = 1; edit <= edits; edit++) {
     const name = names[Math.floor(random() * names.length)] ?? 'shop.yaml';
     const before = now.get(name) ?? '';
-    const text = random() < AFRESH ? (first.get(name) ?? '') : changed(before, random);
+    const text = random() < afresh(name) ? (first.get(name) ?? '') : changed(before, random);
     now.set(name, text);
     desk.change(join(typed, name), text);
     await writeFile(join(saved, name), text);
-    const [one, other] = [await foundOnDesk(desk), await foundOnDisk(saved)];
+    const [one, other] = [await foundOnDesk(desk, engine), await foundOnDisk(saved, engine)];
     if (one !== other) return {edits: edit, memory, disagreement: {edit, typed: one, saved: other}};
     if (edit % Math.ceil(edits / 10) === 0) {
       rest();
@@ -144,14 +154,34 @@ async function run(folder: string, {edits, seed, rest, first}: Plan): Promise<So
   return {edits, memory};
 }
 
-/** How often a file begins anew: otherwise all is rubble after a hundred edits. */
-const AFRESH = 0.15;
+/** In the small book everything breaks often; in the large ones mostly what the procedures say is in play. */
+const BEGINNINGS: {readonly [book in SoakBook]: () => Promise<Beginning>} = {
+  small: async () => ({first: await smallBook(), engine: 'engine.yaml', afresh: () => 0.15}),
+  long: async () => ({first: longBook(), engine: 'engine.yaml', afresh: () => 0.15}),
+  demo: async () => ({
+    first: await demoBook(),
+    engine: `${DEMO}/engine.yaml`,
+    afresh: (name) => (name.endsWith('.yaml') ? 0.6 : 0.15),
+  }),
+};
 
-async function beginning(): Promise<Map<string, string>> {
+const DEMO = 'ottermouth-four';
+
+async function smallBook(): Promise<Map<string, string>> {
   const texts = new Map<string, string>();
   for (const name of FILES) {
     texts.set(name, name.startsWith('jobs/') ? JOB : await readFile(join('src/cli/begin', name), 'utf8'));
   }
+  return texts;
+}
+
+/** With jobs that have options, ground sizes and substitutes. */
+async function demoBook(): Promise<Map<string, string>> {
+  const all = await readdir(join('procedures', DEMO), {recursive: true});
+  const own = all.filter((name) => /\.(?:md|yaml)$/.test(name)).map((name) => `${DEMO}/${name}`);
+  const texts = new Map<string, string>();
+  for (const name of ['shop.yaml', ...own.sort()])
+    texts.set(name, await readFile(join('procedures', name), 'utf8'));
   return texts;
 }
 
@@ -167,14 +197,14 @@ function changed(text: string, random: Random): string {
   return text.slice(0, at) + (random() < 0.3 ? '' : piece) + text.slice(at + length);
 }
 
-async function foundOnDesk(desk: Desk): Promise<string> {
+async function foundOnDesk(desk: Desk, engine: string): Promise<string> {
   const {views, failures} = await desk.settled();
-  const view = views.find(({loaded}) => loaded.file === 'engine.yaml' && !loaded.alone);
+  const view = views.find(({loaded}) => loaded.file === engine && !loaded.alone);
   return view ? JSON.stringify(view.findings) : JSON.stringify(failures);
 }
 
-async function foundOnDisk(folder: string): Promise<string> {
-  const {books, failures} = await loadBooks(['engine.yaml'], folder);
+async function foundOnDisk(folder: string, engine: string): Promise<string> {
+  const {books, failures} = await loadBooks([engine], folder);
   const [loaded] = books;
   if (loaded === undefined) return JSON.stringify(failures);
   const {findings, ofJobs} = checkWithJobs(loaded.book, loaded.jobs);

@@ -24,6 +24,12 @@ const ENGINE_CASES: readonly [string, string, string, string | undefined][] = [
     'did you mean quantity?',
   ],
   [
+    'a key misspelt beside the right one',
+    'parts:\n  shaft:\n    quantity: 1\n    «spec-form|qantity»: 1\n',
+    'shaft takes no key qantity',
+    'quantity stands here already: take one out',
+  ],
+  [
     'a key misspelt inside a value',
     'joints: {seam: {seal: {value: [paper], «spec-form|becuase»: thin}}}\n',
     'seal takes no key becuase',

@@ -131,7 +131,7 @@ describe('what is wrong with a job is said where it stands', () => {
     [
       'a grind in another kind of unit',
       `${HEAD}grinds: {main-journals: 10 °F}\n`,
-      '2:25 10 °F unit-wrong-kind',
+      '2:28 °F unit-wrong-kind',
       '',
     ],
     ['a grind that is no amount', `${HEAD}grinds: {main-journals: a hair}\n`, '2:25 a hair spec-form', ''],
@@ -189,6 +189,14 @@ describe('what is wrong with a job is said where it stands', () => {
     ['job: {number: 1, engine: twin}\n', 'put the job into the folder of its own engine'],
   ])('%s', (text, hint) => {
     expect(read(text).problems.map((problem) => problem.hint)).toEqual([hint]);
+  });
+
+  it('looks for near names in bounds: a file of nothing but slips gets few hints', () => {
+    const marks = Array.from({length: 200}, (_, index) => `  engine-numbr-${index}: 1\n`).join('');
+    const {problems} = read(`${HEAD}marks:\n  engine-numbr: 1\n${marks}`);
+    expect(problems).toHaveLength(201);
+    expect(problems[0]?.hint).toBe('did you mean engine-number?');
+    expect(problems.at(-1)?.hint).toBe('name a mark of engine.yaml');
   });
 
   it('keeps what is right beside what is wrong', () => {

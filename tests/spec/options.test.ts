@@ -1,6 +1,6 @@
 /** Options of an engine, the items that only some engines have, and parts of other engines that may stand in. */
 import {describe, expect, it} from 'vitest';
-import {expectMarked, readClean} from './marked.js';
+import {expectMarked, readClean, readMarked} from './marked.js';
 
 describe('options', () => {
   const spec = readClean({
@@ -54,6 +54,17 @@ parts:
       'pump: raw-water-coolin is not an option of this engine; did you mean raw-water-cooling?',
       'lamp: lamps is not an option of this engine; list it under options: of engine.yaml',
     ]);
+  });
+});
+
+describe('options of a file with nothing but slips', () => {
+  it('get few hints: each search goes through all of them', () => {
+    const parts = Array.from({length: 200}, (_, index) => `  part-${index}: {only: keel-coolin}\n`).join('');
+    const {spec} = readMarked({engine: `options: {keel-cooling: {}}\nparts:\n${parts}`});
+    const hints = spec.problems.map(({hint}) => hint);
+    expect(hints).toHaveLength(200);
+    expect(hints[0]).toBe('did you mean keel-cooling?');
+    expect(hints.at(-1)).toBe('list it under options: of engine.yaml');
   });
 });
 

@@ -4,10 +4,10 @@ import {quantity} from '../../src/quantity/convert.js';
 import {itemsOfKind, placesOf} from '../../src/spec/items.js';
 import {isLockKind, LOCK_KINDS} from '../../src/spec/locks.js';
 import type {ItemKind} from '../../src/spec/model.js';
+import {LOCKS} from '../../src/spec/model.js';
 import {readSpecification} from '../../src/spec/resolve.js';
 import {SECTION_OF} from '../../src/spec/sections.js';
 import {ITEM_SHAPES} from '../../src/spec/shapes/items.js';
-import {LOCKS} from '../../src/spec/shapes/values.js';
 import {type Entry, type Node, valueAt} from '../../src/spec/tree.js';
 import {readYaml} from '../../src/spec/yaml.js';
 import {slice, source} from '../../src/text/source.js';
@@ -26,6 +26,7 @@ parts:
     closes: [bores]
     after: [plug, gap, drag, stop, number, bolts]
     given: false
+    temporary: true
     single-use: true
     reused: true
     turning: true
@@ -61,6 +62,7 @@ fasteners:
     passes: [30 lbf·ft, 60 lbf·ft]
     threads: [oil]
     lock: wire
+    stripe: true
     single-use: true
     hole: 0.062 in
     engagement: 0.75 in
@@ -139,6 +141,7 @@ describe('a whole book', () => {
         closes: at('bores'),
         after: at('plug', 'gap', 'drag', 'stop', 'number', 'bolts'),
         given: false,
+        temporary: true,
         singleUse: true,
         reused: true,
         turning: true,
@@ -183,7 +186,8 @@ describe('a whole book', () => {
         angle: {value: {form: 'single', value: quantity(90, '°')}},
         passes: {value: [{value: quantity(30, 'lbf·ft')}, {value: quantity(60, 'lbf·ft')}]},
         threads: {value: ['oil']},
-        lock: {value: 'wire'},
+        lock: {value: ['wire']},
+        stripe: true,
         singleUse: true,
         hole: {value: {form: 'single', value: quantity(0.062, 'in')}},
         engagement: {value: {form: 'single', value: quantity(0.75, 'in')}},

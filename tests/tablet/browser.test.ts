@@ -257,6 +257,27 @@ describe('a loop of rework', () => {
       '10:1:front@3',
     ]);
   });
+
+  test('shows at the small boxes what was ticked in the round before', async () => {
+    const {page} = await openSheet(browser, html);
+    await begin(page, '7:done', 'JM');
+    const [place, pass] = ['8:2:front', '9:1:1:front'].map((key) => boxOf(page, key));
+    for (const box of [place, pass]) await box?.click();
+    await read(page, '10:1:front', '0.0036');
+    await boxOf(page, '10b:done').click();
+    await page.getByRole('dialog').getByRole('button', {name: 'Go back to step 7'}).click();
+    for (const box of [place, pass]) {
+      expect(await box?.getAttribute('aria-checked')).toBe('false');
+      expect(await box?.getAttribute('data-before')).toBe('1✓');
+      expect(await box?.getAttribute('aria-label')).toMatch(/, 1: JM, Round 2$/);
+    }
+    expect(await boxOf(page, '8:2:rear').getAttribute('data-before')).toBeNull();
+    // Small, and in its place: it makes no box larger.
+    const sizes = await page
+      .locator('button.box[data-before]')
+      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().width));
+    expect(sizes).toEqual([44, 44]);
+  });
 });
 
 describe('times of curing', () => {

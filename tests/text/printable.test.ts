@@ -1,7 +1,7 @@
 /** No text of a procedure may drive a terminal or turn its own order round. */
 import fc from 'fast-check';
 import {expect, test} from 'vitest';
-import {printable} from '../../src/text/printable.js';
+import {printable, withoutUnseen} from '../../src/text/printable.js';
 
 test.each([
   {name: 'plain text stays', text: '85 lbf·ft ½ ⌀ 中 😀', shown: '85 lbf·ft ½ ⌀ 中 😀'},
@@ -22,4 +22,12 @@ test('nothing unseen is left, and a second time changes nothing', () => {
       expect(printable(shown)).toBe(shown);
     }),
   );
+});
+
+test.each([
+  {name: 'a turned direction', text: 'abc\u202Edcba', shown: 'abcdcba'},
+  {name: 'controls and a lone carriage return', text: 'a\u0007b\rc', shown: 'abc'},
+  {name: 'line feeds, tabs and joiners stay', text: 'a\nb\tc\u200Dd\u200E', shown: 'a\nb\tc\u200Dd\u200E'},
+])('a page goes without $name', ({text, shown}) => {
+  expect(withoutUnseen(text)).toBe(shown);
 });

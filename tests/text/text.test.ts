@@ -1,6 +1,7 @@
 /** Places in a text, edits of it, and nearest names: small functions that everything else points with. */
 import fc from 'fast-check';
 import {describe, expect, test} from 'vitest';
+import {clipped} from '../../src/text/clipped.js';
 import {applyEdits, editFault} from '../../src/text/edit.js';
 import {nearest} from '../../src/text/nearest.js';
 import {offsetAt, positionAt, slice, source} from '../../src/text/source.js';
@@ -150,5 +151,17 @@ describe('nearest', () => {
         expect(nearest(word.slice(0, cut) + word.slice(cut + 1), [word])).toBe(word);
       }),
     );
+  });
+});
+
+describe('clipped', () => {
+  test.each([
+    ['short', 5, 'short'],
+    ['longer', 5, 'long…'],
+    ['abc😀d', 5, 'abc…'],
+    ['ab😀de', 5, 'ab😀…'],
+    ['', 5, ''],
+  ])('%j in %d is %j', (text, most, expected) => {
+    expect(clipped(text, most)).toBe(expected);
   });
 });

@@ -1,6 +1,6 @@
 /** The live sheet: the printed page of the procedure in the editor, beside it, kept at the step of the cursor. */
 import {Disposable, type TextEditor, ViewColumn, type WebviewPanel, window, workspace} from 'vscode';
-import type {LanguageClient} from 'vscode-languageclient/node';
+import type {BaseLanguageClient} from 'vscode-languageclient';
 import {isShown, pageWithScript, type Shown, stepAtLine} from './sheet-page.js';
 
 /** Milliseconds after the last letter: a sheet is looked at, not typed into. */
@@ -8,14 +8,14 @@ const AFTER_TYPING = 250;
 
 /** Lives as long as the extension; shows one sheet at a time. */
 export class SheetPanel implements Disposable {
-  readonly #client: LanguageClient;
+  readonly #client: BaseLanguageClient;
   readonly #listening: Disposable;
   #panel: WebviewPanel | undefined;
   #editor: TextEditor | undefined;
   #shown: Shown | undefined;
   #timer: NodeJS.Timeout | undefined;
 
-  constructor(client: LanguageClient) {
+  constructor(client: BaseLanguageClient) {
     this.#client = client;
     this.#listening = Disposable.from(
       window.onDidChangeActiveTextEditor((editor) => this.#turnTo(editor)),

@@ -2,10 +2,11 @@
 import {amountsAgree, dimensionOf, limitsOf, within} from '../../quantity/convert.js';
 import type {Amount} from '../../quantity/model.js';
 import type {Problem} from '../../text/problem.js';
-import type {Where} from '../../text/source.js';
 import {itemsOfKind} from '../items.js';
 import type {Fastener, Item, Part, Specification, Specified, Surface, Tool} from '../model.js';
+import {contradiction} from './contradiction.js';
 
+/** In the order of the items, each at the value that is likelier wrong, with the other beside it. */
 export function amountContradictions(spec: Pick<Specification, 'items'>): Problem[] {
   return [
     ...itemsOfKind(spec, 'fastener').flatMap(passFaults),
@@ -26,6 +27,7 @@ function passFaults(fastener: Fastener): Problem[] {
   });
   const last = passes.value.at(-1);
   if (last === undefined || torque === undefined || torque.value === 'unknown') return problems;
+  // `snug` and `none` are no torque that passes could lead to.
   const ends = typeof torque.value !== 'string' && endsAt(last, torque.value);
   if (ends) return problems;
   const says = `the last pass of ${fastener.id} is not its torque`;
@@ -101,8 +103,4 @@ function resolutionFaults(tool: Tool): Problem[] {
       related: [{where: range.where, says: 'the range is here'}],
     },
   ];
-}
-
-function contradiction(item: Item, where: Where, says: string, hint: string): Problem {
-  return {name: 'spec-contradiction', where, says, hint, item: item.id};
 }

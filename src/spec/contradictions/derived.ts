@@ -2,9 +2,11 @@
 import type {Problem} from '../../text/problem.js';
 import {itemsOfKind} from '../items.js';
 import type {Fit, Located, Specification} from '../model.js';
+import {contradiction} from './contradiction.js';
 
 type Spec = Pick<Specification, 'items'>;
 
+/** In the order of the items, each at the value that is likelier wrong, with the other beside it. */
 export function derivedContradictions(spec: Spec): Problem[] {
   return itemsOfKind(spec, 'fit').flatMap((fit) => [
     ...bothFaults(fit),
@@ -17,28 +19,31 @@ function bothFaults(fit: Fit): Problem[] {
   const [first] = fit.outOfRoundOf;
   if (fit.taperOf.length === 0 || first === undefined) return [];
   const says = `${fit.id} is both a taper and an out-of-round`;
-  return [contradiction(fit, first, says, 'make two fits of it, each with its own limits')];
+  return [contradiction(fit, first.where, says, 'make two fits of it, each with its own limits')];
 }
 
 function sourceFaults(fit: Fit, of: readonly Located<string>[], what: string, spec: Spec): Problem[] {
   const [first, second] = of;
   if (first === undefined) return [];
   if (second === undefined)
-    return [contradiction(fit, first, `the ${what} of one reading is nothing`, 'name two fits or more')];
+    return [
+      contradiction(fit, first.where, `the ${what} of one reading is nothing`, 'name two fits or more'),
+    ];
   return of.flatMap((named) => {
     if (named.value === fit.id)
       return [
-        contradiction(fit, named, `${fit.id} is worked out from itself`, 'name the fits that read the size'),
+        contradiction(
+          fit,
+          named.where,
+          `${fit.id} is worked out from itself`,
+          'name the fits that read the size',
+        ),
       ];
     const source = spec.items.get(named.value);
     const places = new Set(source?.at);
     const lacking = source === undefined ? [] : fit.at.filter((place) => !places.has(place));
     if (lacking.length === 0) return [];
     const says = `${fit.id} is worked out at ${lacking.join(', ')}, where ${named.value} is not read`;
-    return [contradiction(fit, named, says, 'give both the same places')];
+    return [contradiction(fit, named.where, says, 'give both the same places')];
   });
-}
-
-function contradiction(fit: Fit, {where}: Located<string>, says: string, hint: string): Problem {
-  return {name: 'spec-contradiction', where, says, hint, item: fit.id};
 }

@@ -3,9 +3,11 @@ import type {Problem} from '../../text/problem.js';
 import type {Where} from '../../text/source.js';
 import {itemsOfKind} from '../items.js';
 import type {Bar, Consumable, ConsumableUse, Item, Located, Specification, Surface} from '../model.js';
+import {contradiction} from './contradiction.js';
 
 type Spec = Pick<Specification, 'items' | 'bars'>;
 
+/** In the order of the items, each at the value that is likelier wrong, with the other beside it. */
 export function materialContradictions(spec: Spec): Problem[] {
   const items = [...spec.items.values()];
   const bars = barsByName(spec.bars);
@@ -59,11 +61,12 @@ function useFaults(item: Item, spec: Spec): Problem[] {
   });
 }
 
+/** Of what an item names, the consumables that must be of one use. Not `seal`: a joint may be made up with either kind. */
 function usesDue(item: Item): (Located<string> & {readonly due: ConsumableUse})[] {
   const named = (due: ConsumableUse) => (one: Located<string>) => ({...one, due});
   if (item.kind === 'surface') return item.lubricants.map(named('lubricant'));
   if (item.kind === 'fit') return item.using.map(named('strip'));
-  if (item.kind === 'fastener' && item.lock) return [{...item.lock, due: 'lock'}];
+  if (item.kind === 'fastener') return listed(item.lock?.value, item.lock?.where).map(named('lock'));
   return [];
 }
 
@@ -115,7 +118,10 @@ function askedFor(item: Item): readonly Located<string>[] {
     case 'joint':
       return listed(item.seal?.value, item.seal?.where);
     case 'fastener':
-      return [...listed(item.threads?.value, item.threads?.where), ...(item.lock ? [item.lock] : [])];
+      return [
+        ...listed(item.threads?.value, item.threads?.where),
+        ...listed(item.lock?.value, item.lock?.where),
+      ];
     case 'system':
       return item.with;
     default:
@@ -130,8 +136,4 @@ function listed(value: string | readonly string[] | undefined, where: Where | un
 
 function nameOf(id: string, spec: Spec): string {
   return spec.items.get(id)?.name ?? id;
-}
-
-function contradiction(item: Item, where: Where, says: string, hint: string): Problem {
-  return {name: 'spec-contradiction', where, says, hint, item: item.id};
 }

@@ -3,13 +3,16 @@ import type {Problem} from '../../text/problem.js';
 import type {Where} from '../../text/source.js';
 import {itemsOfKind, placesOf} from '../items.js';
 import type {Fastener, Item, Located, Part, Specification} from '../model.js';
+import {contradiction} from './contradiction.js';
 
 type Spec = Pick<Specification, 'items'>;
 
+/** In the order of the items, each at the value that is likelier wrong, with the other beside it. */
 export function orderContradictions(spec: Spec): Problem[] {
   return [
     ...circles(spec),
     ...itemsOfKind(spec, 'part').flatMap((part) => closingFaults(part, spec)),
+    ...itemsOfKind(spec, 'part').flatMap(stayFaults),
     ...itemsOfKind(spec, 'fastener').flatMap(tighteningFaults),
     ...itemsOfKind(spec, 'fastener').flatMap(runFaults),
   ];
@@ -29,7 +32,16 @@ function circles(spec: Spec): Problem[] {
   return circlesIn(waiting).flatMap(circleProblem);
 }
 
-/** Takes out every part that waits for none that waits. */
+/** What is there from the start is not put in for a while. */
+function stayFaults(part: Part): Problem[] {
+  if (!part.given || !part.temporary) return [];
+  return [contradiction(part, part.where, `${part.id} is given, and temporary`, 'take one of the two out')];
+}
+
+/**
+ * Takes out every part that waits for none that waits (topological order, A. B. Kahn, Comm. ACM 5 (1962) 558; from
+ * memory). What is left hangs on a circle; a search for circles alone would take too long in a book of strangers.
+ */
 function release(waiting: Map<string, readonly Located<string>[]>): void {
   const waiters = new Map<string, string[]>();
   const left = new Map<string, number>();
@@ -122,6 +134,7 @@ function isOn(item: Item | undefined, part: Part): boolean {
 /** Layout and order must name every fastener, of the whole group or of one place, once. */
 function tighteningFaults(fastener: Fastener): Problem[] {
   const {layout, order, id, where} = fastener;
+  // People draw the whole pattern, or that of one place which is the same at each of them.
   const each = fastener.count / placesOf(fastener).length;
   const numbers = [...new Set([fastener.count, each])].filter(Number.isInteger);
   const problems: Problem[] = [];
@@ -176,8 +189,4 @@ function runFaults(fastener: Fastener): Problem[] {
 
 function numbered(count: number): string[] {
   return Array.from({length: count}, (_, index) => String(index + 1));
-}
-
-function contradiction(item: Item, where: Where, says: string, hint: string): Problem {
-  return {name: 'spec-contradiction', where, says, hint, item: item.id};
 }

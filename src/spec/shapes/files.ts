@@ -1,5 +1,6 @@
 /** The two files of a book as people write them: shop.yaml and engine.yaml. */
 import * as z from 'zod';
+import {LANGUAGE_TAGS, PAPERS, SEVERITIES, SYSTEMS} from '../model.js';
 import type {ENGINE_SECTIONS} from '../sections.js';
 import {ITEM_SHAPES} from './items.js';
 import {PRACTICE_FIELDS} from './practice-fields.js';
@@ -35,6 +36,7 @@ const bar = z.strictObject({
   source: name.describe('Id of the source that says so.').optional(),
 });
 
+/** In a shape of its own for each kind, so that a misfit is told of the fields of that kind alone. */
 function practiceFor<K extends keyof typeof PRACTICE_FIELDS>(kind: K) {
   return z.strictObject({
     every: z.literal(kind).describe('The kind of item for which this holds.'),
@@ -65,13 +67,13 @@ export const shopFile = z
     shop: z
       .strictObject({
         name: text.describe('Name of the shop, as the sheets print it.'),
-        paper: z.enum(['A4', 'Letter']).describe('Paper of the sheets; A4 where it is left out.').optional(),
+        paper: z.enum(PAPERS).describe('Paper of the sheets; A4 where it is left out.').optional(),
         units: z
-          .enum(['inch', 'metric'])
+          .enum(SYSTEMS)
           .describe('Which units are printed first; inch where it is left out.')
           .optional(),
         language: z
-          .enum(['en', 'de'])
+          .enum(LANGUAGE_TAGS)
           .describe(
             'Language of the words that a sheet prints by itself: English (en, where it is left out) or German (de).',
           )
@@ -79,7 +81,7 @@ export const shopFile = z
       })
       .describe('The shop.'),
     severity: z
-      .record(name, z.enum(['error', 'warning', 'information', 'off']))
+      .record(name, z.enum(SEVERITIES))
       .describe('How much each finding weighs, by its name.')
       .optional(),
     source: fileSource,

@@ -1,6 +1,7 @@
 /** The kinds of item as engine.yaml and shop.yaml write them. */
 import * as z from 'zod';
 import {NUT_FACTOR_RANGE} from '../../trade/nut-factors.js';
+import {CONSUMABLE_USES} from '../model.js';
 import {PRACTICE_FIELDS} from './practice-fields.js';
 import {
   amount,
@@ -53,6 +54,11 @@ export const ITEM_SHAPES = {
     ...engineItem,
     ...places,
     given: flag.describe('It is there from the start, such as a block on the stand.').optional(),
+    temporary: flag
+      .describe(
+        'It goes in for a while only, such as a locking pin or a blanking plug, and must be out at the end.',
+      )
+      .optional(),
     quantity: count.describe('How many of it go in; 1 where it is left out.').optional(),
     closes: list('Surfaces and joints that can no longer be reached once it is in.'),
     after: list('What must come before it: parts, fits, checks, hold points, marks, tight fasteners.'),
@@ -169,9 +175,7 @@ export const ITEM_SHAPES = {
   }),
   consumable: z.strictObject({
     ...common,
-    use: z
-      .enum(['lubricant', 'sealant', 'gasket', 'cleaner', 'lock', 'strip', 'fluid', 'other'])
-      .describe('What it is for.'),
+    use: z.enum(CONSUMABLE_USES).describe('What it is for.'),
     lock: lockKind.describe('Which kind of lock it is, for `use: lock`.').optional(),
     ...PRACTICE_FIELDS.consumable,
     k: stated(

@@ -3,6 +3,7 @@
  * Whatever belongs to one item alone (its parts, places, sizes) is in `items.ts`.
  */
 import * as z from 'zod';
+import {SURFACE_STATES} from '../model.js';
 import {amount, flag, label, lockKind, name, names, stated, statedOrUnknown, text} from './values.js';
 
 /** What practice may state; as the item itself writes them. */
@@ -17,7 +18,7 @@ export const PRACTICE_FIELDS = {
   },
   surface: {
     assembly: stated(
-      z.enum(['clean', 'dry', 'lubed', 'unknown']),
+      z.enum([...SURFACE_STATES, 'unknown']),
       'How it goes together: clean, dry (clean and kept free of lubricant), lubed, or unknown.',
     ),
     lubricants: stated(names, 'Consumables of which one lubes it. None named: any lubricant.'),
@@ -42,8 +43,8 @@ export const PRACTICE_FIELDS = {
       'dry, or the consumables of which one is on the threads; or unknown.',
     ),
     lock: stated(
-      z.union([z.enum(['none', 'unknown']), lockKind, name]),
-      'A kind of lock or a consumable that is one; none (because …) or unknown.',
+      z.union([z.enum(['none', 'unknown']), lockKind, name, z.array(name).min(1)]),
+      'A kind of lock or a consumable that is one, or a list of those that all go on; none (because …) or unknown.',
     ),
     stripe: stated(flag, 'A stripe of paint is drawn across it after its last torque.'),
     'single-use': stated(flag, 'It must be renewed whenever it has been tightened.'),

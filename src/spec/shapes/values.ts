@@ -1,5 +1,6 @@
 /** The small shapes that the items are made of: names, amounts, and values that say where they come from. */
 import * as z from 'zod';
+import {LOCKS} from '../model.js';
 
 /** Kebab-case: words of lower-case letters and digits, joined by single hyphens. */
 export const NAME_PATTERN = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
@@ -11,8 +12,8 @@ export const text = z.string().min(1);
 export const label = z.union([z.string().min(1), z.number()]);
 export const place = z.union([name, z.int().min(0)]);
 /** More of one thing than any engine has is a slip of the keyboard. */
-export const MOST = 10_000;
-export const count = z.int().min(1).max(MOST);
+export const MOST_COUNT = 10_000;
+export const count = z.int().min(1).max(MOST_COUNT);
 /** What one bar may name at most: a longer list would be held against every item of its `on`. */
 export const MOST_BARRED = 1000;
 export const flag = z.boolean();
@@ -23,16 +24,6 @@ export const amount = z.string().min(1);
 const UNKNOWN = ['unknown'] as const;
 export const unknown = z.enum(UNKNOWN);
 
-export const LOCKS = [
-  'safety-wire',
-  'cotter-pin',
-  'tab-washer',
-  'threadlocker',
-  'spring-washer',
-  'self-locking-nut',
-  'lock-nut',
-  'staking',
-] as const;
 export const lockKind = z.enum(LOCKS);
 
 export const source = name.describe('Id of the source that it is taken from, out of `sources`.').optional();

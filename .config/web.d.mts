@@ -1,0 +1,1 @@
+export function webServer(version: string): Promise<{readonly text: string; readonly metafile: object}>;

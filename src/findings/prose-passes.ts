@@ -1,0 +1,86 @@
+/**
+ * Passes that prose lists without a unit, `in passes of 30, 60 and 85`: taken to be in the unit of the tag, or in that of
+ * the other system.
+ */
+import {amountsAgree, unitOf} from '../quantity/convert.js';
+import {otherUnit} from '../quantity/counterpart.js';
+import {formatAmount} from '../quantity/format.js';
+import type {Amount, Unit} from '../quantity/model.js';
+import {type ScannedNumber, scanNumber, scanUnit, skipSpace} from '../quantity/scan.js';
+import type {Span} from '../text/source.js';
+import type {StatedValue} from './stated-values.js';
+
+export interface PassDisagreement {
+  /** Offsets into the prose. */
+  readonly span: Span;
+  readonly value: StatedValue;
+  readonly says: string;
+}
+
+/** The lists that are not those of the one torque of the step. With two torques in a step nobody knows whose a list is. */
+export function passDisagreements(text: string, values: readonly StatedValue[]): PassDisagreement[] {
+  const torques = values.filter(({kind}) => kind === 'torque');
+  const [value, second] = torques;
+  if (value === undefined || second !== undefined || !PASSES.test(text)) return [];
+  const due = [...value.passes, value.amount];
+  return listsIn(text).flatMap(({span, numbers}) => {
+    const units = [unitOf(value.amount), otherUnit(value.amount)];
+    if (units.some((unit) => unit !== undefined && agree(numbers, unit, due))) return [];
+    const passes =
+      value.passes.length > 0 ? ` in passes of ${value.passes.map(formatAmount).join(', ')}` : '';
+    const by = value.specified ? 'the specification' : 'the tag';
+    const said = text.slice(span.start, span.end).replace(/\s+/g, ' ');
+    const says = `${value.item.id}: the prose has passes of ${said}, ${by} ${formatAmount(value.amount)}${passes}`;
+    return [{span, value, says}];
+  });
+}
+
+const PASSES = /\b(?:passes|stages)\b/i;
+
+/** Every number is one of those that are due; where no passes are stated, the last is the torque itself. */
+function agree(numbers: readonly ScannedNumber[], unit: Unit, due: readonly Amount[]): boolean {
+  const last = numbers.at(-1);
+  const amount = ({value, step}: ScannedNumber): Amount => ({form: 'single', value: {value, step, unit}});
+  const [final] = due.slice(-1);
+  if (last === undefined || final === undefined) return true;
+  if (due.length === 1) return amountsAgree(amount(last), final);
+  return numbers.every((number) => due.some((one) => amountsAgree(amount(number), one)));
+}
+
+interface List {
+  readonly span: Span;
+  readonly numbers: readonly ScannedNumber[];
+}
+
+/** Lists of two numbers or more behind `passes of`, with no unit behind the last: with one, each is a number of its own. */
+function listsIn(text: string): List[] {
+  return [...text.matchAll(/\b(?:passes|stages)(?:\s+of|\s+at|\s+to|:)\s+(?=\d)/gi)].flatMap((found) => {
+    const numbers = numbersFrom(text, found.index + found[0].length);
+    const [first, last] = [numbers[0], numbers.at(-1)];
+    if (first === undefined || last === undefined || numbers.length < 2) return [];
+    if (scanUnit(text, last.span.end)?.unit !== undefined || !NO_NOUN.test(text.slice(last.span.end)))
+      return [];
+    return [{span: {start: first.span.start, end: last.span.end}, numbers}];
+  });
+}
+
+/** `passes of 2 and 3 strokes` are no torques. */
+const NO_NOUN = /^\s*(?:$|[.,;:()]|(?:on|with|in|as|using|by|then|working|starting|from)\b)/i;
+
+/** No list of passes is longer. */
+const MOST_PASSES = 12;
+const JOINT = /,?\s{0,9}(?:(?:and|then)\s{1,9})?(?=\d)/y;
+
+function numbersFrom(text: string, start: number): ScannedNumber[] {
+  const numbers: ScannedNumber[] = [];
+  for (let at = start; numbers.length < MOST_PASSES; ) {
+    const number = scanNumber(text, at);
+    if (number === undefined || 'says' in number) break;
+    numbers.push(number);
+    JOINT.lastIndex = text[number.span.end] === ',' ? number.span.end : skipSpace(text, number.span.end);
+    const joint = JOINT.exec(text);
+    if (joint === null) break;
+    at = JOINT.lastIndex;
+  }
+  return numbers;
+}

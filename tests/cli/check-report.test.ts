@@ -1,0 +1,26 @@
+/** The last two lines of a check. */
+import {expect, test} from 'vitest';
+import {checkJson, sumsText} from '../../src/cli/check-report.js';
+
+function lineFor(...books: readonly (readonly string[])[]): string | undefined {
+  const reports = books.map((uncovered) => ({
+    counts: {jobs: 0, procedures: 1, steps: 2, tags: 2, items: 9, covered: 9 - uncovered.length},
+    uncovered,
+    procedures: [],
+    files: [],
+    findings: [],
+  }));
+  return sumsText(checkJson(reports).summary).split('; ')[1]?.split('\n')[0];
+}
+
+test.each([
+  {books: [[]], line: '9 of 9 items covered'},
+  {books: [['seat']], line: '8 of 9 items covered, all but seat'},
+  {books: [['seat'], ['cap']], line: '16 of 18 items covered, all but seat and cap'},
+  {books: [['seat'], ['seat']], line: '16 of 18 items covered, all but seat'},
+  {books: [['a', 'b', 'c']], line: '6 of 9 items covered, all but a, b and c'},
+  {books: [['a', 'b', 'c', 'd', 'e']], line: '4 of 9 items covered, all but a, b, c and 2 more'},
+  {books: [['e\u001b[1m']], line: '8 of 9 items covered, all but e\\u001b[1m'},
+])('$line', ({books, line}) => {
+  expect(lineFor(...books)).toBe(line);
+});
