@@ -5,7 +5,7 @@ import {findingList, findingPage, findingTable} from '../../src/findings/page.js
 
 const KIND = {
   name: 'one',
-  group: 'values',
+  group: 'order',
   severity: 'error',
   summary: 'a | b',
   why: 'Because.',
@@ -54,10 +54,10 @@ it.each<[string, Example | undefined, readonly string[]]>([
 it('lists each finding under its own group only', () => {
   const other = {...KIND, name: 'other', group: 'reading', severity: 'warning', summary: 'c'} as FindingKind;
   expect(findingList([KIND, other])).toBe(
-    'values\n  one    error        a | b\n\nreading\n  other  warning      c\n',
+    'order\n  one    error        a | b\n\nreading\n  other  warning      c\n',
   );
   expect(findingTable([KIND, other]).split('\n').slice(2)).toEqual([
-    '| <a id="one"></a>`one` | values | error | a \\| b |',
+    '| <a id="one"></a>`one` | order | error | a \\| b |',
     '| <a id="other"></a>`other` | reading | warning | c |',
   ]);
 });

@@ -16,11 +16,17 @@ const CASES = ['alone', 'check-jobs', 'examples', 'fixes', 'messages', 'told', '
 const AROUND = ['broken-specification', 'date-bound', 'house', 'memory', 'mend', 'registry'].map(
   (name) => `tests/findings/${name}.test.ts`,
 );
-const PROSE = ['brought-hazards', 'inserted-steps', 'known', 'page', 'prose', 'prose-exact'].map(
-  (name) => `tests/findings/${name}.test.ts`,
-);
+const PROSE = [
+  'brought-hazards',
+  'caution-moved',
+  'inserted-steps',
+  'known',
+  'page',
+  'prose',
+  'prose-exact',
+].map((name) => `tests/findings/${name}.test.ts`);
 /** Stories of single jobs, each by its findings. */
-const JOBS = ['locks', 'over-under', 'temporary', 'witness-mark'].map(
+const JOBS = ['build-words', 'locks', 'over-under', 'temporary', 'witness-mark'].map(
   (name) => `tests/findings/${name}.test.ts`,
 );
 const ENGINEERING = 'tests/findings/engineering.test.ts';
