@@ -23,6 +23,7 @@ it.each<[text: string, ...sentences: string[]]>([
   ['Lap it. by hand.', 'lap it', 'by hand'],
   ['Oil it (not the seat. Never.) well', 'oil it well'],
   ['Oil it) well (and', 'oil it well'],
+  ['Oil it.Fit it', 'oil it . fit it'],
   ['. Oil it', 'oil it'],
 ])('%s', (text, ...expected) => {
   expect(sentences(text).map((words) => words.map((word) => word.text).join(' '))).toEqual(expected);
