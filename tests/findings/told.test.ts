@@ -208,6 +208,13 @@ const TOLD: readonly (readonly [name: string, lines: readonly string[]])[] = [
   ],
   ['only-missing', ['fix: Say for which engines the step is']],
   ['rework-missing', ['see: engine.yaml:9 end-play is specified with rework']],
+  [
+    'left-in',
+    [
+      'story: 7 step 1 of procedure.md: in (install: timing-pin)',
+      'see: engine.yaml:7 timing-pin is temporary',
+    ],
+  ],
 ];
 
 function fileOf({spec, procedures, job}: Book, file: string): Source | undefined {

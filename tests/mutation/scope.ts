@@ -16,7 +16,20 @@ const CASES = ['alone', 'check-jobs', 'examples', 'fixes', 'messages', 'told', '
 const AROUND = ['broken-specification', 'date-bound', 'house', 'memory', 'mend', 'registry'].map(
   (name) => `tests/findings/${name}.test.ts`,
 );
-const PROSE = 'tests/findings/prose.test.ts';
+const PROSE = [
+  'brought-hazards',
+  'caution-moved',
+  'inserted-steps',
+  'known',
+  'page',
+  'prose',
+  'prose-exact',
+  'sentences',
+].map((name) => `tests/findings/${name}.test.ts`);
+/** Stories of single jobs, each by its findings. */
+const JOBS = ['build-words', 'locks', 'over-under', 'temporary', 'witness-mark'].map(
+  (name) => `tests/findings/${name}.test.ts`,
+);
 const ENGINEERING = 'tests/findings/engineering.test.ts';
 
 /**
@@ -35,7 +48,10 @@ export const LEFT_OUT: readonly string[] = [
 
 export const SCOPES: readonly Scope[] = [
   {folder: 'src/build', tests: ['tests/build', ...CASES]},
-  {folder: 'src/findings', tests: [...CASES, ...AROUND, PROSE, ENGINEERING]},
+  {
+    folder: 'src/findings',
+    tests: [...CASES, ...AROUND, ...PROSE, ...JOBS, 'tests/build/loops.test.ts', ENGINEERING],
+  },
   {folder: 'src/trade', tests: ['tests/trade', ENGINEERING]},
 ];
 

@@ -1,0 +1,44 @@
+/** Where the fix of caution-late puts the caution, and what it leaves behind; whatever is set in stays where it is. */
+import {expect, it} from 'vitest';
+import {check} from '../../src/findings/check.js';
+import {applyEdits} from '../../src/text/edit.js';
+import {book} from '../help/example.js';
+
+const ENGINE = `
+parts:
+  block: {given: true}
+  shells: {hazards: [heavy]}
+`;
+const FRONT = '---\ntitle: Example\nrevision: A\ndate: 2026-03-01\n---\n';
+const SET = '1. Set them in. `install: shells`\n';
+const CAUTION = '> **Caution:** They are heavy. `hazard: heavy`\n';
+const LAST = '2. Stand back.\n';
+
+it.each<readonly [title: string, text: string, mended: string | undefined]>([
+  ['a blank line all round', `\n${SET}\n${CAUTION}\n${LAST}`, `\n${CAUTION}\n${SET}\n${LAST}`],
+  ['text right above the step', `Text.\n${SET}\n${CAUTION}\n${LAST}`, `Text.\n\n${CAUTION}\n${SET}\n${LAST}`],
+  [
+    'a line of spaces above the step',
+    `\nText.\n \t\n${SET}\n${CAUTION}`,
+    `\nText.\n \t\n${CAUTION}\n${SET}\n`,
+  ],
+  [
+    'spaces behind the caution and on the line below',
+    `\n${SET}\n${CAUTION.trimEnd()} \t\n \n${LAST}`,
+    `\n${CAUTION.trimEnd()} \t\n\n${SET}\n${LAST}`,
+  ],
+  [
+    'CRLF',
+    `\n${SET}\n${CAUTION}\n${LAST}`.replaceAll('\n', '\r\n'),
+    `\n${CAUTION}\n${SET}\n${LAST}`.replaceAll('\n', '\r\n'),
+  ],
+  ['a caution that is set in', `\n${SET}\n   ${CAUTION}\n${LAST}`, undefined],
+  ['a list that is set in', `\n  ${SET}\n${CAUTION}\n${LAST}`, undefined],
+])('%s', (_, text, mended) => {
+  const whole = `${FRONT}${text}`;
+  const {findings} = check(book({engine: ENGINE, procedures: {'procedure.md': whole}}));
+  const late = findings.filter(({name}) => name === 'caution-late');
+  expect(late).toHaveLength(1);
+  const fix = late[0]?.fix;
+  expect(fix && applyEdits(whole, fix.edits)).toBe(mended === undefined ? undefined : `${FRONT}${mended}`);
+});
