@@ -11,7 +11,7 @@ const [pictures] = at === -1 ? [] : words.splice(at, 2).slice(1);
 const TRIALS = {
   neovim: () => tryNeovim(),
   vscode: () => tryVsCode(pictures),
-  'vscode-web': tryVsCodeWeb,
+  'vscode-web': () => tryVsCodeWeb(pictures),
 } as const;
 
 /** Run only when asked for by name: it has not come to its end yet on a machine that is busy. */
