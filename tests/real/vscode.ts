@@ -19,7 +19,7 @@ export function tryVsCode(pictures: string | undefined): Promise<void> {
 export function tryVsCodeWeb(pictures: string | undefined): Promise<void> {
   const settings = {'remote.extensionKind': {'witness-mark.witness-mark': ['web']}};
   return tryWith(settings, async (page, path) => {
-    await firstMinute(page, path, pictures);
+    await firstMinute(page, path, pictures && join(pictures, 'web'));
     const {stdout} = spawnSync('ps', ['-eo', 'args'], {encoding: 'utf8'});
     const folder = path.slice(0, path.indexOf(`${sep}books${sep}`));
     const process = stdout.split('\n').find((line) => line.includes(folder) && line.includes('server.mjs'));
@@ -39,6 +39,9 @@ async function tryWith(
   const browser = await openBrowser();
   try {
     const page = await browser.newPage({viewport: {width: 1180, height: 660}});
+    page.on('console', (told) => {
+      if (told.type() === 'error' && told.text().includes('Witness Mark')) step(told.text());
+    });
     await page.goto(server.url, WAIT);
     await trial(page, join(book, 'ottermouth-four', FILE));
   } catch (error) {
