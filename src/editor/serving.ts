@@ -24,8 +24,10 @@ export interface Serving {
   readonly prepare?: (params: InitializeParams, session: () => Session | undefined) => void;
 }
 
-/** What the protocol gives back to a request at the wrong time. */
+/** What the protocol gives back to a request at the wrong time, before the start, and of a name that is not known. */
 const INVALID_REQUEST = -32600;
+const NOT_INITIALIZED = -32002;
+const METHOD_NOT_FOUND = -32601;
 
 /** Serves one client. */
 export function serveOn(connection: Connection, {version, cwd, prepare}: Serving): void {
@@ -38,6 +40,12 @@ export function serveOn(connection: Connection, {version, cwd, prepare}: Serving
     session = begin(connection, documents, params, {pull, cwd});
     bindConfiguration(connection, session, params);
     return {capabilities: capabilities(pull), serverInfo: {name: 'witness-mark', version}};
+  });
+  // What is answered is bound at the start, so this takes all that comes earlier.
+  connection.onRequest((method) => {
+    throw session === undefined
+      ? new ResponseError(NOT_INITIALIZED, 'the server has not been initialized yet: send initialize first')
+      : new ResponseError(METHOD_NOT_FOUND, `the server knows no request ${method}`);
   });
   documents.listen(connection);
   connection.listen();

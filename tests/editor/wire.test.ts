@@ -51,7 +51,7 @@ describe('the server', () => {
   it('refuses a second start, and ends when told', async () => {
     const {pipe, uriOf} = await begun();
     const second = await pipe.ask('initialize', {processId: null, rootUri: 'file:///', capabilities: {}});
-    expect(second?.error?.message).toContain('has been initialized');
+    expect(second?.error).toMatchObject({code: -32600, message: 'the server has been initialized'});
     expect(await hoverOf(pipe, uriOf('01-oil-pump.md'))).toContain('18 lbf·ft');
     await pipe.ask('shutdown', null);
     pipe.send('{"jsonrpc":"2.0","method":"exit"}');
@@ -61,11 +61,17 @@ describe('the server', () => {
   it('refuses what comes before the start', async () => {
     const {pipe} = await begun(false);
     const early = await pipe.ask('textDocument/hover', {});
-    expect(early?.error).toBeDefined();
+    // The codes are those of the Language Server Protocol 3.17, "Base Types" and "Initialize Request".
+    expect(early?.error?.code).toBe(-32002);
+    await pipe.ask('initialize', {processId: null, rootUri: null, capabilities: {}});
+    expect((await pipe.ask('textDocument/hover', {}))?.error?.code).not.toBe(-32002);
+    expect((await pipe.ask('made/up', {}))?.error?.code).toBe(-32601);
   });
 
   it.each([
     ['a length that is none', 'Content-Length: x\r\n\r\n{}'],
+    ['a length below nothing', 'Content-Length: -5\r\n\r\n{}'],
+    ['a length below nothing, and silence', 'Content-Length: -1\r\n\r\n'],
     ['no length', 'Content-Type: x\r\n\r\n{}'],
     ['no header at all', '{"jsonrpc":"2.0","method":"x"}\r\n\r\n'],
   ])('says so and ends after %s', async (_, bytes) => {

@@ -101,6 +101,24 @@ export async function startCodeServer(
   mkdirSync(join(data, 'user', 'User'), {recursive: true});
   writeFileSync(join(data, 'user', 'User', 'settings.json'), JSON.stringify({...QUIET, ...settings}));
   run(nodeOf(at), [entry, ...common, '--install-extension', vsix], data);
+  for (let tries = 1; ; tries++) {
+    try {
+      return await listening(nodeOf(at), [entry, ...common], data, book);
+    } catch (error) {
+      if (tries === MOST_TRIES || !String(error).includes('timed out')) throw error;
+    }
+  }
+}
+
+/** It gives its own second process ten seconds to answer, which are too few on a machine that is busy. */
+const MOST_TRIES = 3;
+
+async function listening(
+  node: string,
+  begin: readonly string[],
+  data: string,
+  book: string,
+): Promise<CodeServer> {
   const port = await freePort();
   const words = [
     '--auth',
@@ -110,7 +128,7 @@ export async function startCodeServer(
     '--disable-telemetry',
     '--disable-update-check',
   ];
-  const started = spawn(nodeOf(at), [entry, ...common, ...words, '--disable-workspace-trust', book], {
+  const started = spawn(node, [...begin, ...words, '--disable-workspace-trust', book], {
     cwd: data,
     stdio: ['ignore', 'pipe', 'pipe'],
   });

@@ -16,10 +16,10 @@ export function tryVsCode(pictures: string | undefined): Promise<void> {
 }
 
 /** The same extension in the browser alone: the settings leave it no process of Node. */
-export function tryVsCodeWeb(): Promise<void> {
+export function tryVsCodeWeb(pictures: string | undefined): Promise<void> {
   const settings = {'remote.extensionKind': {'witness-mark.witness-mark': ['web']}};
   return tryWith(settings, async (page, path) => {
-    await firstMinute(page, path, undefined);
+    await firstMinute(page, path, pictures && join(pictures, 'web'));
     const {stdout} = spawnSync('ps', ['-eo', 'args'], {encoding: 'utf8'});
     const folder = path.slice(0, path.indexOf(`${sep}books${sep}`));
     const process = stdout.split('\n').find((line) => line.includes(folder) && line.includes('server.mjs'));
@@ -39,7 +39,10 @@ async function tryWith(
   const browser = await openBrowser();
   try {
     const page = await browser.newPage({viewport: {width: 1180, height: 660}});
-    await page.goto(server.url);
+    page.on('console', (told) => {
+      if (told.type() === 'error' && told.text().includes('Witness Mark')) step(told.text());
+    });
+    await page.goto(server.url, WAIT);
     await trial(page, join(book, 'ottermouth-four', FILE));
   } catch (error) {
     await browser

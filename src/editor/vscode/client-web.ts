@@ -1,7 +1,12 @@
 /// <reference lib="dom" />
 /** The extension in the web: starts the server in a worker, and hands it the files of the workspace. */
 import {type ExtensionContext, Uri, window, workspace} from 'vscode';
-import {LanguageClient} from 'vscode-languageclient/browser';
+import {
+  BrowserMessageReader,
+  BrowserMessageWriter,
+  LanguageClient,
+  type MessageTransports,
+} from 'vscode-languageclient/browser';
 import {READ, TOLD} from '../web/protocol.js';
 import {begin, optionsFor} from './extension.js';
 import {bytesOf, filesOf, watchFiles} from './web-files.js';
@@ -25,7 +30,7 @@ export async function activate(context: ExtensionContext): Promise<void> {
   const client = new LanguageClient(
     'witnessMark',
     'Witness Mark',
-    () => startWorker(context.extensionUri),
+    () => startServer(context.extensionUri),
     options,
   );
   client.onRequest(READ, ({uri}: {uri: string}) => bytesOf(Uri.parse(uri)));
@@ -36,6 +41,15 @@ export async function activate(context: ExtensionContext): Promise<void> {
     }),
   );
   await begin(context, client);
+}
+
+/**
+ * VS Code puts a class of its own in the place of `Worker`, and what that makes is none of its instances: the library,
+ * which asks, is given both ways of the messages instead.
+ */
+async function startServer(extension: Uri): Promise<MessageTransports> {
+  const worker = await startWorker(extension);
+  return {reader: new BrowserMessageReader(worker), writer: new BrowserMessageWriter(worker)};
 }
 
 /** An editor starts no worker from a script that lies on another machine, so that one is fetched first. */
