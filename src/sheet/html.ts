@@ -10,7 +10,7 @@ import {closing, waiverTable} from './html-signs.js';
 import {CLOSING} from './keys.js';
 import type {Sheet, SheetSection} from './model.js';
 import {TABLET_STYLE} from './tablet-style.js';
-import {fill} from './words.js';
+import {fill, type Words} from './words.js';
 
 export interface HtmlOptions {
   /** The text of the script by which the sheet can be filled in on a tablet; left out, it is for paper alone. */
