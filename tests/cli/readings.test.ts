@@ -65,7 +65,7 @@ describe('a small book', () => {
     expect(as('html')).toContain('<html lang="de">');
     const [build] = JSON.parse(as('json')).builds;
     expect(build.remarks[0]).toMatchObject({name: 'missing', severity: 'error', sheet: 'plug', step: '2'});
-    expect(as('csv')).toMatch(/^engine,build,job,engine number,sheet/);
+    expect(as('csv')).toMatch(/^"engine","build","job","engine number","sheet"/);
   });
 
   test('something missing', async () => {
