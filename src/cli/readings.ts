@@ -9,11 +9,13 @@ import {type Build, buildsOf} from '../readings/builds.js';
 import {readingsCsv} from '../readings/csv.js';
 import {readingsHtml} from '../readings/html.js';
 import {isWell, judgeBuild} from '../readings/judge.js';
+import {LANGUAGES} from '../readings/languages.js';
 import {reportPrint} from '../readings/print.js';
 import type {BuildReport, ReadingsReport} from '../readings/report.js';
 import {spreadOf} from '../readings/spread.js';
 import {reportText} from '../readings/text.js';
-import type {Paper} from '../spec/model.js';
+import type {ReportWords} from '../readings/words.js';
+import type {Paper, Shop} from '../spec/model.js';
 import {printable} from '../text/printable.js';
 import {EXIT, type Exit} from './exit.js';
 import type {Streams} from './streams.js';
@@ -46,11 +48,12 @@ export async function readings(
     });
     return EXIT.unable;
   }
-  const {builds, papers, failures} = await judgedBuilds(paths, options, streams);
+  const {builds, shops, failures} = await judgedBuilds(paths, options, streams);
   failures.forEach(complain);
   if (builds.length === 0) return EXIT.unable;
-  const paper = options.paper ?? papers[0] ?? 'A4';
-  const failure = await put({builds, spread: spreadOf(builds)}, {...options, paper}, streams);
+  const paper = options.paper ?? shops[0]?.paper ?? 'A4';
+  const words = LANGUAGES[shops[0]?.language ?? 'en'];
+  const failure = await put({builds, spread: spreadOf(builds)}, {...options, paper, words}, streams);
   if (failure) complain(failure);
   if (failure || failures.length > 0) return EXIT.unable;
   return builds.every(isWell) ? EXIT.clean : EXIT.errors;
@@ -58,8 +61,8 @@ export async function readings(
 
 interface JudgedBuilds {
   readonly builds: BuildReport[];
-  /** That of the shop of each build. */
-  readonly papers: readonly Paper[];
+  /** That of each build. */
+  readonly shops: readonly Shop[];
   readonly failures: readonly Failure[];
 }
 
@@ -71,7 +74,7 @@ async function judgedBuilds(
   const {records, failures: unread} = await readRecords(paths);
   const failures = [...unread];
   const builds: BuildReport[] = [];
-  const papers: Paper[] = [];
+  const shops: Shop[] = [];
   const asker = askerAt(book);
   for (const build of buildsOf(records)) {
     const found = await asker(build);
@@ -81,31 +84,32 @@ async function judgedBuilds(
     }
     if (found.lacksJob) aside(`wmark: ${printable(noJob(build, found.file))}\n`);
     builds.push(judgeBuild(build, found.asked, {evenIfChanged}));
-    papers.push(found.asked.spec.shop.paper);
+    shops.push(found.asked.spec.shop);
   }
-  return {builds, papers, failures};
+  return {builds, shops, failures};
 }
 
 interface Put {
   readonly as: ReadingsForm;
   readonly out?: string | undefined;
   readonly paper: Paper;
+  readonly words: ReportWords;
 }
 
 /** Writes the report to where it belongs. */
 async function put(
   result: ReadingsReport,
-  {as, out, paper}: Put,
+  {as, out, paper, words}: Put,
   {report, aside}: Streams,
 ): Promise<Failure | undefined> {
   if (out === undefined) {
-    report(written(result, as));
+    report(written(result, as, words));
     return undefined;
   }
-  let text: string | Uint8Array = written(result, as);
+  let text: string | Uint8Array = written(result, as, words);
   if (as === 'pdf') {
     const make = await pdfMaker();
-    const pdf = make(() => reportPrint(result, paper), []);
+    const pdf = make(() => reportPrint(result, paper, words), []);
     if (!pdf.ok) return pdf;
     const missing = missingText(out, pdf);
     if (missing !== undefined) aside(`wmark: ${printable(missing)}\n`);
@@ -116,16 +120,16 @@ async function put(
 }
 
 /** The report as text; a PDF has none. */
-function written(result: ReadingsReport, as: ReadingsForm): string {
+function written(result: ReadingsReport, as: ReadingsForm, words: ReportWords): string {
   switch (as) {
     case 'json':
       return `${JSON.stringify(result, null, 2)}\n`;
     case 'csv':
       return readingsCsv(result.builds);
     case 'html':
-      return readingsHtml(result);
+      return readingsHtml(result, words);
     case 'text':
-      return reportText(result);
+      return reportText(result, words);
     case 'pdf':
       return '';
   }

@@ -2,10 +2,12 @@
  * Records put together to builds. A sheet is exported by itself, more than once while it is followed, so that one
  * engine has several files.
  */
+import {fill} from '../text/fill.js';
 import type {BuildRecord, SheetRecord} from './record.js';
 import {remark} from './remark.js';
 import type {Remark} from './report.js';
 import {stamped} from './stamped.js';
+import type {ReportWords} from './words.js';
 
 export interface NamedRecord {
   readonly file: string;
@@ -20,7 +22,15 @@ export interface Build {
   readonly files: readonly string[];
   /** One for each sheet that was followed, in the order in which they came. */
   readonly sheets: readonly SheetRecord[];
-  readonly remarks: readonly Remark[];
+  /** Records of one sheet that go different ways, of which one is judged. */
+  readonly apart: readonly Apart[];
+}
+
+export interface Apart {
+  readonly sheet: string;
+  /** The file whose record is judged. */
+  readonly judged: string;
+  readonly other: string;
 }
 
 /** Records of the same engine and job are one build; without a job, of the same stamped number; else each its own. */
@@ -69,8 +79,10 @@ function together(group: readonly NamedRecord[]): Build {
     ...(number !== undefined && {engineNumber: number}),
     files: [...new Set(group.map(({file}) => file))],
     sheets: fullest.map(({best}) => best.sheet),
-    remarks: fullest.flatMap(({list, best}) =>
-      list.filter((one) => !holds(best.sheet, one.sheet)).map((one) => apart(best, one)),
+    apart: fullest.flatMap(({list, best}) =>
+      list
+        .filter((one) => !holds(best.sheet, one.sheet))
+        .map(({file}) => ({sheet: best.sheet.procedure, judged: best.file, other: file})),
     ),
   };
 }
@@ -98,8 +110,6 @@ function identity({at, by, box, value}: SheetRecord['entries'][number]): string 
   return JSON.stringify([at, by, box, value]);
 }
 
-function apart(best: Export, other: Export): Remark {
-  const says = `two records of this sheet go different ways: ${best.file} and ${other.file}`;
-  const message = `${says}; the fuller one, ${best.file}, is judged, and what only the other one says is not`;
-  return remark('records-differ', {sheet: best.sheet.procedure, step: '', message});
+export function differRemark({sheet, ...files}: Apart, {remarks}: ReportWords): Remark {
+  return remark('records-differ', {sheet, step: '', message: fill(remarks.recordsDiffer, files)});
 }

@@ -1,11 +1,13 @@
 /** The blocks of a report's page in HTML; every text from a record or book goes through `printable`. */
 import type {Element, ElementContent} from 'hast';
 import {h} from 'hastscript';
+import {fill} from '../text/fill.js';
 import {printable} from '../text/printable.js';
 import {chartNode} from './chart.js';
 import type {Block, Cell, Part, RemarkText, Table} from './page.js';
+import type {ReportWords} from './words.js';
 
-export function blockNodes(block: Block): Element[] {
+export function blockNodes(block: Block, words: ReportWords): Element[] {
   switch (block.type) {
     case 'paragraph':
       return [h('p', block.small ? {className: 'where'} : {}, printable(block.text))];
@@ -16,14 +18,14 @@ export function blockNodes(block: Block): Element[] {
       return drawing ? [drawing] : [];
     }
     case 'table':
-      return [tableNode(block)];
+      return [tableNode(block, words)];
     case 'part':
-      return [partNode(block.part)];
+      return [partNode(block.part, words)];
   }
 }
 
-function partNode({level, title, id, content}: Part): Element {
-  const nodes = content.flatMap(blockNodes);
+function partNode({level, title, id, content}: Part, words: ReportWords): Element {
+  const nodes = content.flatMap((block) => blockNodes(block, words));
   return h('section', id === undefined ? {} : {id}, [h(`h${level}`, printable(title)), ...nodes]);
 }
 
@@ -32,8 +34,8 @@ function remarkNode({word, bad, text}: RemarkText): Element {
 }
 
 /** One that is too wide for the window scrolls by itself, so the keyboard can come to it. */
-function tableNode({heads, rows}: Table): Element {
-  const label = `Table: ${heads.join(', ')}`;
+function tableNode({heads, rows}: Table, words: ReportWords): Element {
+  const label = fill(words.table, {heads: heads.join(', ')});
   const head = heads.map((each) => h('th', {scope: 'col'}, each));
   return h('div', {className: 'wide', role: 'group', ariaLabel: label, tabIndex: 0}, [
     h('table', [h('thead', h('tr', head)), h('tbody', rows.map(rowNode))]),

@@ -6,12 +6,13 @@ import {blockNodes} from './html-parts.js';
 import {STYLE} from './html-style.js';
 import {reportPage} from './page-report.js';
 import type {ReadingsReport} from './report.js';
+import {ENGLISH, type ReportWords} from './words.js';
 
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
-export function readingsHtml(report: ReadingsReport): string {
-  const {title, overview, key, content} = reportPage(report);
-  const page = h('html', {lang: 'en'}, [
+export function readingsHtml(report: ReadingsReport, words: ReportWords = ENGLISH): string {
+  const {title, overview, key, content} = reportPage(report, words);
+  const page = h('html', {lang: words.language}, [
     h('head', [
       h('meta', {charSet: 'utf-8'}),
       h('meta', {httpEquiv: 'Content-Security-Policy', content: POLICY}),
@@ -22,10 +23,10 @@ export function readingsHtml(report: ReadingsReport): string {
     ]),
     h('body', [
       h('main', [
-        h('h1', 'Build report'),
-        ...overview.flatMap(blockNodes),
+        h('h1', words.report),
+        ...overview.flatMap((block) => blockNodes(block, words)),
         h('p', {className: 'key'}, key),
-        ...content.flatMap(blockNodes),
+        ...content.flatMap((block) => blockNodes(block, words)),
       ]),
     ]),
   ]);

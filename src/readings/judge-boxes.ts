@@ -1,9 +1,11 @@
 /** Remarks on boxes as such: unanswered, answered with another number than the job's, or not of this sheet at all. */
 import type {Box, Form} from '../build/form.js';
+import {fill} from '../text/fill.js';
 import {few, remark} from './remark.js';
 import type {Remark} from './report.js';
 import {stamped} from './stamped.js';
 import type {Answers} from './unrolled.js';
+import {counted, type ReportWords} from './words.js';
 
 export interface Boxes {
   readonly asked: number;
@@ -16,6 +18,7 @@ export function boxesOf(
   form: Form,
   answers: Answers,
   {due, isOpen}: {readonly due: (box: Box) => boolean; readonly isOpen: boolean},
+  words: ReportWords,
 ): Boxes {
   const asked = form.boxes.filter(due);
   const open = asked.filter(({key}) => answers.get(key)?.now === undefined);
@@ -24,35 +27,37 @@ export function boxesOf(
     asked: asked.length,
     answered: asked.length - open.length,
     remarks: [
-      ...(isOpen ? stillOpen(form, open, answers) : missing(sheet, open)),
-      ...differing(form, answers),
-      ...unknown(form, answers),
+      ...(isOpen ? stillOpen(form, open, answers, words) : missing(sheet, open, words)),
+      ...differing(form, answers, words),
+      ...unknown(form, answers, words),
     ],
   };
 }
 
 /** A remark for each step that was passed over, and one for all that is to come after the last answer. */
-function stillOpen({procedure: sheet, boxes}: Form, open: readonly Box[], answers: Answers): Remark[] {
+function stillOpen(
+  {procedure: sheet, boxes}: Form,
+  open: readonly Box[],
+  answers: Answers,
+  words: ReportWords,
+): Remark[] {
   const reached = boxes.findLastIndex(({key}) => answers.get(key)?.now !== undefined);
   const places = new Map(boxes.map(({key}, at) => [key, at]));
   // The step that is being worked at is not passed over yet.
   const isPassed = ({key, step}: Box) => (places.get(key) ?? 0) < reached && step !== boxes[reached]?.step;
-  const passed = missing(sheet, open.filter(isPassed)).map(({step, message}) =>
-    remark('still-open', {sheet, step, message: `passed over, ${message}`}),
+  const passed = missing(sheet, open.filter(isPassed), words).map(({step, message}) =>
+    remark('still-open', {sheet, step, message: fill(words.remarks.passedOver, {says: message})}),
   );
   const ahead = open.filter((box) => !isPassed(box));
   const [first] = ahead.filter(({step}) => step !== '');
   if (ahead.length === 0) return passed;
-  const from = first === undefined ? '' : ` from step ${first.step} on`;
-  const count = ahead.length === 1 ? '1 box is' : `${ahead.length} boxes are`;
-  return [
-    ...passed,
-    remark('still-open', {sheet, step: '', message: `${count} still to be answered${from}`}),
-  ];
+  const count = counted(ahead.length, words.remarks.open);
+  const message = first === undefined ? count : fill(words.remarks.openFrom, {open: count, step: first.step});
+  return [...passed, remark('still-open', {sheet, step: '', message})];
 }
 
 /** One remark a step. */
-function missing(sheet: string, open: readonly Box[]): Remark[] {
+function missing(sheet: string, open: readonly Box[], words: ReportWords): Remark[] {
   const steps = new Map<string, Box[]>();
   for (const box of open) {
     const list = steps.get(box.step);
@@ -61,7 +66,8 @@ function missing(sheet: string, open: readonly Box[]): Remark[] {
   }
   return [...steps].map(([step, boxes]) => {
     const labels = [...new Set(boxes.map(({label}) => short(label)))];
-    return remark('missing', {sheet, step, message: `not answered: ${few(labels, 3, '; ')}`});
+    const message = fill(words.remarks.notAnswered, {labels: few(labels, words, 3, '; ')});
+    return remark('missing', {sheet, step, message});
   });
 }
 
@@ -72,20 +78,21 @@ function short(label: string): string {
 
 const SHORT = 60;
 
-function differing(form: Form, answers: Answers): Remark[] {
+function differing(form: Form, answers: Answers, words: ReportWords): Remark[] {
   return form.boxes.flatMap((box) => {
     if (box.kind !== 'line' || box.expected === undefined) return [];
     const now = answers.get(box.key)?.now;
     if (now === undefined || stamped(now.value) === stamped(box.expected)) return [];
-    const message = `${box.label}: "${now.value}" was written down (${now.by}), and the job says "${box.expected}"`;
+    const {label, expected} = box;
+    const message = fill(words.remarks.markDiffers, {label, value: now.value, by: now.by, expected});
     return [remark('mark-differs', {sheet: form.procedure, step: box.step, item: box.item, message})];
   });
 }
 
-function unknown({procedure: sheet, boxes}: Form, answers: Answers): Remark[] {
+function unknown({procedure: sheet, boxes}: Form, answers: Answers, words: ReportWords): Remark[] {
   const known = new Set(boxes.map(({key}) => key));
   const strange = [...answers.keys()].filter((key) => !known.has(key));
   if (strange.length === 0) return [];
-  const message = `the sheet has no box ${few(strange)}; the record was edited, or is of another version of wmark`;
+  const message = fill(words.remarks.boxUnknown, {boxes: few(strange, words)});
   return [remark('box-unknown', {sheet, step: '', message})];
 }

@@ -1,33 +1,50 @@
 /** Remarks on what was left to cure: times that are none, and times that were too short. */
 import type {Form, TimeBox} from '../build/form.js';
+import {fill} from '../text/fill.js';
 import type {Said} from './answers.js';
 import {clockText, clockTime, durationText} from './clock-time.js';
 import {remark} from './remark.js';
 import type {Remark} from './report.js';
 import type {Answers} from './unrolled.js';
+import type {ReportWords} from './words.js';
 
-export function cureRemarks({procedure: sheet, boxes}: Form, answers: Answers): Remark[] {
+export function cureRemarks(
+  {procedure: sheet, boxes}: Form,
+  answers: Answers,
+  {remarks}: ReportWords,
+): Remark[] {
   return boxes.flatMap((box) => {
     const now = box.kind === 'time' ? answers.get(box.key)?.now : undefined;
     if (box.kind !== 'time' || now === undefined) return [];
     const about = {sheet, step: box.step, item: box.item};
     if (timeOf(now) === undefined) {
-      const message = `${box.label}: "${now.value}" is no date and time (${now.by}), such as 2026-03-01 17:05`;
+      const message = fill(remarks.noTime, {label: box.label, value: now.value, by: now.by});
       return [remark('unreadable', {...about, message})];
     }
-    const short = tooShort(box, now, answers);
-    return short === undefined ? [] : [remark('cure-short', {...about, message: `${box.label}: ${short}`})];
+    const message = tooShort(box, now, answers, remarks);
+    return message === undefined ? [] : [remark('cure-short', {...about, message})];
   });
 }
 
-function tooShort({since, minutes}: TimeBox, finished: Said, answers: Answers): string | undefined {
+function tooShort(
+  {label, since, minutes}: TimeBox,
+  finished: Said,
+  answers: Answers,
+  {cureBefore, cureShort}: ReportWords['remarks'],
+): string | undefined {
   const started = answers.get(since ?? '')?.now;
   const [from, to] = [started, finished].map((said) => said && timeOf(said));
   if (minutes === undefined || from === undefined || to === undefined) return undefined;
   const left = to - from;
   if (left >= minutes) return undefined;
-  const took = left < 0 ? 'which is before it started' : `${durationText(left)} after it started`;
-  return `${clockText(to)} by the clock on the wall (${finished.by}) is ${took} (${clockText(from)}); at least ${durationText(minutes)} is asked for`;
+  return fill(left < 0 ? cureBefore : cureShort, {
+    label,
+    to: clockText(to),
+    by: finished.by,
+    left: durationText(left),
+    from: clockText(from),
+    least: durationText(minutes),
+  });
 }
 
 function timeOf({value, at}: Said): number | undefined {

@@ -1,12 +1,14 @@
 /** Steps that were entered out of the order of the sheet. */
 import type {Form} from '../build/form.js';
+import {fill} from '../text/fill.js';
 import {withoutEnd} from '../text/runs.js';
 import {few, minuteUtc, remark} from './remark.js';
 import type {Remark} from './report.js';
 import type {Answers} from './unrolled.js';
+import {counted, type ReportWords} from './words.js';
 
 /** As few steps as explain the order in which everything was begun: what is left without them follows the sheet. */
-export function orderRemarks({procedure, boxes}: Form, answers: Answers): Remark[] {
+export function orderRemarks({procedure, boxes}: Form, answers: Answers, words: ReportWords): Remark[] {
   const begun = new Map<string, {readonly step: string; readonly index: number; readonly at: string}>();
   for (const {key, step} of boxes) {
     const first = answers.get(key)?.history.find(({value}) => value.trim() !== '');
@@ -21,8 +23,11 @@ export function orderRemarks({procedure, boxes}: Form, answers: Answers): Remark
   const inTurn = longestRising(steps.map(({index}) => index));
   const out = steps.filter((_, place) => !inTurn.has(place));
   if (out.length === 0) return [];
-  const list = few(out.map(({step, at}) => `${step} (${minuteUtc(at)})`));
-  const message = `entered out of the order of the sheet: ${out.length === 1 ? 'step' : 'steps'} ${list}`;
+  const list = few(
+    out.map(({step, at}) => `${step} (${minuteUtc(at)})`),
+    words,
+  );
+  const message = fill(counted(out.length, words.remarks.outOfOrder), {steps: list});
   return [remark('out-of-order', {sheet: procedure, step: '', message})];
 }
 

@@ -1,80 +1,74 @@
 /** Remarks on readings: out, near, no number at all, and how they came to be what they are. */
 import type {Specification, Tool} from '../spec/model.js';
+import {fill} from '../text/fill.js';
 import {readingNumber} from './number.js';
 import {few, limitsText, minuteUtc, plain, remark, withUnit} from './remark.js';
 import type {ReadingLine, Remark, Round} from './report.js';
 import {verdictOf} from './verdict.js';
+import type {ReportWords} from './words.js';
 
-export function readingRemarks(lines: readonly ReadingLine[], spec: Specification): Remark[] {
-  return [...lines.flatMap(ofLine), ...gaugeRemarks(lines, spec)];
+export function readingRemarks(
+  lines: readonly ReadingLine[],
+  spec: Specification,
+  words: ReportWords,
+): Remark[] {
+  return [...lines.flatMap((line) => ofLine(line, words)), ...gaugeRemarks(lines, spec, words)];
 }
 
-function ofLine(line: ReadingLine): Remark[] {
+function ofLine(line: ReadingLine, words: ReportWords): Remark[] {
   const last = line.rounds.at(-1);
   if (last === undefined) return [];
   return [
-    ...standing(line, last),
-    ...reworked(line, last),
-    ...line.rounds.flatMap((round) => writtenOver(line, round)),
+    ...standing(line, last, words),
+    ...reworked(line, last, words),
+    ...line.rounds.flatMap((round) => writtenOver(line, round, words)),
   ];
 }
 
-function standing(line: ReadingLine, last: Round): Remark[] {
+function standing(line: ReadingLine, last: Round, words: ReportWords): Remark[] {
   const {state, doubt, unit} = line;
+  const {remarks} = words;
   const read = `${readingOf(line, last)}${byWhom(last)}`;
+  const limits = limitsText(line, words) ?? '';
   if (state === 'out' && last.accepted) {
     const {by, at, because} = last.accepted;
-    const says = `${read}; limits ${limitsText(line)}; accepted by ${by}, ${minuteUtc(at)}, because “${because}”`;
+    const says = fill(remarks.accepted, {read, limits, by, at: minuteUtc(at), because});
     return [about(line, 'accepted', says)];
   }
-  if (state === 'out') return [about(line, 'out', `${read}; limits ${limitsText(line)}`)];
+  if (state === 'out') return [about(line, 'out', fill(remarks.out, {read, limits}))];
   if (state === 'unreadable') {
-    return [
-      about(
-        line,
-        'unreadable',
-        `"${last.value}" is no number${byWhom(last)}; read it again, or write the number alone`,
-      ),
-    ];
+    const {value, by, at} = last;
+    return [about(line, 'unreadable', fill(remarks.unreadable, {value, by, at: minuteUtc(at)}))];
   }
   if (state !== 'near') return [];
-  const limits = limitsText(line);
-  if (doubt === undefined) {
-    const says = `${read} is in the last tenth of ${limits}, and how far its gauge may be out is not known`;
-    return [about(line, 'near', `${says}; read it again with a gauge that is known`)];
-  }
-  const says = `${read} is within ${limits} by less than the gauge may be out, ±${withUnit(plain(doubt), unit)}`;
-  return [about(line, 'near', `${says}, so it proves nothing; read it with a finer gauge`)];
+  if (doubt === undefined) return [about(line, 'near', fill(remarks.nearTenth, {read, limits}))];
+  const says = fill(remarks.nearDoubt, {read, limits, doubt: withUnit(plain(doubt), unit)});
+  return [about(line, 'near', says)];
 }
 
 /** Out in one round, and put right by a later one. */
-function reworked(line: ReadingLine, last: Round): Remark[] {
+function reworked(line: ReadingLine, last: Round, {remarks}: ReportWords): Remark[] {
   const out = line.rounds.filter((round) => round !== last && round.verdict === 'out');
   const [first] = out;
   if (first === undefined || last.verdict === 'out') return [];
-  return [
-    about(
-      line,
-      'reworked',
-      `was ${readingOf(line, first)}${byWhom(first)}, and ${readingOf(line, last)} when read again`,
-    ),
-  ];
+  const before = `${readingOf(line, first)}${byWhom(first)}`;
+  return [about(line, 'reworked', fill(remarks.reworked, {before, now: readingOf(line, last)}))];
 }
 
 /** An honest second reading has a box of its own: what was out and is in now, in the same box, wants a look. */
-function writtenOver(line: ReadingLine, round: Round): Remark[] {
+function writtenOver(line: ReadingLine, round: Round, {remarks}: ReportWords): Remark[] {
   const verdict = (value: string) => {
     const number = readingNumber(value);
     return number === undefined ? undefined : verdictOf(number, line);
   };
   const out = round.before.find(({value}) => verdict(value) === 'out');
   if (out === undefined || round.verdict === 'out') return [];
-  const says = `${withUnit(out.value, line.unit)}, which is out of its limits, was written over with ${readingOf(line, round)}`;
-  return [about(line, 'written-over', `${says}${byWhom(round)}`)];
+  const [old, fresh] = [withUnit(out.value, line.unit), `${readingOf(line, round)}${byWhom(round)}`];
+  return [about(line, 'written-over', fill(remarks.writtenOver, {old, fresh}))];
 }
 
 /** A gauge past its date on the day of the reading, once for a gauge and what it read in a step. */
-function gaugeRemarks(lines: readonly ReadingLine[], spec: Specification): Remark[] {
+function gaugeRemarks(lines: readonly ReadingLine[], spec: Specification, words: ReportWords): Remark[] {
   const late = new Map<string, {readonly line: ReadingLine; readonly tool: Tool; readonly days: string[]}>();
   for (const line of lines) {
     for (const tool of toolsOf(line.item, spec)) {
@@ -89,15 +83,18 @@ function gaugeRemarks(lines: readonly ReadingLine[], spec: Specification): Remar
   }
   return [...late.values()].map(({line: {sheet, step, item, name}, tool, days}) => {
     const others = toolsOf(item, spec).filter(({id}) => id !== tool.id);
-    const or =
-      others.length > 0 ? `, unless ${few(others.map(({id}) => id))} read it: the record does not say` : '';
-    const says = `${name} was read on ${few([...new Set(days)].sort())} with ${tool.id}`;
-    return remark('gauge-due', {
-      sheet,
-      step,
-      item,
-      message: `${says}, whose calibration ran out on ${tool.due?.value}${or}`,
+    const {gaugeDue, gaugeDueUnless} = words.remarks;
+    const message = fill(others.length > 0 ? gaugeDueUnless : gaugeDue, {
+      name,
+      days: few([...new Set(days)].sort(), words),
+      tool: tool.id,
+      due: tool.due?.value ?? '',
+      others: few(
+        others.map(({id}) => id),
+        words,
+      ),
     });
+    return remark('gauge-due', {sheet, step, item, message});
   });
 }
 

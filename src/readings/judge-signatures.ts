@@ -1,10 +1,12 @@
 /** Hold points: who signed, and whether that was somebody else, and after the work. */
 import type {Box, Form, HoldBox} from '../build/form.js';
+import {fill} from '../text/fill.js';
 import type {Said} from './answers.js';
 import {few, minuteUtc, remark} from './remark.js';
 import type {Remark, Signature} from './report.js';
 import {answersBefore, outUnder} from './standing.js';
 import type {Answers} from './unrolled.js';
+import {counted, type ReportWords} from './words.js';
 
 export interface Signatures {
   readonly lines: readonly Signature[];
@@ -17,6 +19,7 @@ export function signaturesOf(
   answers: Answers,
   due: (box: Box) => boolean,
   open: 'open' | 'missing',
+  words: ReportWords,
 ): Signatures {
   const boxes = new Map(form.boxes.map((box) => [box.key, box]));
   const lines: Signature[] = [];
@@ -28,11 +31,11 @@ export function signaturesOf(
     if (signed === undefined) continue;
     const vouched = hold.not.flatMap((key) => boxes.get(key) ?? []);
     const about = {sheet: form.procedure, step: hold.step, item: hold.item};
-    const same = sameHand(vouched, signed, answers);
+    const same = sameHand(vouched, signed, answers, words);
     if (same) remarks.push(remark('same-hand', {...about, message: `${hold.label}: ${same}`}));
-    const early = signedEarly(vouched.filter(due), signed, {own: hold.step, answers});
+    const early = signedEarly(vouched.filter(due), signed, {own: hold.step, answers}, words);
     if (early) remarks.push(earlyRemark(early, signed, {...about, name: hold.label}));
-    const over = signedOver(hold, form, signed, answers);
+    const over = signedOver(hold, form, {signed, answers}, words);
     if (over) remarks.push(remark('signed-over-out', {...about, message: `${hold.label}: ${over}`}));
   }
   return {lines, remarks};
@@ -55,13 +58,18 @@ function lineOf(
   };
 }
 
-function sameHand(vouched: readonly Box[], signed: Said, answers: Answers): string | undefined {
+function sameHand(
+  vouched: readonly Box[],
+  signed: Said,
+  answers: Answers,
+  words: ReportWords,
+): string | undefined {
   const own = vouched.filter(({key}) => {
     const by = answers.get(key)?.now?.by;
     return by !== undefined && hand(by) === hand(signed.by);
   });
   if (own.length === 0) return undefined;
-  return `${signed.by} signed what ${signed.by} did ${stepsOf(own)}; a hold point takes a second person`;
+  return fill(words.remarks.sameHand, {by: signed.by, steps: stepsOf(own, words)});
 }
 
 /** The record is in the order in which things were entered, whatever the clock said. */
@@ -69,6 +77,7 @@ function signedEarly(
   vouched: readonly Box[],
   signed: Said,
   {own, answers}: {readonly own: string; readonly answers: Answers},
+  words: ReportWords,
 ): string | undefined {
   const open = vouched.filter(({key, kind, step}) => {
     // The step that asks for the signature is ticked when it has been given.
@@ -77,38 +86,52 @@ function signedEarly(
     return now === undefined || now.index > signed.index;
   });
   if (open.length === 0) return undefined;
-  return `signed by ${signed.by} on ${minuteUtc(signed.at)} before everything was there ${stepsOf(open)}`;
+  const {signedAhead, signedEarly: early} = words.remarks;
+  const {by, at, value} = signed;
+  return fill(isReasoned(signed) ? signedAhead : early, {
+    by,
+    at: minuteUtc(at),
+    steps: stepsOf(open, words),
+    reason: value,
+  });
 }
 
-/** What was signed ahead with the reason written beside it is no slip. */
 function earlyRemark(
   early: string,
-  {value}: Said,
+  signed: Said,
   {
     name,
     ...about
   }: {readonly name: string; readonly sheet: string; readonly step: string; readonly item: string},
 ): Remark {
-  const reasoned = value !== 'done';
-  const because = reasoned ? `, because “${value}”` : '';
-  return remark(reasoned ? 'signed-ahead' : 'signed-early', {
-    ...about,
-    message: `${name}: ${early}${because}`,
-  });
+  const message = `${name}: ${early}`;
+  return remark(isReasoned(signed) ? 'signed-ahead' : 'signed-early', {...about, message});
 }
 
-function signedOver(hold: HoldBox, form: Form, signed: Said, answers: Answers): string | undefined {
+/** What was signed ahead with the reason written beside it is no slip. */
+function isReasoned({value}: Said): boolean {
+  return value !== 'done';
+}
+
+function signedOver(
+  hold: HoldBox,
+  form: Form,
+  {signed, answers}: {readonly signed: Said; readonly answers: Answers},
+  words: ReportWords,
+): string | undefined {
   const out = outUnder(hold, form, answersBefore(answers, signed.index));
   if (out.length === 0) return undefined;
-  const readings = out.map(
-    ({step, place, label}) => `step ${step}${place === '' ? '' : `, ${place}`} (${label})`,
+  const {readingAt, readingAtPlace, signedOver: over} = words.remarks;
+  const readings = out.map(({step, place, label}) =>
+    fill(place === '' ? readingAt : readingAtPlace, {step, place, label}),
   );
-  return `signed by ${signed.by} on ${minuteUtc(signed.at)} over what is out of its limits: ${few(readings, 3, '; ')}`;
+  const {by, at} = signed;
+  return fill(over, {by, at: minuteUtc(at), readings: few(readings, words, 3, '; ')});
 }
 
-function stepsOf(boxes: readonly Box[]): string {
+function stepsOf(boxes: readonly Box[], words: ReportWords): string {
   const steps = [...new Set(boxes.map(({step, label}) => (step === '' ? label : step)))];
-  return `at ${steps.length === 1 ? 'step' : 'steps'} ${few(steps)}`;
+  return fill(counted(steps.length, words.remarks.atSteps), {steps: few(steps, words)});
 }
 
 /** `A. B.`, `a b` and `ＡＢ` are one hand: the initials without case, blanks and marks between. */

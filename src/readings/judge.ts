@@ -1,8 +1,9 @@
 /** Judges a build: what is on record against what its sheets ask. */
 import type {Form} from '../build/form.js';
 import type {Specification} from '../spec/model.js';
+import {fill} from '../text/fill.js';
 import {answersOf} from './answers.js';
-import type {Build} from './builds.js';
+import {type Build, differRemark} from './builds.js';
 import {dueOf} from './due.js';
 import {boxesOf} from './judge-boxes.js';
 import {chainRemarks} from './judge-chain.js';
@@ -10,11 +11,13 @@ import {cureRemarks} from './judge-cures.js';
 import {orderRemarks} from './judge-order.js';
 import {readingRemarks} from './judge-readings.js';
 import {signaturesOf} from './judge-signatures.js';
+import {LANGUAGES} from './languages.js';
 import type {SheetRecord} from './record.js';
 import {inOrder, remark} from './remark.js';
 import type {BuildReport, ReadingLine, Remark, SheetLine, Signature, WaiverLine} from './report.js';
 import {readingLines} from './rounds.js';
 import {isAnswered, unrolled} from './unrolled.js';
+import type {ReportWords} from './words.js';
 import {workedOut} from './worked.js';
 
 /** What the book on disk asks of the build, with its job applied where it names one. */
@@ -35,19 +38,21 @@ export interface JudgeOptions {
 
 export function judgeBuild(build: Build, asked: Asked, options: JudgeOptions = {}): BuildReport {
   const {engine, job, engineNumber, files} = build;
+  const words = LANGUAGES[asked.spec.shop.language];
   const last = asked.sheets.at(-1)?.form.procedure;
   const isLastBegun = build.sheets.some(({procedure}) => procedure === last);
   const judged = [
     ...asked.sheets.flatMap((sheet, at) =>
       ofProcedure(build, sheet, asked.spec, {
         ...options,
+        words,
         isPast: isLastBegun && at < asked.sheets.length - 1,
       }),
     ),
-    ...strangers(build, asked),
+    ...strangers(build, asked, words),
   ];
   const readings = judged.flatMap((one) => one.readings);
-  const worked = workedOut(readings, asked.spec);
+  const worked = workedOut(readings, asked.spec, words);
   return {
     engine,
     name: asked.spec.engine.name,
@@ -55,7 +60,11 @@ export function judgeBuild(build: Build, asked: Asked, options: JudgeOptions = {
     ...(engineNumber !== undefined && {engineNumber}),
     files: [...files],
     sheets: judged.map(({line}) => line),
-    remarks: inOrder([...build.remarks, ...judged.flatMap(({remarks}) => remarks), ...worked.remarks]),
+    remarks: inOrder([
+      ...build.apart.map((one) => differRemark(one, words)),
+      ...judged.flatMap(({remarks}) => remarks),
+      ...worked.remarks,
+    ]),
     readings,
     worked: [...worked.lines],
     signatures: judged.flatMap(({signatures}) => signatures),
@@ -80,6 +89,7 @@ interface JudgedSheet {
 interface Standing {
   /** The last sheet of the build is begun, so that nothing of this one is still to come. */
   readonly isPast: boolean;
+  readonly words: ReportWords;
 }
 
 /** One procedure of the book: its sheet as recorded, or that it has no record. */
@@ -98,13 +108,18 @@ function ofProcedure(
     ...fitting.map((record) => judgeSheet(record, form, spec, options)),
     ...others.map((record) =>
       options.evenIfChanged && fitting.length === 0
-        ? withRemark(judgeSheet(record, form, spec, options), changed(record, form, true))
-        : notJudged(record, 'book-changed', changed(record, form, false)),
+        ? withRemark(judgeSheet(record, form, spec, options), changed(record, form, true, options))
+        : notJudged(record, 'book-changed', changed(record, form, false, options), options.words),
     ),
   ];
 }
 
-function judgeSheet(record: SheetRecord, form: Form, spec: Specification, {isPast}: Standing): JudgedSheet {
+function judgeSheet(
+  record: SheetRecord,
+  form: Form,
+  spec: Specification,
+  {isPast, words}: Standing,
+): JudgedSheet {
   const answers = answersOf(record.entries);
   const asked = unrolled(form, answers);
   const due = dueOf(asked, answers);
@@ -114,17 +129,17 @@ function judgeSheet(record: SheetRecord, form: Form, spec: Specification, {isPas
   const isOpen = !isPast && !isSignedOff;
   const nameOf = (item: string) => spec.items.get(item)?.name ?? item;
   const readings = readingLines(asked, answers, due, {nameOf, isOpen});
-  const boxes = boxesOf(asked, answers, {due, isOpen});
-  const signatures = signaturesOf(asked, answers, due, isOpen ? 'open' : 'missing');
-  const chain = chainRemarks(record);
+  const boxes = boxesOf(asked, answers, {due, isOpen}, words);
+  const signatures = signaturesOf(asked, answers, due, isOpen ? 'open' : 'missing', words);
+  const chain = chainRemarks(record, words);
   return {
     line: {...lineOf(record, 'judged', chain), asked: boxes.asked, answered: boxes.answered},
     remarks: [
-      ...readingRemarks(readings, spec),
-      ...cureRemarks(asked, answers),
+      ...readingRemarks(readings, spec, words),
+      ...cureRemarks(asked, answers, words),
       ...boxes.remarks,
       ...signatures.remarks,
-      ...orderRemarks(form, answers),
+      ...orderRemarks(form, answers, words),
       ...chain,
     ],
     readings,
@@ -132,7 +147,10 @@ function judgeSheet(record: SheetRecord, form: Form, spec: Specification, {isPas
   };
 }
 
-function notBegun({procedure, title, revision, fingerprint, boxes}: Form, {isPast}: Standing): JudgedSheet {
+function notBegun(
+  {procedure, title, revision, fingerprint, boxes}: Form,
+  {isPast, words}: Standing,
+): JudgedSheet {
   const asked = boxes.filter(({onlyIf}) => onlyIf.length === 0).length;
   const line = {
     procedure,
@@ -145,7 +163,7 @@ function notBegun({procedure, title, revision, fingerprint, boxes}: Form, {isPas
     answered: 0,
   } as const;
   const name = isPast ? 'sheet-missing' : 'not-begun';
-  const message = isPast ? 'there is no record of this sheet' : 'not begun';
+  const message = isPast ? words.remarks.sheetMissing : words.remarks.notBegun;
   return {
     ...NOTHING,
     line: {...line, seals: 'follow'},
@@ -154,16 +172,17 @@ function notBegun({procedure, title, revision, fingerprint, boxes}: Form, {isPas
 }
 
 /** Sheets on record that the book does not have. */
-function strangers(build: Build, asked: Asked): JudgedSheet[] {
+function strangers(build: Build, asked: Asked, words: ReportWords): JudgedSheet[] {
   const known = new Set(asked.sheets.map(({form}) => form.procedure));
   return build.sheets
     .filter(({procedure}) => !known.has(procedure))
     .map((record) => {
-      const message = 'the book has no procedure of this name, so its record is not judged';
+      const message = words.remarks.sheetUnknown;
       return notJudged(
         record,
         'unknown',
         remark('sheet-unknown', {sheet: record.procedure, step: '', message}),
+        words,
       );
     });
 }
@@ -171,8 +190,13 @@ function strangers(build: Build, asked: Asked): JudgedSheet[] {
 const NOTHING = {readings: [], signatures: []} as const;
 
 /** Seals and times speak for themselves, whatever the sheet asked. */
-function notJudged(record: SheetRecord, state: 'book-changed' | 'unknown', why: Remark): JudgedSheet {
-  const chain = chainRemarks(record);
+function notJudged(
+  record: SheetRecord,
+  state: 'book-changed' | 'unknown',
+  why: Remark,
+  words: ReportWords,
+): JudgedSheet {
+  const chain = chainRemarks(record, words);
   return {...NOTHING, line: lineOf(record, state, chain), remarks: [why, ...chain]};
 }
 
@@ -180,17 +204,17 @@ function withRemark(judged: JudgedSheet, why: Remark): JudgedSheet {
   return {...judged, remarks: [why, ...judged.remarks]};
 }
 
-function changed(record: SheetRecord, form: Form, anyway: boolean): Remark {
-  const [then, now] = [record.fingerprint, form.fingerprint].map((digits) => digits.slice(0, SHOWN));
-  const says = `the book has changed since this sheet was made (sheet ${then}, book now ${now})`;
-  const what = anyway
-    ? 'judged by the book as it is now, as you asked'
-    : 'judged no further; take the book back to what it was, or say --even-if-changed';
-  return remark('book-changed', {sheet: record.procedure, step: '', message: `${says}; ${what}`});
+function changed(record: SheetRecord, form: Form, isAnyway: boolean, {words}: Standing): Remark {
+  const [then, now] = [shown(record), shown(form)];
+  const {bookChanged, bookChangedAnyway} = words.remarks;
+  const message = fill(isAnyway ? bookChangedAnyway : bookChanged, {then, now});
+  return remark('book-changed', {sheet: record.procedure, step: '', message});
 }
 
 /** As many digits as are printed on the sheet. */
-const SHOWN = 10;
+function shown({fingerprint}: {readonly fingerprint: string}): string {
+  return fingerprint.slice(0, 10);
+}
 
 function lineOf(record: SheetRecord, state: SheetLine['state'], chain: readonly Remark[]): SheetLine {
   const {procedure, title, revision, fingerprint, entries} = record;

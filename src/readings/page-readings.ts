@@ -1,27 +1,31 @@
 /** The readings of a build: a drawing and a table for each fit or check, those that are out before the others. */
+import {fill} from '../text/fill.js';
 import type {Chart, ChartPoint, ChartRow} from './chart.js';
 import {type Block, bad, type Cell, part, table} from './page.js';
 import {decimals, limitsText, minuteUtc, withUnit} from './remark.js';
 import type {BuildReport, ReadingLine} from './report.js';
 import {placeOf} from './text.js';
+import type {ReportWords} from './words.js';
 
-export function readingsPart({readings}: BuildReport): Block[] {
-  return part(3, 'Readings', groupsOf(readings).flatMap(groupPart));
+export function readingsPart({readings}: BuildReport, words: ReportWords): Block[] {
+  return part(
+    3,
+    words.readings,
+    groupsOf(readings).flatMap((lines) => groupPart(lines, words)),
+  );
 }
 
-/** What a state is called, and the order in which fits are shown. */
-const STATES: Readonly<Record<ReadingLine['state'], string>> = {
-  out: 'out',
-  unreadable: 'no number',
-  missing: 'missing',
-  open: 'still open',
-  near: 'near a limit',
-  in: 'in',
-  unjudged: 'no limits',
-  'not-called-for': 'not called for',
-};
-
-const ORDER = Object.keys(STATES);
+/** The order in which fits are shown. */
+const ORDER: readonly ReadingLine['state'][] = [
+  'out',
+  'unreadable',
+  'missing',
+  'open',
+  'near',
+  'in',
+  'unjudged',
+  'not-called-for',
+];
 
 /** The lines of one item in one step. */
 function groupsOf(lines: readonly ReadingLine[]): (readonly ReadingLine[])[] {
@@ -39,50 +43,51 @@ function worst(group: readonly ReadingLine[]): number {
   return Math.min(...group.map(({state}) => ORDER.indexOf(state)));
 }
 
-function groupPart(lines: readonly ReadingLine[]): Block[] {
+function groupPart(lines: readonly ReadingLine[], words: ReportWords): Block[] {
   const [first] = lines;
   if (first === undefined) return [];
-  const limits = limitsText(first);
+  const limits = limitsText(first, words);
   const title = `${first.name}${limits === undefined ? '' : `: ${limits}`}`;
-  const earlier = lines.some((line) => earlierText(line) !== '');
+  const earlier = lines.some((line) => earlierText(line, words) !== '');
   const rows = lines.map((line) => [
-    line.place || 'reading',
+    line.place || words.oneReading,
     readText(line),
-    stateCell(line.state),
+    stateCell(line.state, words),
     byText(line),
-    ...(earlier ? [earlierText(line) || '–'] : []),
+    ...(earlier ? [earlierText(line, words) || '–'] : []),
   ]);
-  const heads = ['Place', 'Reading', 'Verdict', 'By', ...(earlier ? ['Before'] : [])];
+  const {place, reading, verdict, by, before} = words;
+  const heads = [place, reading, verdict, by, ...(earlier ? [before] : [])];
   return part(4, title, [
-    {type: 'paragraph', text: placeOf(first), small: true},
-    {type: 'chart', chart: chartOf(first, lines)},
+    {type: 'paragraph', text: placeOf(first, words), small: true},
+    {type: 'chart', chart: chartOf(first, lines, words)},
     ...table(heads, rows),
   ]);
 }
 
-function chartOf(first: ReadingLine, lines: readonly ReadingLine[]): Chart {
+function chartOf(first: ReadingLine, lines: readonly ReadingLine[], words: ReportWords): Chart {
   return {
-    label: `Drawing of the readings of ${first.name}, which the table says in words`,
+    label: fill(words.drawing, {name: first.name}),
     limits: first,
     places: Math.max(
       0,
       ...[first.least, first.most].flatMap((end) => (end === undefined ? [] : [decimals(end)])),
     ),
-    rows: lines.flatMap(chartRow),
+    rows: lines.flatMap((line) => chartRow(line, words)),
   };
 }
 
-function chartRow({place, rounds}: ReadingLine): ChartRow[] {
+function chartRow({place, rounds}: ReadingLine, {oneReading}: ReportWords): ChartRow[] {
   const points = rounds.flatMap(({number, verdict}, index): ChartPoint[] => {
     if (number === undefined) return [];
     return [{value: number, verdict: verdict ?? 'unjudged', earlier: index < rounds.length - 1}];
   });
-  return points.length === 0 ? [] : [{name: place || 'reading', points}];
+  return points.length === 0 ? [] : [{name: place || oneReading, points}];
 }
 
-function stateCell(state: ReadingLine['state']): Cell {
+function stateCell(state: ReadingLine['state'], {states}: ReportWords): Cell {
   const wrong = state === 'out' || state === 'unreadable' || state === 'missing';
-  return wrong ? bad(STATES[state]) : STATES[state];
+  return wrong ? bad(states[state]) : states[state];
 }
 
 function readText({rounds, unit}: ReadingLine): string {
@@ -96,9 +101,9 @@ function byText({rounds}: ReadingLine): string {
 }
 
 /** What was read in earlier rounds, and what was written over. */
-function earlierText({rounds}: ReadingLine): string {
+function earlierText({rounds}: ReadingLine, {overwritten}: ReportWords): string {
   const earlier = rounds.flatMap((round, index) => [
-    ...round.before.map(({value, by}) => `${value} (${by}, written over)`),
+    ...round.before.map(({value, by}) => fill(overwritten, {value, by})),
     ...(index < rounds.length - 1 ? [`${round.value} (${round.by})`] : []),
   ]);
   return earlier.join(', ');

@@ -1,9 +1,11 @@
 /** The whole report on builds: its title, how each build stands, the builds, and their spread. */
+import {fill} from '../text/fill.js';
 import {type Block, bad, type Cell, table} from './page.js';
 import {buildPart} from './page-build.js';
 import {spreadPart} from './page-spread.js';
 import type {BuildReport, ReadingsReport, Remark} from './report.js';
-import {counted, titleOf} from './text.js';
+import {titleOf} from './text.js';
+import {counted, type ReportWords} from './words.js';
 
 export interface ReportPage {
   readonly title: string;
@@ -13,13 +15,19 @@ export interface ReportPage {
   readonly content: readonly Block[];
 }
 
-export function reportPage({builds, spread}: ReadingsReport): ReportPage {
+export function reportPage({builds, spread}: ReadingsReport, words: ReportWords): ReportPage {
   const [only, second] = builds;
   return {
-    title: only && !second ? `Build report: ${titleOf(only)}` : 'Build reports',
-    overview: table(['Build', 'Wrong', 'To look at'], builds.map(overviewRow)),
-    key: KEY,
-    content: [...builds.flatMap((build, index) => buildPart(build, buildId(index))), ...spreadPart(spread)],
+    title: only && !second ? fill(words.reportOf, {title: titleOf(only, words)}) : words.reports,
+    overview: table(
+      [words.build, words.wrong, words.toLookAt],
+      builds.map((build, index) => overviewRow(build, index, words)),
+    ),
+    key: words.key,
+    content: [
+      ...builds.flatMap((build, index) => buildPart(build, buildId(index), words)),
+      ...spreadPart(spread, words),
+    ],
   };
 }
 
@@ -32,14 +40,11 @@ function buildId(index: number): string {
 }
 
 /** How a build stands, with a way to it. */
-function overviewRow(build: BuildReport, index: number): Cell[] {
+function overviewRow(build: BuildReport, index: number, words: ReportWords): Cell[] {
   const errors = remarksOf([build], 'error');
   return [
-    {text: titleOf(build), look: 'link', to: buildId(index)},
-    errors === 0 ? 'nothing wrong' : bad(counted(errors, 'error')),
-    counted(remarksOf([build], 'warning'), 'warning'),
+    {text: titleOf(build, words), look: 'link', to: buildId(index)},
+    errors === 0 ? words.nothingWrong : bad(counted(errors, words.counts.errors)),
+    counted(remarksOf([build], 'warning'), words.counts.warnings),
   ];
 }
-
-const KEY =
-  'In the drawings a disc is within its limits, an open diamond near one, a cross outside; small marks are earlier readings. The grey band lies between the limits. In its dark edges a reading is near a limit: by less than the gauge may be out or, where that is not known, in the last tenth of the tolerance. Readings are what was entered: a drawing is no better than the gauge.';

@@ -1,13 +1,16 @@
 /** The spread of fits over several builds: a strip plot and a table for each fit. */
+import {fill} from '../text/fill.js';
 import type {Chart} from './chart.js';
 import {type Block, figure, part, table} from './page.js';
 import {decimals, limitsText, plain} from './remark.js';
 import type {Spread} from './report.js';
 import {figuresOf} from './text.js';
 import {verdictOf} from './verdict.js';
+import type {ReportWords} from './words.js';
 
-export function spreadPart(spread: readonly Spread[]): Block[] {
-  return part(2, 'Spread over the builds', groupsOf(spread).flatMap(groupPart), 'spread');
+export function spreadPart(spread: readonly Spread[], words: ReportWords): Block[] {
+  const groups = groupsOf(spread).flatMap((places) => groupPart(places, words));
+  return part(2, words.spread, groups, 'spread');
 }
 
 /** The places of one fit of one engine, in one unit. */
@@ -22,21 +25,21 @@ function groupsOf(spread: readonly Spread[]): (readonly Spread[])[] {
   return [...groups.values()];
 }
 
-function groupPart(places: readonly Spread[]): Block[] {
+function groupPart(places: readonly Spread[], words: ReportWords): Block[] {
   const [first] = places;
   if (first === undefined) return [];
-  const limits = limitsText(first);
+  const limits = limitsText(first, words);
   const within = limits ?? first.unit;
   const title = `${first.name}${within === '' ? '' : `: ${within}`}`;
   const chart: Chart = {
-    label: `Drawing of the readings of ${first.name} in every build, with a stroke at the mean of each place; the table says the same in figures`,
+    label: fill(words.spreadDrawing, {name: first.name}),
     limits: first,
     places: Math.max(
       0,
       ...[first.least, first.most].flatMap((end) => (end === undefined ? [] : [decimals(end)])),
     ),
     rows: places.map(({place, values, mean}) => ({
-      name: place || 'reading',
+      name: place || words.oneReading,
       mean,
       points: values.map(({value}) => ({value, verdict: verdictOf(value, first) ?? 'unjudged'})),
     })),
@@ -45,8 +48,8 @@ function groupPart(places: readonly Spread[]): Block[] {
     const {smallest, mean, largest, deviation, places: digits} = figuresOf(one);
     const values = one.values.map(({build, value}) => `${build}: ${plain(value, digits)}`);
     const figures = [String(one.values.length), smallest, mean, largest, deviation ?? '–'];
-    return [one.place || 'reading', ...figures.map(figure), values.join(', ')];
+    return [one.place || words.oneReading, ...figures.map(figure), values.join(', ')];
   });
-  const heads = ['Place', 'n', 'Least', 'Mean', 'Most', 'Deviation', 'Builds'];
+  const heads = [words.place, 'n', words.least, words.mean, words.most, words.deviation, words.builds];
   return part(3, title, [{type: 'chart', chart}, ...table(heads, rows)]);
 }

@@ -3,30 +3,32 @@ import {documentDate, type Print, paperName} from '../print/document.js';
 import {fitted, type Running} from '../print/running.js';
 import {svgText} from '../print/svg.js';
 import type {Paper} from '../spec/model.js';
+import {fill} from '../text/fill.js';
 import {printable} from '../text/printable.js';
 import {chartNode} from './chart.js';
 import type {Block, Cell, Table} from './page.js';
 import {remarksOf, reportPage} from './page-report.js';
 import type {BuildReport, ReadingsReport} from './report.js';
-import {answeredText, counted, titleOf} from './text.js';
+import {answeredText, titleOf} from './text.js';
+import {counted, ENGLISH, type ReportWords} from './words.js';
 
-export function reportPrint(report: ReadingsReport, paper: Paper): Print {
-  const {title, overview, key, content} = reportPage(report);
+export function reportPrint(report: ReadingsReport, paper: Paper, words: ReportWords = ENGLISH): Print {
+  const {title, overview, key, content} = reportPage(report, words);
   const {builds} = report;
   const until = builds.flatMap(({sheets}) => sheets.flatMap(({last}) => last ?? [])).sort();
   const day = until.at(-1)?.slice(0, 10) ?? '';
   return {
     template: 'report',
     data: {
-      words: WORDS,
+      words: {language: words.language, page: words.page},
       paper: paperName(paper),
-      running: fitted(runningOf(builds)),
-      foot: day === '' ? '' : `${WORDS.until} ${day}`,
+      running: fitted(runningOf(builds, words)),
+      foot: day === '' ? '' : `${words.until} ${day}`,
       title: printable(title),
       authors: [],
       date: documentDate(day),
       long: false,
-      ...headOf(builds, day),
+      ...headOf(builds, day, words),
       says: [key],
       overview: builds.length > 1 ? overview.flatMap(printBlock) : [],
       content: content.flatMap(printBlock),
@@ -34,20 +36,14 @@ export function reportPrint(report: ReadingsReport, paper: Paper): Print {
   };
 }
 
-const WORDS = {
-  language: 'en',
-  page: 'Page {number} of {of}',
-  until: 'Entries until',
-};
-
-function runningOf(builds: readonly BuildReport[]): Running {
+function runningOf(builds: readonly BuildReport[], words: ReportWords): Running {
   const [only, second] = builds;
-  const name = only && !second ? titleOf(only) : counted(builds.length, 'build');
-  return {left: {name: printable(name), rest: ''}, right: {name: 'Build report', rest: ''}};
+  const name = only && !second ? titleOf(only, words) : counted(builds.length, words.counts.builds);
+  return {left: {name: printable(name), rest: ''}, right: {name: words.report, rest: ''}};
 }
 
 /** The title block: one build by its numbers, several by how many there are. */
-function headOf(builds: readonly BuildReport[], day: string) {
+function headOf(builds: readonly BuildReport[], day: string, words: ReportWords) {
   const [only, second] = builds;
   const cell = (label: string, text: string | undefined, width: number) => ({
     label,
@@ -56,24 +52,25 @@ function headOf(builds: readonly BuildReport[], day: string) {
     digits: false,
   });
   const sums = [
-    cell('Wrong', counted(remarksOf(builds, 'error'), 'error'), 4),
-    cell('To look at', counted(remarksOf(builds, 'warning'), 'warning'), 4),
-    cell(WORDS.until, day || '–', 4),
+    cell(words.wrong, counted(remarksOf(builds, 'error'), words.counts.errors), 4),
+    cell(words.toLookAt, counted(remarksOf(builds, 'warning'), words.counts.warnings), 4),
+    cell(words.until, day || '–', 4),
   ];
   const names = [...new Set(builds.map(({name}) => name))].join(', ');
-  const shared = {shop: printable(names), kind: 'Build report', notes: []};
+  const shared = {shop: printable(names), kind: words.report, notes: []};
   if (only === undefined || second) {
-    return {...shared, heading: `Build reports: ${counted(builds.length, 'build')}`, cells: sums};
+    const heading = fill(words.reportsOf, {builds: counted(builds.length, words.counts.builds)});
+    return {...shared, heading, cells: sums};
   }
   const {job, engineNumber} = only;
   const number = engineNumber ?? job;
   return {
     ...shared,
-    heading: number === undefined ? 'Build report' : `Engine ${printable(number)}`,
+    heading: number === undefined ? words.report : fill(words.engineOf, {number: printable(number)}),
     cells: [
-      cell('Engine number', engineNumber, 4),
-      cell('Job', job, 4),
-      cell('Boxes answered', answeredText(only), 4),
+      cell(words.engineNumber, engineNumber, 4),
+      cell(words.job, job, 4),
+      cell(words.boxesAnswered, answeredText(only, words), 4),
       ...sums,
     ],
   };

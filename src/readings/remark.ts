@@ -1,6 +1,8 @@
 /** How much each kind of remark weighs, and the words that several of them share. */
+import {fill} from '../text/fill.js';
 import {REMARK_NAMES, type Remark, type RemarkName} from './report.js';
 import type {Limits} from './verdict.js';
+import type {ReportWords} from './words.js';
 
 /** An error is what keeps a build from being called well; a warning is for a person to look at. */
 const SEVERITY: Readonly<Record<RemarkName, Remark['severity']>> = {
@@ -43,12 +45,15 @@ export function inOrder(remarks: readonly Remark[]): Remark[] {
 }
 
 /** `0.0020–0.0035 in`, `at most 0.001 in`; undefined without limits. Both ends with the figures of the finer. */
-export function limitsText({least, most, unit}: Limits & {readonly unit: string}): string | undefined {
+export function limitsText(
+  {least, most, unit}: Limits & {readonly unit: string},
+  words: ReportWords,
+): string | undefined {
   const places = Math.max(...[least, most].map((end) => (end === undefined ? 0 : decimals(end))));
   const ends = least !== undefined && most !== undefined;
   if (ends) return withUnit(`${plain(least, places)}–${plain(most, places)}`, unit);
-  if (most !== undefined) return withUnit(`at most ${plain(most, places)}`, unit);
-  return least === undefined ? undefined : withUnit(`at least ${plain(least, places)}`, unit);
+  if (most !== undefined) return withUnit(fill(words.atMost, {most: plain(most, places)}), unit);
+  return least === undefined ? undefined : withUnit(fill(words.atLeast, {least: plain(least, places)}), unit);
 }
 
 export function withUnit(text: string, unit: string): string {
@@ -67,9 +72,9 @@ export function decimals(value: number): number {
 }
 
 /** `front, centre and 3 more`. */
-export function few(words: readonly string[], most = 4, between = ', '): string {
-  if (words.length <= most + 1) return words.join(between);
-  return `${words.slice(0, most).join(between)} and ${words.length - most} more`;
+export function few(texts: readonly string[], {andMore}: ReportWords, most = 4, between = ', '): string {
+  if (texts.length <= most + 1) return texts.join(between);
+  return fill(andMore, {list: texts.slice(0, most).join(between), count: texts.length - most});
 }
 
 /** `2026-03-01 09:30`: to the minute is what people remember. Whoever prints it says that it is UTC. */

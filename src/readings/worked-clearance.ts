@@ -5,17 +5,23 @@
 import {limitsOf, si} from '../quantity/convert.js';
 import {itemsOfKind} from '../spec/items.js';
 import type {Fit, Item, Specification} from '../spec/model.js';
+import {fill} from '../text/fill.js';
 import {bearingClearance} from '../trade/bearing-clearance.js';
 import type {ReadingLine} from './report.js';
+import type {ReportWords} from './words.js';
 import {type Found, foundAt, sizesOf, sizesText} from './worked-line.js';
 
 /**
  * From the last readings of the whole build. Several sizes of one surface at one place (across and along, front and
  * rear) give the smallest and the largest clearance.
  */
-export function clearancesOf(lines: readonly ReadingLine[], spec: Specification): Found[] {
+export function clearancesOf(
+  lines: readonly ReadingLine[],
+  spec: Specification,
+  words: ReportWords,
+): Found[] {
   const sizes = sizesBySurface(lines, spec);
-  return itemsOfKind(spec, 'fit').flatMap((fit) => ofFit(fit, sizes, lines));
+  return itemsOfKind(spec, 'fit').flatMap((fit) => ofFit(fit, sizes, lines, words));
 }
 
 type Sizes = ReadonlyMap<string, readonly ReadingLine[]>;
@@ -48,13 +54,13 @@ function surfaceSized(fit: Item | undefined, spec: Specification): string | unde
   return near ? surface.id : undefined;
 }
 
-function ofFit(fit: Fit, sizes: Sizes, lines: readonly ReadingLine[]): Found[] {
+function ofFit(fit: Fit, sizes: Sizes, lines: readonly ReadingLine[], words: ReportWords): Found[] {
   const [one, other, third] = fit.between.map(({value}) => sizes.get(value));
   if (one === undefined || other === undefined || third !== undefined) return [];
   const places = fit.at.length === 0 ? [''] : fit.at;
   return places.flatMap((place) => {
     const read = lines.findLast((line) => line.item === fit.id && line.place === place);
-    return read === undefined ? [] : ofPlace(read, at(one, place), at(other, place));
+    return read === undefined ? [] : ofPlace(read, at(one, place), at(other, place), words);
   });
 }
 
@@ -62,18 +68,19 @@ function at(sizes: readonly ReadingLine[], place: string): readonly ReadingLine[
   return sizes.filter((line) => line.place === place);
 }
 
-function ofPlace(read: ReadingLine, one: readonly ReadingLine[], other: readonly ReadingLine[]): Found[] {
+function ofPlace(
+  read: ReadingLine,
+  one: readonly ReadingLine[],
+  other: readonly ReadingLine[],
+  words: ReportWords,
+): Found[] {
   // The larger is the bore; of a press fit the difference is then its interference, as its limits state it.
   const [journal, bore] = largestOf(one) < largestOf(other) ? [one, other] : [other, one];
   const result = bearingClearance([{place: read.place, journal: [sizesOf(journal)], bore: [sizesOf(bore)]}]);
   const [clearance] = result.ok ? result.result.places : [];
-  return clearance === undefined
-    ? []
-    : foundAt(read, {
-        least: clearance.least,
-        most: clearance.most,
-        from: `${sizesText(bore)} less ${sizesText(journal)}`,
-      });
+  if (clearance === undefined) return [];
+  const from = fill(words.lessOf, {bores: sizesText(bore), journals: sizesText(journal)});
+  return foundAt(read, {least: clearance.least, most: clearance.most, from}, words);
 }
 
 function largestOf(lines: readonly ReadingLine[]): number {

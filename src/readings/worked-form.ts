@@ -1,18 +1,25 @@
 /** Taper and out-of-round worked out from single sizes, where the specification says of which fits they are. */
 import {itemsOfKind} from '../spec/items.js';
 import type {Fit, Specification} from '../spec/model.js';
+import {fill} from '../text/fill.js';
 import {formOf} from '../trade/roundness.js';
 import type {ReadingLine} from './report.js';
+import type {ReportWords} from './words.js';
 import {type Found, foundAt, sizesOf, sizesText} from './worked-line.js';
 
 /** From the last readings of the whole build; nothing at a place where one of the sizes was not read. */
-export function formsOf(lines: readonly ReadingLine[], spec: Specification): Found[] {
+export function formsOf(lines: readonly ReadingLine[], spec: Specification, words: ReportWords): Found[] {
   return itemsOfKind(spec, 'fit').flatMap((fit) =>
-    (fit.at.length === 0 ? [''] : fit.at).flatMap((place) => atPlace(fit, place, lines)),
+    (fit.at.length === 0 ? [''] : fit.at).flatMap((place) => atPlace(fit, place, lines, words)),
   );
 }
 
-function atPlace({id, taperOf, outOfRoundOf}: Fit, place: string, lines: readonly ReadingLine[]): Found[] {
+function atPlace(
+  {id, taperOf, outOfRoundOf}: Fit,
+  place: string,
+  lines: readonly ReadingLine[],
+  words: ReportWords,
+): Found[] {
   const of = [...taperOf, ...outOfRoundOf];
   const last = (item: string) =>
     lines.findLast((line) => line.item === item && line.place === place && line.rounds.length > 0);
@@ -25,9 +32,6 @@ function atPlace({id, taperOf, outOfRoundOf}: Fit, place: string, lines: readonl
   if ('ok' in form) return [];
   const difference = form.taper ?? form.outOfRound;
   if (difference === undefined) return [];
-  return foundAt(read, {
-    least: difference,
-    most: difference,
-    from: `largest less smallest of ${sizesText(sources)}`,
-  });
+  const from = fill(words.differenceOf, {sizes: sizesText(sources)});
+  return foundAt(read, {least: difference, most: difference, from}, words);
 }

@@ -2,9 +2,11 @@
 import {convert, decimalStep} from '../quantity/convert.js';
 import type {Quantity, Unit} from '../quantity/model.js';
 import {findUnit} from '../quantity/units.js';
+import {fill} from '../text/fill.js';
 import {decimals, limitsText, plain, remark, withUnit} from './remark.js';
 import type {ReadingLine, Remark, Worked} from './report.js';
 import {verdictOf} from './verdict.js';
+import type {ReportWords} from './words.js';
 
 export interface Found {
   readonly line: Worked;
@@ -15,6 +17,7 @@ export interface Found {
 export function foundAt(
   read: ReadingLine,
   {least: low, most: high, from}: {readonly least: Quantity; readonly most: Quantity; readonly from: string},
+  words: ReportWords,
 ): Found[] {
   const to = findUnit(read.unit);
   if (to?.dimension !== 'length') return [];
@@ -28,7 +31,7 @@ export function foundAt(
     from,
     state: verdicts.includes(undefined) ? 'unjudged' : verdicts.includes('out') ? 'out' : 'in',
   };
-  return line.state === 'out' ? [{line, remark: wrong(read, line)}] : [{line}];
+  return line.state === 'out' ? [{line, remark: wrong(read, line, words)}] : [{line}];
 }
 
 /** Ten figures drop the noise of the conversion. */
@@ -36,11 +39,16 @@ function inUnit(length: Quantity, to: Unit): number {
   return Number(convert(length, to).value.toPrecision(10));
 }
 
-function wrong({sheet, step, rounds, unit}: ReadingLine, line: Worked): Remark {
+function wrong({sheet, step, rounds, unit}: ReadingLine, line: Worked, words: ReportWords): Remark {
   const {item, place, name} = line;
   const last = rounds.at(-1);
-  const direct = last ? `, and ${withUnit(last.value, unit)} was read` : '';
-  const says = `works out at ${spanText(line)} (${line.from}); limits ${limitsText(line)}${direct}`;
+  const {worksOut, worksOutRead} = words.remarks;
+  const says = fill(last ? worksOutRead : worksOut, {
+    span: spanText(line),
+    from: line.from,
+    limits: limitsText(line, words) ?? '',
+    read: withUnit(last?.value ?? '', unit),
+  });
   const message = `${name}${place === '' ? '' : `, ${place}`}: ${says}`;
   return remark('works-out-wrong', {sheet, step, item, ...(place !== '' && {place}), message});
 }

@@ -10,8 +10,8 @@ import type {Figure, Row, SheetBlock, SheetSection} from './model.js';
 import {proseNodes} from './prose.js';
 import type {Words} from './words.js';
 
-/** The `at`th section. What stands between two steps parts its table in two. */
-export function stepSection(section: SheetSection, at: number, words: Words): Element {
+/** The `at`th section, whose end holds `signOff` where it is given. What stands between two steps parts its table in two. */
+export function stepSection(section: SheetSection, at: number, words: Words, signOff?: Element): Element {
   const id = `section-${at + 1}`;
   const groups = grouped(section.content);
   const lastRows = groups.findLastIndex((group) => group.rows.length > 0);
@@ -26,7 +26,7 @@ export function stepSection(section: SheetSection, at: number, words: Words): El
         : [
             rowTable(
               rows,
-              index === lastRows ? {title: section.title, key: sectionKey(at)} : undefined,
+              index === lastRows ? {title: section.title, key: sectionKey(at), signOff} : undefined,
               title,
               words,
             ),
@@ -84,6 +84,7 @@ function rowTable(rows: readonly Row[], ends: End | undefined, label: string, wo
 interface End {
   readonly title: string;
   readonly key: string;
+  readonly signOff: Element | undefined;
 }
 
 interface Standing {
@@ -142,24 +143,19 @@ function rowLines(row: Row, words: Words): Element[] {
   ];
 }
 
-function sectionEnd({title, key}: End, words: Words): Element {
+/** A browser lets no page begin between the last step and this; it parts what stands below a table from it. */
+function sectionEnd({title, key, signOff}: End, words: Words): Element {
   const says = title === '' ? words.sectionDone : `${words.sectionDone}: ${title}`;
-  return h(
-    'tbody.section-end',
-    h(
-      'tr',
-      h(
-        'td',
-        {colSpan: 5},
-        h('p.end', [
-          box('large', key),
-          h('span.title', says),
-          h('span', [`${words.initials} `, line('name', {by: key})]),
-          h('span', [`${words.date} `, line('name', {at: key})]),
-        ]),
-      ),
-    ),
-  );
+  const end = h('p.end', [
+    box('large', key),
+    h('span.title', says),
+    h('span', [`${words.initials} `, line('name', {by: key})]),
+    h('span', [`${words.date} `, line('name', {at: key})]),
+  ]);
+  return h('tbody.section-end', [
+    h('tr', h('td', {colSpan: 5}, end)),
+    ...(signOff === undefined ? [] : [h('tr.sign-off', h('td', {colSpan: 5}, signOff))]),
+  ]);
 }
 
 /** Anything between steps or below a step's first line. */

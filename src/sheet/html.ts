@@ -10,7 +10,7 @@ import {closing, waiverTable} from './html-signs.js';
 import {CLOSING} from './keys.js';
 import type {Sheet, SheetSection} from './model.js';
 import {TABLET_STYLE} from './tablet-style.js';
-import {fill} from './words.js';
+import {fill, type Words} from './words.js';
 
 export interface HtmlOptions {
   /** The text of the script by which the sheet can be filled in on a tablet; left out, it is for paper alone. */
@@ -33,7 +33,6 @@ export function sheetHtml(sheet: Sheet, {script}: HtmlOptions = {}): string {
     body: [
       header(sheet),
       h('main', content(sheet)),
-      closing(words.closing, words.closingText, words, CLOSING),
       ...(script === undefined ? [] : scriptNodes(sheet, script)),
     ],
     ...(script === undefined ? {} : {active: {script, style: TABLET_STYLE}}),
@@ -61,17 +60,36 @@ function header({head, words}: Sheet): Element {
 }
 
 function content(sheet: Sheet): ElementContent[] {
-  const {words} = sheet;
-  const sections = sheet.sections.map((section, at) => stepSection(section, at, words));
+  const {words, waivers} = sheet;
+  const signOff = closing(words.closing, words.closingText, words, CLOSING);
+  const isLast = (at: number) => at === sheet.sections.length - 1 && waivers.length === 0;
+  const held = (section: SheetSection, at: number) => isLast(at) && endsWithSteps(section);
+  const sections = sheet.sections.map((section, at) =>
+    stepSection(section, at, words, held(section, at) ? signOff : undefined),
+  );
   const opening =
     sheet.sections[0] !== undefined && isOpening(sheet.sections[0]) ? sections.splice(0, 1) : [];
   return [
     ...opening,
     beforeSection(sheet.before, words),
     ...sections,
-    ...(sheet.waivers.length === 0 ? [] : [waiverTable(sheet.waivers, words)]),
+    ...(sheet.sections.some(held) ? [] : [signedBelow(waivers, signOff, words)]),
   ];
 }
+
+/** The sign-off stands never alone: the last step holds it, and where there are waivers they do. */
+function endsWithSteps({content: blocks}: SheetSection): boolean {
+  return blocks.at(-1)?.type === 'row';
+}
+
+function signedBelow(waivers: Sheet['waivers'], signOff: Element, words: Words): Element {
+  if (waivers.length === 0) return signOff;
+  const className = waivers.length > TOGETHER ? [] : ['together'];
+  return h('div', {className}, [waiverTable(waivers, words), signOff]);
+}
+
+/** So many waivers leave room for the sign-off on one page. */
+const TOGETHER = 8;
 
 /** What the author says before the first step is read before anything is laid out. */
 export function isOpening({title, content}: SheetSection): boolean {

@@ -2,12 +2,9 @@
 import type {Signal} from '../procedure/model.js';
 import type {Verb} from '../procedure/verbs.js';
 
-export type Words = typeof ENGLISH;
+export {fill} from '../text/fill.js';
 
-/** Puts values into the `{holes}` of a phrase; a hole without a value stays as it is. */
-export function fill(phrase: string, values: Readonly<Record<string, string | number>>): string {
-  return phrase.replace(/\{([a-z]+)\}/g, (hole, name: string) => String(values[name] ?? hole));
-}
+export type Words = typeof ENGLISH;
 
 const verbs: Record<Verb, string> = {
   clean: 'Clean',

@@ -325,7 +325,7 @@ export const SEVERITIES = ['error', 'warning', 'information', 'off'] as const;
 
 export type Severity = (typeof SEVERITIES)[number];
 
-/** BCP 47 tags of the languages that sheets are printed in; the first where a shop names none. */
+/** BCP 47 tags of the languages that sheets and reports are printed in; the first where a shop names none. */
 export const LANGUAGE_TAGS = ['en', 'de'] as const;
 
 export type Language = (typeof LANGUAGE_TAGS)[number];
@@ -343,7 +343,7 @@ export interface Shop {
   readonly paper: Paper;
   /** Which system is printed first. */
   readonly units: (typeof SYSTEMS)[number];
-  /** In which language the sheets are printed. */
+  /** In which language sheets and build reports are printed. */
   readonly language: Language;
   readonly severity: ReadonlyMap<string, Located<Severity>>;
   readonly where: Where;

@@ -9,7 +9,7 @@ import {loadBook} from '../../src/host/load.js';
 import type {Asked} from '../../src/readings/judge.js';
 import {readCsv} from '../help/csv.js';
 import {type Sample, sampleRecord} from '../help/record.js';
-import {smallBook} from '../host/small-book.js';
+import {SHOP, smallBook} from '../host/small-book.js';
 import {temporaryFolder} from '../host/temporary.js';
 import {wmark} from './run.js';
 
@@ -32,6 +32,10 @@ function written({sheets}: Asked, sample: Sample): string {
   );
 }
 
+function german() {
+  return smallBook({'book/shop.yaml': SHOP.replace('Small Works', 'Small Works, language: de')});
+}
+
 describe('a small book', () => {
   async function folderWith(files: (asked: Asked) => Readonly<Record<string, string>>) {
     const folder = await temporaryFolder(smallBook());
@@ -47,6 +51,21 @@ describe('a small book', () => {
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(/^Small engine, engine number N7\n1 of 1 sheet judged; (\d+) of \1 boxes answered\n/);
     expect(out).toMatch(/\n0 errors, 0 warnings\n$/);
+  });
+
+  test('of a German shop, in German but for the keys', async () => {
+    const folder = await temporaryFolder(german());
+    const answer: Sample['answer'] = ({key}, usual) => (key === '2:done' ? undefined : usual);
+    const record = written(await askedIn(join(folder, 'book')), {seed: 1, answer});
+    const all = await temporaryFolder({...german(), '7.record.json': record});
+    const as = (form: string) => wmark(all, 'readings', '7.record.json', '--book', 'book', '--as', form).out;
+    expect(as('text')).toContain(
+      '  plug, Schritt 2: Fehler: nicht ausgefüllt: Drive the plug in  [missing]\n',
+    );
+    expect(as('html')).toContain('<html lang="de">');
+    const [build] = JSON.parse(as('json')).builds;
+    expect(build.remarks[0]).toMatchObject({name: 'missing', severity: 'error', sheet: 'plug', step: '2'});
+    expect(as('csv')).toMatch(/^"engine","build","job","engine number","sheet"/);
   });
 
   test('something missing', async () => {

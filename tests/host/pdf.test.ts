@@ -14,6 +14,7 @@ import type {Paper} from '../../src/spec/model.js';
 import {book} from '../help/example.js';
 import {type PdfPage, pageWith, readPdf, readPdfDocument, readTagged} from '../help/pdf.js';
 import {ATTACKS, hardBook, hostileBook} from '../sheet/hard.js';
+import {ENDINGS, LENGTHS, ofLength} from '../sheet/of-length.js';
 import {trialBook} from '../sheet/trial.js';
 
 let make: PdfMaker;
@@ -109,22 +110,8 @@ describe.each(['A4', 'Letter'] as const)('on %s paper', (paper) => {
   });
 });
 
-/** Procedures of every length about a page, so that in some the sign-off is the first that has no room. */
-const LENGTHS = Array.from({length: 22}, (_, at) => at + 20);
-
-function ofLength(steps: number, more = ''): Book {
-  const list = Array.from({length: steps}, (_, at) => `${at + 1}. Clean it. step${at + 1}x \`clean: face\``);
-  return book({
-    engine: 'parts:\n  block: {given: true}\nsurfaces:\n  face: {on: block, assembly: dry}\n',
-    procedures: {'one.md': `\n## Steps\n\n${list.join('\n')}${more}\n`},
-  });
-}
-
 describe('the sign-off stands never alone', () => {
-  test.each([
-    ['with the last step', '', (steps: number) => `step${steps}x`],
-    ['with the waivers', ' `waive: clean-first because it stays on`', () => 'Waivers'],
-  ])('%s', async (_, more, word) => {
+  test.each(ENDINGS)('%s', async (_, more, word) => {
     const pages = new Set<number>();
     for (const steps of LENGTHS) {
       const {bytes} = sheetPdf(compiled(ofLength(steps, more)));

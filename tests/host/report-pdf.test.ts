@@ -4,6 +4,7 @@ import {beforeAll, describe, expect, test} from 'vitest';
 import {type Pdf, type PdfMaker, pdfMaker} from '../../src/host/pdf.js';
 import {buildsOf} from '../../src/readings/builds.js';
 import {judgeBuild} from '../../src/readings/judge.js';
+import {LANGUAGES} from '../../src/readings/languages.js';
 import {reportPrint} from '../../src/readings/print.js';
 import type {BuildRecord} from '../../src/readings/record.js';
 import type {ReadingsReport} from '../../src/readings/report.js';
@@ -115,6 +116,22 @@ describe('the document', () => {
   });
 });
 
+test('is printed in the language that is asked for, and says so', async () => {
+  const pdf = make(() => reportPrint(TWO, 'A4', LANGUAGES.de), []);
+  if (!pdf.ok) throw new Error(pdf.says);
+  expect(await readPdfDocument(pdf.bytes)).toMatchObject({language: 'de', title: 'Montageberichte'});
+  const text = await textOf(pdf);
+  for (const words of [
+    'Seite 1 von',
+    '2 Montagen',
+    'Einträge bis',
+    'Streuung über die Montagen',
+    'Prüfziffer',
+  ])
+    expect(text).toContain(words);
+  expect(text).not.toMatch(/Build report|Entries until|Spread over|Who witnessed/);
+});
+
 test('what is wrong is met first, then the readings, signatures and seals', async () => {
   const said = (await readTagged(pdfOf(ONE).bytes))
     .map(({text}) => text)
@@ -122,7 +139,7 @@ test('what is wrong is met first, then the readings, signatures and seals', asyn
     .replace(/\s+/g, ' ');
   const order = [
     '33 of 34',
-    'end play: 0.0081 in (AB, 2026-03-02 08:50); limits 0.004–0.008 in',
+    'end play: 0.0081 in (AB, 2026-03-02 08:50 UTC); limits 0.004–0.008 in',
     'not answered: Write down engine number',
     'end play: 0.004–0.008 in',
     '0.0081 in out AB, 2026-03-02 08:50',

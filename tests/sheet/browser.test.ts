@@ -12,6 +12,7 @@ import type {Paper} from '../../src/spec/model.js';
 import {openBrowser} from '../help/browser.js';
 import {type PdfPage, readPdf} from '../help/pdf.js';
 import {hardBook, hostileBook} from './hard.js';
+import {ENDINGS, LENGTHS, ofLength} from './of-length.js';
 import {trialBook} from './trial.js';
 
 let browser: Browser;
@@ -165,6 +166,21 @@ describe.each(['A4', 'Letter'] as const)('on %s paper', (paper) => {
     const pages = await printed(coverOf(trialBook, paper));
     expect(pages[0]?.text).toContain('Camshaft, crankshaft and head');
     expect(pages.at(-1)?.text).toContain(`Page ${pages.length} of ${pages.length}`);
+  });
+});
+
+describe('the sign-off stands never alone', () => {
+  test.each(ENDINGS)('%s', async (_, more, word) => {
+    const on = new Set<number>();
+    for (const steps of LENGTHS) {
+      const pages = await printed(sheetOf(ofLength(steps, more)));
+      const pageOf = (said: string) => pages.findIndex(({text}) => text.includes(said));
+      const page = pageOf('Sign-off');
+      expect(pageOf(word(steps)), `${steps} steps`).toBe(page);
+      expect(pageOf('Checked by'), `${steps} steps`).toBe(page);
+      on.add(page);
+    }
+    expect(on.size).toBeGreaterThan(1);
   });
 });
 

@@ -75,7 +75,7 @@ export const shopFile = z
         language: z
           .enum(LANGUAGE_TAGS)
           .describe(
-            'Language of the words that a sheet prints by itself: English (en, where it is left out) or German (de).',
+            'Language of the words that a sheet or build report prints by itself: English (en, where it is left out) or German (de).',
           )
           .optional(),
       })

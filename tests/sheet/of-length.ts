@@ -1,0 +1,21 @@
+/** Sheets of every length about a page, so that in some the sign-off is the first that has no room. */
+import type {Book} from '../../src/build/book.js';
+import {book} from '../help/example.js';
+
+/** How many steps: more than a page of them, and nearer together than the sign-off is high. */
+export const LENGTHS: readonly number[] = [20, 23, 26, 29, 32, 35, 38];
+
+/** What stands below the last step, and words of what the sign-off must share a page with. */
+export const ENDINGS: readonly (readonly [string, string, (steps: number) => string])[] = [
+  ['with the last step', '', (steps) => `step${steps}x`],
+  ['with the waivers', ' `waive: clean-first because it stays on`', () => 'Waivers'],
+];
+
+/** A book of one procedure of so many steps of a line each. */
+export function ofLength(steps: number, more = ''): Book {
+  const list = Array.from({length: steps}, (_, at) => `${at + 1}. Clean it. step${at + 1}x \`clean: face\``);
+  return book({
+    engine: 'parts:\n  block: {given: true}\nsurfaces:\n  face: {on: block, assembly: dry}\n',
+    procedures: {'one.md': `\n## Steps\n\n${list.join('\n')}${more}\n`},
+  });
+}
