@@ -106,7 +106,10 @@ describe.each<[title: string, engine: string, ...told: Told[]]>([
     LIP,
     [['install: camshaft', 'clean: bores', 'lube: bores with assembly-lube'], []],
     [['install: camshaft'], ['lube-first: bores ends the build without its lubricant with assembly-lube']],
-    [['install: camshaft', 'clean: bores', 'lube: bores with assembly-lube', 'clean: bores'], ['lube-first: bores ends the build without its lubricant with assembly-lube']],
+    [
+      ['install: camshaft', 'clean: bores', 'lube: bores with assembly-lube', 'clean: bores'],
+      ['lube-first: bores ends the build without its lubricant with assembly-lube'],
+    ],
   ],
   [
     'a joint that is sealed',

@@ -21,6 +21,7 @@ const PROSE = [
   'caution-moved',
   'inserted-steps',
   'known',
+  'numbers-read',
   'page',
   'prose',
   'prose-exact',
