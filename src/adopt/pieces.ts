@@ -7,7 +7,7 @@ import type {Span} from '../text/source.js';
  */
 export function piecesOf(text: string, {start: after, end}: Span): readonly string[] {
   const clause = text.slice(after, end);
-  for (const {index, 0: joint} of clause.matchAll(/,?\s+and\s+(?!an?\s)/g)) {
+  for (const {index, 0: joint} of clause.matchAll(/,? and (?!an? )/g)) {
     const [first, second] = [clause.slice(0, index), clause.slice(index + joint.length)];
     if (!SAME_WAY.some((word) => word.test(first) && word.test(second) && !opens(word, second))) continue;
     const from = after + index;

@@ -97,16 +97,26 @@ function refused(says: string): Failure {
   return {ok: false, says: `the PDF could not be made: ${says}`, hint: 'print the HTML from a browser'};
 }
 
-/** The characters of the texts that the compiler says no font can show; it quotes them as Rust does, escaped twice. */
+/**
+ * The characters of the texts that the compiler says no font can show; it quotes them as Rust does, escaped twice. What
+ * it quotes may be a cluster, a figure with a frame around it: the figure is not to blame, and stands in values too.
+ */
 function charactersNamed(message: string): string[] {
   const quoted = between(message, 'the text `\\"', '\\"` could not be displayed');
   const disallowed = between(message, 'disallowed codepoint `\\"', '\\"`');
-  return [...quoted, ...disallowed].flatMap((text) => [
-    ...text.replace(/\\{1,4}u\{([0-9a-f]{1,6})\}/g, (_, code: string) =>
-      String.fromCodePoint(Number.parseInt(code, 16)),
-    ),
-  ]);
+  return [...quoted, ...disallowed].flatMap((text) => {
+    const characters = [
+      ...text.replace(/\\{1,4}u\{([0-9a-f]{1,6})\}/g, (_, code: string) =>
+        String.fromCodePoint(Number.parseInt(code, 16)),
+      ),
+    ];
+    const strange = characters.filter((character) => !OURS.test(character));
+    return strange.length > 0 ? strange : characters;
+  });
 }
+
+/** Letters, figures and marks that the fonts of the tool have for certain: ASCII, Latin, Greek, Cyrillic. */
+const OURS = /^[ -~\u00A1-\u02AF\u0391-\u03C9\u0410-\u044F]$/;
 
 /** What stands between each opening and the closing that comes before the next opening. */
 function between(message: string, opening: string, closing: string): string[] {

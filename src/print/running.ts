@@ -52,9 +52,14 @@ export function shortened(text: string, room: number): string {
   return `${(end > kept.length / 2 ? kept.slice(0, end) : kept).trimEnd()}…`;
 }
 
-/** Ideographs and their like, from U+1100 on, are about twice as wide as letters. */
+/**
+ * Behind Latin, Greek and Cyrillic come ideographs, about twice as wide as letters, and whatever no font has: the frame
+ * that stands for it is as wide.
+ */
 function widthOf(text: string): number {
   let width = 0;
-  for (const character of text) width += (character.codePointAt(0) ?? 0) >= 0x1100 ? 2 : 1;
+  for (const character of text) width += (character.codePointAt(0) ?? 0) >= LAST_LETTERS ? 2 : 1;
   return width;
 }
+
+const LAST_LETTERS = 0x0530;

@@ -73,7 +73,9 @@ function missing(sheet: string, open: readonly Box[], words: ReportWords): Remar
 
 /** The box of a step is called by the whole text of the step, of which the beginning is enough. */
 function short(label: string): string {
-  return label.length > SHORT ? `${label.slice(0, SHORT).replace(/[.\s]+$/, '')}…` : label.replace(/\.$/, '');
+  return label.length > SHORT
+    ? `${label.slice(0, SHORT).replace(/[.\s]{1,60}$/, '')}…`
+    : label.replace(/\.$/, '');
 }
 
 const SHORT = 60;

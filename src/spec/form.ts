@@ -178,7 +178,7 @@ function badName(context: Context, path: Path, what: 'key' | 'value'): Problem {
   const written = what === 'key' ? String(path.at(-1)) : scalarText(place.value);
   const where = (what === 'key' ? place.key : undefined) ?? valueWhere(context, path);
   const says = `${written} is not a kebab-case name: lower-case letters, digits and single hyphens`;
-  const several = written.split(/\s*,\s*|\s+and\s+/).map(kebabOf);
+  const several = written.split(/,| and /).map(kebabOf);
   if (what === 'value' && several.length > 1 && path.includes('lock'))
     return problem(path, {where, says, hint: `write several as a list: [${several.join(', ')}]`});
   const kebab = kebabOf(written);

@@ -223,13 +223,10 @@ test('on paper: a sheet, a cover and a report come out', async () => {
     if (!pdf.ok) throw new Error(pdf.says);
     const pages = await readPdf(pdf.bytes);
     expect(pages).toHaveLength(pdf.pages);
-    // FIXME: a running head of frames (▯, for what no font has) is wider than it is reckoned, and runs off the page.
-    const outside = pages.flatMap(({pieces, width: wide, height}) =>
-      pieces.filter(
-        ({text, x, y, width}) => text.trim() !== '' && y < height - 60 && (x < 0 || x + width > wide),
-      ),
+    const outside = pages.flatMap(({pieces, width: wide}) =>
+      pieces.filter(({text, x, width}) => text.trim() !== '' && (x < 0 || x + width > wide)),
     );
-    expect(outside.map(({text}) => text)).toEqual([]);
+    expect(outside.map(({text, x, y}) => `${x} ${y} ${text}`)).toEqual([]);
   }
 });
 

@@ -11,7 +11,9 @@ export function setOrigin(uri: string): void {
 export function fileURLToPath(uri: string): string {
   if (origin === '' || originOf(uri) !== origin) throw new Error(`${uri} is no file of the workspace`);
   const path = decodeURIComponent(uri.slice(origin.length).replace(/[?#].*$/s, ''));
-  return path.length > 1 ? path.replace(/\/+$/, '') : path;
+  let end = path.length;
+  while (end > 1 && path[end - 1] === '/') end--;
+  return path.slice(0, end);
 }
 
 /** Nothing for what is no file of the workspace. */
