@@ -3,7 +3,7 @@ import type {Specification, Tool} from '../spec/model.js';
 import {readingNumber} from './number.js';
 import {few, limitsText, minuteUtc, plain, remark, withUnit} from './remark.js';
 import type {ReadingLine, Remark, Round} from './report.js';
-import {verdictOf} from './verdict.js';
+import {sideOf, verdictOf} from './verdict.js';
 
 export function readingRemarks(lines: readonly ReadingLine[], spec: Specification): Remark[] {
   return [...lines.flatMap(ofLine), ...gaugeRemarks(lines, spec)];
@@ -24,10 +24,10 @@ function standing(line: ReadingLine, last: Round): Remark[] {
   const read = `${readingOf(line, last)}${byWhom(last)}`;
   if (state === 'out' && last.accepted) {
     const {by, at, because} = last.accepted;
-    const says = `${read}; limits ${limitsText(line)}; accepted by ${by}, ${minuteUtc(at)}, because “${because}”`;
+    const says = `${read}; ${beyondOf(line, last)}; accepted by ${by}, ${minuteUtc(at)}, because “${because}”`;
     return [about(line, 'accepted', says)];
   }
-  if (state === 'out') return [about(line, 'out', `${read}; limits ${limitsText(line)}`)];
+  if (state === 'out') return [about(line, 'out', `${read}; ${beyondOf(line, last)}`)];
   if (state === 'unreadable') {
     return [
       about(
@@ -45,6 +45,12 @@ function standing(line: ReadingLine, last: Round): Remark[] {
   }
   const says = `${read} is within ${limits} by less than the gauge may be out, ±${withUnit(plain(doubt), unit)}`;
   return [about(line, 'near', `${says}, so it proves nothing; read it with a finer gauge`)];
+}
+
+/** "over its limits, 0.004–0.008 in". */
+function beyondOf(line: ReadingLine, {number}: Round): string {
+  const side = number === undefined ? undefined : sideOf(number, line);
+  return side === undefined ? `limits ${limitsText(line)}` : `${side} its limits, ${limitsText(line)}`;
 }
 
 /** Out in one round, and put right by a later one. */
