@@ -5,6 +5,7 @@ import type {Life} from '../build/story.js';
 import {factWords, tell} from '../build/tell.js';
 import {type Place, placeOf, textsOf} from '../host/places.js';
 import {placesOf} from '../spec/items.js';
+import {isTemporary} from '../spec/temporary.js';
 import {printable} from '../text/printable.js';
 
 export interface StoryJson {
@@ -21,6 +22,8 @@ export interface StoryJson {
   })[];
   /** What holds when the build is done, by place; '' for an item in one place only. */
   readonly end: readonly {readonly place: string; readonly facts: readonly string[]}[];
+  /** It is on the engine for a while only, and must be off when the build is done. */
+  readonly temporary: boolean;
 }
 
 export function storyJson({item, turns, end}: Life, book: Book): StoryJson {
@@ -38,26 +41,28 @@ export function storyJson({item, turns, end}: Life, book: Book): StoryJson {
       places: places.length === all.length ? [] : places,
       message: tell(kind, holds, action),
     })),
+    temporary: isTemporary(item, book.spec),
     end: all.map((place) => ({place, facts: end.get(place)?.map((kind) => factWords(kind, true)) ?? []})),
   };
 }
 
-export function storyText({item, name, kind, specified, turns, end}: StoryJson): string {
+export function storyText({item, name, kind, specified, turns, end, temporary}: StoryJson): string {
   const lines = [
     `${item}: ${name} (${kind})`,
     `    ${lead(specified)}: specified here`,
     ...turns.map((turn) => `    ${lead(turn)}: ${turn.message}${atPlaces(turn.places)}`),
     ...(turns.length === 0 ? ['    no step deals with it'] : []),
-    ...endLines(end),
+    ...endLines(end, temporary && turns.length > 0),
   ];
   return lines.map((line) => `${printable(line)}\n`).join('');
 }
 
 /** Places that end the same are told together. */
-function endLines(end: StoryJson['end']): string[] {
+function endLines(end: StoryJson['end'], mustBeOff: boolean): string[] {
   const byFacts = new Map<string, string[]>();
   for (const {place, facts} of end) {
-    const told = facts.length === 0 ? 'nothing done' : facts.join(', ');
+    const none = mustBeOff ? 'out again, as it must be' : 'nothing done';
+    const told = facts.length === 0 ? none : facts.join(', ');
     byFacts.set(told, [...(byFacts.get(told) ?? []), place]);
   }
   const alike = byFacts.size === 1;

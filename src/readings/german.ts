@@ -128,8 +128,11 @@ export const GERMAN: ReportWords = {
   builds: 'Montagen',
 
   remarks: {
-    out: '{read}; Grenzwerte {limits}',
-    accepted: '{read}; Grenzwerte {limits}; angenommen von {by}, {at}, weil „{because}“',
+    out: '{read}; {beyond}',
+    beyond: 'Grenzwerte {limits}',
+    over: 'über den Grenzwerten, {limits}',
+    under: 'unter den Grenzwerten, {limits}',
+    accepted: '{read}; {beyond}; angenommen von {by}, {at}, weil „{because}“',
     unreadable: '„{value}“ ist keine Zahl ({by}, {at}); noch einmal messen oder die Zahl allein schreiben',
     nearTenth:
       '{read} liegt im letzten Zehntel von {limits}, und wie weit das Messmittel abweichen kann, ist nicht bekannt; noch einmal mit einem messen, von dem es bekannt ist',

@@ -4,7 +4,7 @@ import {fill} from '../text/fill.js';
 import {readingNumber} from './number.js';
 import {few, limitsText, minuteUtc, plain, remark, withUnit} from './remark.js';
 import type {ReadingLine, Remark, Round} from './report.js';
-import {verdictOf} from './verdict.js';
+import {sideOf, verdictOf} from './verdict.js';
 import type {ReportWords} from './words.js';
 
 export function readingRemarks(
@@ -30,12 +30,13 @@ function standing(line: ReadingLine, last: Round, words: ReportWords): Remark[] 
   const {remarks} = words;
   const read = `${readingOf(line, last)}${byWhom(last)}`;
   const limits = limitsText(line, words) ?? '';
+  const beyond = fill(remarks[sideOf(last.number ?? Number.NaN, line) ?? 'beyond'], {limits});
   if (state === 'out' && last.accepted) {
     const {by, at, because} = last.accepted;
-    const says = fill(remarks.accepted, {read, limits, by, at: minuteUtc(at), because});
+    const says = fill(remarks.accepted, {read, beyond, by, at: minuteUtc(at), because});
     return [about(line, 'accepted', says)];
   }
-  if (state === 'out') return [about(line, 'out', fill(remarks.out, {read, limits}))];
+  if (state === 'out') return [about(line, 'out', fill(remarks.out, {read, beyond}))];
   if (state === 'unreadable') {
     const {value, by, at} = last;
     return [about(line, 'unreadable', fill(remarks.unreadable, {value, by, at: minuteUtc(at)}))];

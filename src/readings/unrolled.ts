@@ -46,13 +46,25 @@ export function unrolled(form: Form, answers: Answers): Form {
 export function roundsBegun({boxes}: Form, answers: Answers): (key: string) => number {
   const old = [...answers.values()].some(({history}) => history.some(({box}) => box.endsWith(':again')));
   const more = new Map<string, number>();
-  for (const {key, kind, ...box} of old ? [] : boxes) {
-    if (kind !== 'tick' || !('goesBack' in box) || box.goesBack === undefined || roundOf(box) > 1) continue;
+  for (const {keys, again} of old ? [] : loopsOf(boxes)) {
     let times = 0;
-    while (isAnswered(roundKey(key, times + 1), answers)) times++;
-    for (const one of times > 0 ? box.goesBack.boxes : []) more.set(one, (more.get(one) ?? 0) + times);
+    while (keys.some((key) => isAnswered(roundKey(key, times + 1), answers))) times++;
+    for (const one of times > 0 ? again : []) more.set(one, (more.get(one) ?? 0) + times);
   }
   return (key) => 1 + (more.get(key) ?? 0);
+}
+
+/** The ways back that bring the same boxes round share their rounds: any of them begins the next. */
+function loopsOf(boxes: readonly Box[]) {
+  const loops = new Map<string, {readonly keys: string[]; readonly again: readonly string[]}>();
+  for (const box of boxes) {
+    if (box.kind !== 'tick' || box.goesBack === undefined || roundOf(box) > 1) continue;
+    const name = JSON.stringify([box.goesBack.boxes[0], box.goesBack.boxes.at(-1)]);
+    const known = loops.get(name);
+    if (known) known.keys.push(box.key);
+    else loops.set(name, {keys: [box.key], again: box.goesBack.boxes});
+  }
+  return [...loops.values()];
 }
 
 /** What stands of a reading; undefined where there is none, or no limits. */

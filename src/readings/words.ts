@@ -146,8 +146,11 @@ export const ENGLISH = {
 
   // What is remarked.
   remarks: {
-    out: '{read}; limits {limits}',
-    accepted: '{read}; limits {limits}; accepted by {by}, {at}, because “{because}”',
+    out: '{read}; {beyond}',
+    beyond: 'limits {limits}',
+    over: 'over its limits, {limits}',
+    under: 'under its limits, {limits}',
+    accepted: '{read}; {beyond}; accepted by {by}, {at}, because “{because}”',
     unreadable: '"{value}" is no number ({by}, {at}); read it again, or write the number alone',
     nearTenth:
       '{read} is in the last tenth of {limits}, and how far its gauge may be out is not known; read it again with a gauge that is known',

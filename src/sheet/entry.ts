@@ -168,7 +168,7 @@ function boundsOf(limits: Amount, use: Use, context: Context): Bounds {
 }
 
 /** Limits as stated, else as specified; a word where the shop does not know them. */
-function limitsOf(use: Use, context: Context): Amount | string | undefined {
+export function limitsOf(use: Use, context: Context): Amount | string | undefined {
   const stated = clauseOf(use.tag, 'within')?.value;
   return stated?.type === 'amount' ? stated.amount : specifiedAmount(use, 'within', context.spec);
 }

@@ -133,6 +133,9 @@ function labelOf(verb: Verb, word: ClauseWord, context: Context): string {
 function itemFacts(use: Use, context: Context): Fact[] {
   const {tag, item} = use;
   const {words} = context;
+  if (item?.kind === 'part' && tag.verb === 'remove' && item.temporary) {
+    return [{label: words.temporary, text: wentIn(use, context)}];
+  }
   if (item?.kind === 'part' && tag.verb === 'install') {
     return [
       ...(item.turning ? [{label: words.how, text: words.turning}] : []),
@@ -165,6 +168,17 @@ function comesOut({tag, target}: Use, {steps, words}: Context): string {
       tags.some(({verb, targets}) => verb === 'remove' && targets.some(({id}) => id === target.id)),
     );
   return step === undefined ? words.comesOut : fill(words.comesOutAt, {number: step.number});
+}
+
+/** Where in this procedure what comes out now was put in for a while. */
+function wentIn({tag, target}: Use, {steps, words}: Context): string {
+  const at = steps.findIndex(({tags}) => tags.includes(tag));
+  const step = steps
+    .slice(0, at + 1)
+    .findLast(({tags}) =>
+      tags.some(({verb, targets}) => verb === 'install' && targets.some(({id}) => id === target.id)),
+    );
+  return step === undefined ? words.wentIn : fill(words.wentInAt, {number: step.number});
 }
 
 /** What a taper or an out-of-round is worked out from. */

@@ -1,6 +1,7 @@
 /** What a sheet asks for, box by box: what records of a build answer, and what the tablet works with. */
 import {toString as textOf} from 'mdast-util-to-string';
 import type {Box, Branch, Form, GoesBack} from '../build/form.js';
+import {isHeading} from './condition.js';
 import {beforeKey, CLOSING, sectionKey} from './keys.js';
 import type {Before, Blanks, Entry, Hold, ReadingBlanks, Row, Sheet, SheetSection} from './model.js';
 import type {Words} from './words.js';
@@ -59,8 +60,9 @@ function sectionBoxes({title, content}: SheetSection, at: number, known: Known):
 }
 
 function rowBoxes(row: Row, onlyIf: readonly Branch[], known: Known): Box[] {
-  const base = {step: row.number, onlyIf};
   const below = row.branch === undefined ? onlyIf : [...onlyIf, row.branch];
+  // A step that only opens its branch is struck with it; one that has work of its own is done in any case.
+  const base = {step: row.number, onlyIf: isHeading(row) ? below : onlyIf};
   return [
     {...base, kind: 'tick', key: row.key, label: textOf(row.prose)},
     ...row.entries.flatMap((entry) => entryBoxes(entry, base)),
@@ -135,13 +137,28 @@ function withWaysBack(boxes: readonly Box[], sections: readonly SheetSection[]):
   rows.forEach(({key, backTo: to}, at) => {
     const from = rows.findIndex(({number}) => number === to);
     if (to === undefined || from < 0 || from > at) return;
-    const steps = new Set(rows.slice(from, at + 1).map(({number}) => number));
+    const steps = new Set(rows.slice(from, loopEnd(rows, from, at, boxes) + 1).map(({number}) => number));
     ways.set(key, {to, boxes: boxes.flatMap((box) => (steps.has(box.step) ? [box.key] : []))});
   });
   return boxes.map((box) => {
     const goesBack = ways.get(box.key);
     return box.kind === 'tick' && goesBack !== undefined ? {...box, goesBack} : box;
   });
+}
+
+/**
+ * Where a loop ends: at its way back, or at that of the next branch which goes back to the same step (one for too
+ * tight, one for too loose): they share their rounds, so long as nothing between them is done in every case.
+ */
+function loopEnd(rows: readonly Row[], from: number, at: number, boxes: readonly Box[]): number {
+  const depth = (number: string | undefined) =>
+    Math.min(...boxes.filter(({step}) => step === number).map(({onlyIf}) => onlyIf.length));
+  const outside = depth(rows[from]?.number);
+  let end = at;
+  for (let next = at + 1; depth(rows[next]?.number) > outside && next < rows.length; next++) {
+    if (rows[next]?.backTo === rows[from]?.number) end = next;
+  }
+  return end;
 }
 
 function withRowsBelow(row: Row): Row[] {

@@ -1,6 +1,7 @@
 /** A section of steps as an HTML table: a body a step, so that nothing of a step is parted from the rest of it. */
 import type {Element, ElementContent} from 'hast';
 import {h} from 'hastscript';
+import {ifNotOf} from './condition.js';
 import {entryNodes, isWide} from './html-entry.js';
 import {noticeNode} from './html-notice.js';
 import {box, line} from './html-parts.js';
@@ -105,7 +106,7 @@ function rowBodies(row: Row, standing: Standing, words: Words): Element[] {
   const below = {depth: standing.depth + 1, inside, even: standing.even};
   return [
     h('tbody', {className, dataInside: insideOf(standing)}, rowLines(row, words)),
-    ...(row.onlyIf === undefined ? [] : [onlyIfBody(row.onlyIf, row.number, standing, words)]),
+    ...(row.onlyIf === undefined ? [] : [onlyIfBody(row, standing, words)]),
     ...row.rows.flatMap((sub) => rowBodies(sub, below, words)),
   ];
 }
@@ -114,13 +115,13 @@ function insideOf({inside}: Standing): string | undefined {
   return inside.length === 0 ? undefined : inside.join(' ');
 }
 
-function onlyIfBody(condition: string, step: string, standing: Standing, words: Words): Element {
+function onlyIfBody(row: Row, standing: Standing, words: Words): Element {
   const className = ['only', 'only-head', ...(standing.even ? ['even'] : [])];
-  const places = {dataBranch: step, dataInside: insideOf(standing)};
+  const places = {dataBranch: row.number, dataInside: insideOf(standing)};
   return h(
     'tbody',
     {className, ...places},
-    h('tr.only-if', h('td', {colSpan: 5}, [`${condition}: `, h('span.later.if-not', words.ifNot)])),
+    h('tr.only-if', h('td', {colSpan: 5}, [`${row.onlyIf}: `, h('span.later.if-not', ifNotOf(row, words))])),
   );
 }
 

@@ -2,8 +2,9 @@
 import type {Branch} from '../build/form.js';
 import type {Step} from '../procedure/model.js';
 import {branchState, tagsOf} from '../procedure/values.js';
+import type {Amount} from '../quantity/model.js';
 import {type Context, placesOfUse, type Use, usesOf} from './context.js';
-import {readingKeys} from './entry.js';
+import {limitsOf, readingKeys} from './entry.js';
 
 export function branchOf(use: Use, step: Step, context: Context): Branch {
   const {id, places} = use.target;
@@ -11,12 +12,28 @@ export function branchOf(use: Use, step: Step, context: Context): Branch {
   return {item: id, is: branchState(use.tag), boxes: deciding(id, asked, step, context)};
 }
 
+/** The limits that judge those readings: the same that stand at their blanks; undefined where none are known. */
+export function judgingLimits(use: Use, step: Step, context: Context): Amount | undefined {
+  const {id, places} = use.target;
+  const asked = new Set(places.map(({name}) => name));
+  const read = lastReading(id, asked, step, context);
+  const reading = read && usesOf(read, context).find((one) => one.target.id === id && isReading(one));
+  const limits = reading && limitsOf(reading, context);
+  return typeof limits === 'object' ? limits : undefined;
+}
+
+function isReading({tag}: Use): boolean {
+  return tag.verb === 'measure' || tag.verb === 'check';
+}
+
 /** The readings of an item in the last step, up to this one, that takes any; only those of the places asked for. */
 function deciding(id: string, asked: ReadonlySet<string>, step: Step, context: Context): readonly string[] {
-  const read = context.steps
-    .slice(0, step.index + 1)
-    .findLast((one) => keysIn(one, id, asked, context).length > 0);
+  const read = lastReading(id, asked, step, context);
   return read === undefined ? [] : keysIn(read, id, asked, context);
+}
+
+function lastReading(id: string, asked: ReadonlySet<string>, step: Step, context: Context): Step | undefined {
+  return context.steps.slice(0, step.index + 1).findLast((one) => keysIn(one, id, asked, context).length > 0);
 }
 
 function keysIn(step: Step, id: string, asked: ReadonlySet<string>, context: Context): readonly string[] {

@@ -2,6 +2,7 @@
 import type {BlockContent, List, ListItem, Paragraph, PhrasingContent, Root, RootContent} from 'mdast';
 import remarkStringify from 'remark-stringify';
 import {unified} from 'unified';
+import {ifNotOf} from './condition.js';
 import {drawingText, placeItems} from './drawing-text.js';
 import {BLANK, BOX, entryLines} from './markdown-entry.js';
 import type {Before, Notice, Row, Sheet, SheetBlock, Waiver} from './model.js';
@@ -115,7 +116,7 @@ function rowNodes(row: Row, words: Words): BlockContent[] {
     {type: 'paragraph', children: [...number, ...row.prose]},
     ...row.more.flatMap((block) => blockNodes(block, words)),
     ...(below.length === 0 ? [] : [bullets(below)]),
-    ...(row.onlyIf === undefined ? [] : [paragraph(`${row.onlyIf}:`)]),
+    ...(row.onlyIf === undefined ? [] : [paragraph(`${row.onlyIf}: ${ifNotOf(row, words)}`)]),
     ...(sub.length === 0 ? [] : [bullets(sub)]),
   ];
 }

@@ -1,4 +1,6 @@
 /** The steps of a table as groups of rows for the Typst template, each to be kept on one page. */
+
+import {ifNotOf} from './condition.js';
 import {isWide, LATER_ROUNDS, readsInColumns} from './html-entry.js';
 import {isNumbered} from './html-tightening.js';
 import type {Blanks, Entry, Row} from './model.js';
@@ -17,6 +19,8 @@ export interface PrintGroup {
   readonly holds: readonly object[];
   /** The condition of a branch, before its first step. */
   readonly onlyIf?: string;
+  /** What to strike where it does not hold. */
+  readonly ifNot?: string;
   /** What the end of the section says, after its last step. */
   readonly ends?: string;
   readonly first: boolean;
@@ -52,6 +56,7 @@ interface Standing {
   readonly even: boolean;
   readonly first: boolean;
   readonly onlyIf?: string;
+  readonly ifNot?: string;
 }
 
 function groupsOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): PrintGroup[] {
@@ -64,7 +69,8 @@ function groupsOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): P
   return [
     groupOf(row, standing, words, pathOf),
     ...row.rows.flatMap((sub, at) => {
-      const opens = at === 0 && row.onlyIf !== undefined ? {onlyIf: row.onlyIf} : {};
+      const opens =
+        at === 0 && row.onlyIf !== undefined ? {onlyIf: row.onlyIf, ifNot: ifNotOf(row, words)} : {};
       return groupsOf(sub, {...below, ...opens}, words, pathOf);
     }),
   ];

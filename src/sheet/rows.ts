@@ -1,7 +1,8 @@
 /** Steps to rows, and sections to blocks of a sheet. */
 import type {PhrasingContent} from 'mdast';
 import type {Block, Caution, Picture, Procedure, Step, Tag} from '../procedure/model.js';
-import {branchState, clauseOf, tagsOf} from '../procedure/values.js';
+import {clauseOf, tagsOf} from '../procedure/values.js';
+import {conditionOf} from './condition.js';
 import {type Context, nameOf, spaced, subjectOf, type Use, usesOf} from './context.js';
 import {entriesOf} from './entry.js';
 import {clauseValue} from './facts.js';
@@ -70,7 +71,7 @@ function rowOf(step: Step, context: Context): Row {
     holds: holdsOf(step, context),
     ...(branch === undefined
       ? {}
-      : {onlyIf: conditionOf(branch, context), branch: branchOf(branch, step, context)}),
+      : {onlyIf: conditionOf(branch, step, context), branch: branchOf(branch, step, context)}),
     ...wayBack(uses, context),
     rows: step.steps.map((sub) => rowOf(sub, context)),
   };
@@ -172,14 +173,4 @@ function holdOf(use: Use, {step, key}: {readonly step: Step; readonly key: strin
     askKeys: askKeys(key, asks),
     steps: stepsLookedAt(asks, step, context),
   };
-}
-
-function conditionOf(use: Use, context: Context): string {
-  const {words} = context;
-  const is = branchState(use.tag);
-  const says = {out: words.out, over: words.isOver, under: words.isUnder, in: words.in};
-  // What has no limits can't be out of them.
-  const judged = use.item?.kind !== 'check' || use.item.limits !== undefined;
-  const state = judged ? says[is] : is === 'in' ? words.asExpected : words.notAsExpected;
-  return fill(words.onlyIf, {item: subjectOf(use, context), state});
 }

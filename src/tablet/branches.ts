@@ -16,7 +16,7 @@ export interface Branches {
 
 interface Part {
   readonly step: string;
-  /** What stands in it, deeper branches and all; and what stands in no deeper one. */
+  /** What stands in it, deeper branches and all; and what stands in no deeper one, its heading among it. */
   readonly boxes: readonly Box[];
   readonly own: readonly Box[];
   readonly button: HTMLButtonElement;
@@ -40,7 +40,9 @@ export function makeBranches(session: Session, words: TabletWords): Branches {
     const depth = head.getAttribute('data-inside')?.split(' ').length ?? 0;
     const button = make('button', {type: 'button', 'data-fold': step});
     head.querySelector('td')?.append(make('div', {class: 't-fold'}, [button]));
-    const own = boxes.filter(({onlyIf}) => onlyIf.length === depth + 1);
+    const own = session.form.boxes.filter(
+      (box) => box.onlyIf.length === depth + 1 && (box.step === step || keys.has(box.key)),
+    );
     parts.set(step, {step, boxes, own, button, called: false, chosen: undefined});
   }
 

@@ -2,7 +2,7 @@
 import type {ReadingBox} from '../build/form.js';
 import {clockText, clockTime} from '../readings/clock-time.js';
 import {readingNumber} from '../readings/number.js';
-import {verdictOf} from '../readings/verdict.js';
+import {sideOf, verdictOf} from '../readings/verdict.js';
 
 /** What was typed, as it is written down: as the shop writes it, without its unit. */
 export type Typed =
@@ -37,7 +37,7 @@ export function meant(value: string, box: ReadingBox): string | undefined {
 /** `near` says what makes it so: the doubt of the gauge, or where that is not known the last tenth of the tolerance. */
 export type Judged =
   | {readonly verdict: 'in'}
-  | {readonly verdict: 'out'}
+  | {readonly verdict: 'out'; readonly side: 'over' | 'under'}
   | {readonly verdict: 'unjudged'}
   | {readonly verdict: 'near'; readonly why: 'doubt' | 'tenth'};
 
@@ -47,5 +47,6 @@ export function judged(value: string, box: ReadingBox): Judged | undefined {
   if (number === undefined) return undefined;
   const verdict = verdictOf(number, box);
   if (verdict === undefined) return {verdict: 'unjudged'};
+  if (verdict === 'out') return {verdict, side: sideOf(number, box) ?? 'over'};
   return verdict === 'near' ? {verdict, why: box.doubt === undefined ? 'tenth' : 'doubt'} : {verdict};
 }

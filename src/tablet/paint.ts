@@ -123,7 +123,7 @@ export function verdictOn(
   if (says.verdict === 'out') {
     const likely = meant(typed.value, box);
     const hint = likely === undefined ? '' : ` ${fill(words.meant, {value: `${likely} ${box.unit}`.trim()})}`;
-    return {state: 'out', text: words.outOf + hint};
+    return {state: 'out', text: (says.side === 'over' ? words.outOver : words.outBelow) + hint};
   }
   const near = fill(words.nearDoubt, {doubt: box.doubt ?? 0, unit: box.unit});
   return {state: 'near', text: says.why === 'doubt' ? near : words.nearTenth};

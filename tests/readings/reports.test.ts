@@ -24,14 +24,14 @@ test('the text says what is out first, then near, then missing', () => {
   const lines = text.split('\n');
   expect(lines.slice(0, 2)).toEqual([
     'Example engine, engine number X-1',
-    '2 of 2 sheets judged; 33 of 34 boxes answered',
+    '2 of 2 sheets judged; 32 of 33 boxes answered',
   ]);
   const places = ['Out of limits', 'Near a limit', 'Missing', 'Seals: each', 'whoever makes'].map((word) =>
     text.indexOf(word),
   );
   expect(places.every((place, index) => place > (places[index - 1] ?? 0))).toBe(true);
   expect(text).toContain(
-    '  01-crank, step 7: error: end play: 0.0081 in (AB, 2026-03-02 08:50 UTC); limits 0.004–0.008 in  [out]\n',
+    '  01-crank, step 7: error: end play: 0.0081 in (AB, 2026-03-02 08:50 UTC); over its limits, 0.004–0.008 in  [out]\n',
   );
   expect(lines.at(-2)).toBe('4 errors, 1 warning');
 });

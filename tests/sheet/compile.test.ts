@@ -1,6 +1,8 @@
 /** What a tag adds to its row, and what stands before the steps: trade practice as the design gives it, no outside source. */
+
 import {describe, expect, test} from 'vitest';
 import {compileSheet} from '../../src/sheet/compile.js';
+import {sheetMarkdown} from '../../src/sheet/markdown.js';
 import type {Entry, Row, Sheet, SheetBlock} from '../../src/sheet/model.js';
 import {ENGLISH} from '../../src/sheet/words.js';
 import {book, EXAMPLE_SHOP} from '../help/example.js';
@@ -353,6 +355,20 @@ describe('steps', () => {
     expect(
       rows.map(({entries}) => entries.some(({blanks}) => blanks?.type === 'readings' && blanks.again)),
     ).toEqual([false, true, false, false]);
+  });
+
+  test.each([
+    ['over', '', 'over 0.0035 in (0.088 mm)'],
+    ['under', '', 'under 0.0015 in (0.039 mm)'],
+    ['under', ' within 0.0020–0.0030 in', 'under 0.0020 in (0.051 mm)'],
+    ['over', ' within min 0.0020 in', 'over its limits'],
+    ['out', '', 'out of limits'],
+  ])('a branch names the limit of the reading that opens it: %s%s', (is, within, says) => {
+    const sheet = sheetOf(
+      `1. Read. \`measure: clearance${within}\`\n2. So: \`if: clearance is ${is}\`\n   1. Mend. \`clean: journals\`\n`,
+    );
+    expect(rowsOf(sheet)[1]?.onlyIf).toBe(`Only if clearance is ${says}`);
+    expect(sheetMarkdown(sheet)).toContain(`${says}: If not, strike step 2 and its sub-steps through`);
   });
 
   test('a check without limits can be other than expected, not out of limits', () => {

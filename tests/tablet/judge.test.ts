@@ -70,13 +70,13 @@ describe('a reading', () => {
     ['0.0017', undefined, {verdict: 'in'}],
     ['0.0016', undefined, {verdict: 'near', why: 'tenth'}],
     ['0.0035', undefined, {verdict: 'near', why: 'tenth'}],
-    ['0.0036', undefined, {verdict: 'out'}],
-    ['0.0014', undefined, {verdict: 'out'}],
+    ['0.0036', undefined, {verdict: 'out', side: 'over'}],
+    ['0.0014', undefined, {verdict: 'out', side: 'under'}],
     ['0.0018', 0.0003, {verdict: 'in'}],
     ['0.0017', 0.0003, {verdict: 'near', why: 'doubt'}],
     ['0.0032', 0.0003, {verdict: 'in'}],
     ['0.0033', 0.0003, {verdict: 'near', why: 'doubt'}],
-    ['0.0036', 0.0003, {verdict: 'out'}],
+    ['0.0036', 0.0003, {verdict: 'out', side: 'over'}],
     ['0.0016', 0.00005, {verdict: 'in'}],
     ['0.00151', 0.00005, {verdict: 'near', why: 'doubt'}],
     ['', undefined, undefined],
@@ -88,7 +88,7 @@ describe('a reading', () => {
   test('is judged by one end where there is but one, and by none where there is none', () => {
     const {least, most, ...open} = reading;
     expect(judged('0.0035', {...open, most: most ?? 0})).toEqual({verdict: 'in'});
-    expect(judged('0.0036', {...open, most: most ?? 0})).toEqual({verdict: 'out'});
+    expect(judged('0.0036', {...open, most: most ?? 0})).toEqual({verdict: 'out', side: 'over'});
     expect(judged('-9', {...open, most: most ?? 0})).toEqual({verdict: 'in'});
     expect(judged('9', {...open, least: least ?? 0})).toEqual({verdict: 'in'});
     expect(judged('9', open)).toEqual({verdict: 'unjudged'});
