@@ -98,21 +98,19 @@ function refused(says: string): Failure {
 }
 
 /**
- * The characters of the texts that the compiler says no font can show; it quotes them as Rust does, escaped twice. What
- * it quotes may be a cluster, a figure with a frame around it: the figure is not to blame, and stands in values too.
+ * The characters of the texts that the compiler says no font can show; it quotes them as Rust does, escaped twice. It
+ * names a figure too that a symbol is put around: the figure is not to blame, and stands in values as well.
  */
 function charactersNamed(message: string): string[] {
   const quoted = between(message, 'the text `\\"', '\\"` could not be displayed');
   const disallowed = between(message, 'disallowed codepoint `\\"', '\\"`');
-  return [...quoted, ...disallowed].flatMap((text) => {
-    const characters = [
-      ...text.replace(/\\{1,4}u\{([0-9a-f]{1,6})\}/g, (_, code: string) =>
-        String.fromCodePoint(Number.parseInt(code, 16)),
-      ),
-    ];
-    const strange = characters.filter((character) => !OURS.test(character));
-    return strange.length > 0 ? strange : characters;
-  });
+  const named = [...quoted, ...disallowed].flatMap((text) => [
+    ...text.replace(/\\{1,4}u\{([0-9a-f]{1,6})\}/g, (_, code: string) =>
+      String.fromCodePoint(Number.parseInt(code, 16)),
+    ),
+  ]);
+  const strange = named.filter((character) => !OURS.test(character));
+  return strange.length > 0 ? strange : named;
 }
 
 /** Letters, figures and marks that the fonts of the tool have for certain: ASCII, Latin, Greek, Cyrillic. */

@@ -2,6 +2,7 @@
 
 import {withoutUnseen} from '../text/printable.js';
 import type {Print} from './document.js';
+import {widthOf} from './width.js';
 
 /** What is printed for a character that no font on the machine has. */
 export const NO_GLYPH = '▯';
@@ -25,24 +26,33 @@ function fitText(text: string, missing: ReadonlySet<string>): string {
   return withBreaks(shown);
 }
 
-/** A word so long that a column of the sheet may be too narrow for it. */
-const LONG_WORD = /\S{25,}/gu;
+/** A word that may be so long that a column of the sheet is too narrow for it. */
+const LONG_WORD = /\S{13,}/gu;
+/** It is, from this width on. */
+const TOO_WIDE = 25;
 
-/** After how many characters a long word may break, at the least. */
+/** After how much of its width a long word may break, at the least. */
 const STRIDE = 12;
 /** Typst gives up on a text in which one rule finds more than 512 places. */
 const MOST_BREAKS = 400;
 
-/** Long words may break after every twelve characters, by a space of no width; where that were too many, more rarely. */
+/** Long words may break after every twelve letters' width, by a space of no width; where that were too many, more rarely. */
 function withBreaks(text: string): string {
-  const words = text.match(LONG_WORD) ?? [];
+  const widths = (text.match(LONG_WORD) ?? []).map(widthOf).filter((width) => width >= TOO_WIDE);
   let stride = STRIDE;
-  while (words.reduce((sum, {length}) => sum + Math.floor(length / stride), 0) > MOST_BREAKS) stride *= 2;
-  return text.replace(LONG_WORD, (word) => broken(word, stride));
+  while (widths.reduce((sum, width) => sum + Math.floor(width / stride), 0) > MOST_BREAKS) stride *= 2;
+  return text.replace(LONG_WORD, (word) => (widthOf(word) < TOO_WIDE ? word : broken(word, stride)));
 }
 
 function broken(word: string, stride: number): string {
-  return [...word]
-    .map((character, at) => (at % stride === stride - 1 ? `${character}\u200B` : character))
-    .join('');
+  let result = '';
+  let width = 0;
+  for (const character of word) {
+    result += character;
+    width += widthOf(character);
+    if (width < stride) continue;
+    result += '\u200B';
+    width = 0;
+  }
+  return result;
 }

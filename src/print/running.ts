@@ -1,4 +1,5 @@
 /** What stands at the head and foot of every page, cut to the room that there is. */
+import {widthOf} from './width.js';
 
 /** What every page says of the whole: a name, which is cut where it must be, and what follows it, which never is. */
 export interface Running {
@@ -51,15 +52,3 @@ export function shortened(text: string, room: number): string {
   const end = cutsWord ? kept.lastIndexOf(' ') : kept.length;
   return `${(end > kept.length / 2 ? kept.slice(0, end) : kept).trimEnd()}…`;
 }
-
-/**
- * Behind Latin, Greek and Cyrillic come ideographs, about twice as wide as letters, and whatever no font has: the frame
- * that stands for it is as wide.
- */
-function widthOf(text: string): number {
-  let width = 0;
-  for (const character of text) width += (character.codePointAt(0) ?? 0) >= LAST_LETTERS ? 2 : 1;
-  return width;
-}
-
-const LAST_LETTERS = 0x0530;
