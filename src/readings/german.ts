@@ -128,7 +128,6 @@ export const GERMAN: ReportWords = {
   builds: 'Montagen',
 
   remarks: {
-    out: '{read}; {beyond}',
     beyond: 'Grenzwerte {limits}',
     over: 'über den Grenzwerten, {limits}',
     under: 'unter den Grenzwerten, {limits}',

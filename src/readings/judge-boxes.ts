@@ -73,9 +73,10 @@ function missing(sheet: string, open: readonly Box[], words: ReportWords): Remar
 
 /** The box of a step is called by the whole text of the step, of which the beginning is enough. */
 function short(label: string): string {
-  return label.length > SHORT
-    ? `${label.slice(0, SHORT).replace(/[.\s]{1,60}$/, '')}…`
-    : label.replace(/\.$/, '');
+  if (label.length <= SHORT) return label.replace(/\.$/, '');
+  let end = SHORT;
+  while (end > 0 && /[.\s]/.test(label.charAt(end - 1))) end--;
+  return `${label.slice(0, end)}…`;
 }
 
 const SHORT = 60;

@@ -36,7 +36,7 @@ function standing(line: ReadingLine, last: Round, words: ReportWords): Remark[] 
     const says = fill(remarks.accepted, {read, beyond, by, at: minuteUtc(at), because});
     return [about(line, 'accepted', says)];
   }
-  if (state === 'out') return [about(line, 'out', fill(remarks.out, {read, beyond}))];
+  if (state === 'out') return [about(line, 'out', `${read}; ${beyond}`)];
   if (state === 'unreadable') {
     const {value, by, at} = last;
     return [about(line, 'unreadable', fill(remarks.unreadable, {value, by, at: minuteUtc(at)}))];

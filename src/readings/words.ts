@@ -146,7 +146,6 @@ export const ENGLISH = {
 
   // What is remarked.
   remarks: {
-    out: '{read}; {beyond}',
     beyond: 'limits {limits}',
     over: 'over its limits, {limits}',
     under: 'under its limits, {limits}',

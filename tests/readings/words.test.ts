@@ -118,7 +118,7 @@ describe('a report for a German shop', () => {
   test('remarks in German on what is out, missing, signed by one hand and of another book', () => {
     const messages = report.builds.flatMap(({remarks}) => remarks).map(({message}) => message);
     for (const said of [
-      'Grenzwerte 0.004–0.008 in',
+      'über den Grenzwerten, 0.004–0.008 in',
       'ist keine Zahl',
       'nicht ausgefüllt: ',
       'ein Haltepunkt verlangt eine zweite Person',
