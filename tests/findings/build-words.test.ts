@@ -140,15 +140,15 @@ describe.each<[title: string, engine: string, ...told: Told[]]>([
     [[...CLOSED, 'measure: play'], []],
     [
       ['install: shaft', 'install: caps', 'measure: play', 'torque: bolts'],
-      ['measured-slack: play is measured while bolts is slack'],
+      ['measured-slack: play is measured while bolts are slack'],
     ],
     [
       [...CLOSED, 'loosen: bolts', 'measure: play', 'torque: bolts'],
-      ['measured-slack: play is measured while bolts is slack'],
+      ['measured-slack: play is measured while bolts are slack'],
     ],
     [
       ['install: shaft', 'measure: play', 'install: caps', 'torque: bolts'],
-      ['measured-slack: play is measured while caps is out and bolts is slack'],
+      ['measured-slack: play is measured while caps is out and bolts are slack'],
     ],
   ],
 ])('%s', (_, engine, ...told) => {
