@@ -6,20 +6,39 @@ import {book} from '../help/example.js';
 /** More than a call can take arguments, which is where a careless `push(...many)` ends. */
 const MANY = 150_000;
 
-/** A name that nothing bears is told once a file, with all of its uses. */
-test.each<readonly [string, string, string | undefined, number?]>([
-  ['sound, in one step', `1. Turn it. ${'`turn: shaft` '.repeat(MANY)}`, undefined],
-  ['spoilt, in one step', `1. Turn it. ${'`turn: [` '.repeat(MANY)}`, 'tag-form'],
-  [
-    'of an unknown item',
-    `1. Turn it. ${'`turn: shift` '.repeat(100)}\n`.repeat(MANY / 100),
-    'unknown-item',
-    1,
-  ],
-  ['outside any step', `1. Rest.\n\nTurn it. ${'`turn: shaft` '.repeat(MANY)}`, 'tag-outside-step'],
-])('a hundred and fifty thousand tags, %s', (_, procedure, expected, times = MANY) => {
+interface Case {
+  readonly of: string;
+  readonly procedure: string;
+  readonly name?: string;
+  /** How often it is told. */
+  readonly times: number;
+}
+
+const CASES: readonly Case[] = [
+  {of: 'sound, in one step', procedure: `1. Turn it. ${'`turn: shaft` '.repeat(MANY)}`, times: 0},
+  {
+    of: 'spoilt, in one step',
+    procedure: `1. Turn it. ${'`turn: [` '.repeat(MANY)}`,
+    name: 'tag-form',
+    times: MANY,
+  },
+  {
+    of: 'of an unknown item, which is told once with all of its uses',
+    procedure: `1. Turn it. ${'`turn: shift` '.repeat(100)}\n`.repeat(MANY / 100),
+    name: 'unknown-item',
+    times: 1,
+  },
+  {
+    of: 'outside any step',
+    procedure: `1. Rest.\n\nTurn it. ${'`turn: shaft` '.repeat(MANY)}`,
+    name: 'tag-outside-step',
+    times: MANY,
+  },
+];
+
+test.each(CASES)('a hundred and fifty thousand tags $of', ({procedure, name, times}) => {
   const {findings} = check(book({engine: 'parts:\n  shaft: {}\n', procedures: {'many.md': procedure}}));
-  const told = findings.filter(({name}) => name !== 'left-out' && name !== 'unknown-verb');
-  expect(new Set(told.map(({name}) => name))).toEqual(new Set(expected ? [expected] : []));
-  expect(told).toHaveLength(expected ? times : 0);
+  const told = findings.filter((one) => one.name !== 'left-out' && one.name !== 'unknown-verb');
+  expect(new Set(told.map((one) => one.name))).toEqual(new Set(name ? [name] : []));
+  expect(told).toHaveLength(times);
 });
