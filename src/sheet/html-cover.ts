@@ -1,16 +1,16 @@
 /** The cover of a book as one self-contained HTML file that links to its sheets. */
 import type {Element} from 'hast';
 import {h} from 'hastscript';
-import {document} from './html-document.js';
-import {cells, standing, titleBlock} from './html-head.js';
+import {paperPage} from './html-paper.js';
 import {box, valueNodes} from './html-parts.js';
 import {closing, waiverTable} from './html-signs.js';
+import {cells, standing, titleBlock} from './html-title-block.js';
 import type {Cover, CoverLine, Fact} from './model.js';
 import type {Words} from './words.js';
 
 export function coverHtml(cover: Cover): string {
   const {words} = cover;
-  return document({
+  return paperPage({
     words,
     title: `${words.cover} · ${cover.engine}`,
     paper: cover.paper,

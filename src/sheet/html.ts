@@ -1,12 +1,12 @@
 /** A sheet as one self-contained HTML file: no request, every text escaped by the serialiser, no script but ours. */
 import type {Element, ElementContent} from 'hast';
 import {h} from 'hastscript';
-import {document} from './html-document.js';
-import {cells, standing, titleBlock} from './html-head.js';
 import {beforeSection} from './html-lists.js';
+import {paperPage} from './html-paper.js';
 import {stepSection} from './html-rows.js';
 import {scriptNodes} from './html-script.js';
 import {closing, waiverTable} from './html-signs.js';
+import {cells, standing, titleBlock} from './html-title-block.js';
 import {CLOSING} from './keys.js';
 import type {Sheet, SheetSection} from './model.js';
 import {TABLET_STYLE} from './tablet-style.js';
@@ -20,7 +20,7 @@ export interface HtmlOptions {
 export function sheetHtml(sheet: Sheet, {script}: HtmlOptions = {}): string {
   const {head, words} = sheet;
   const revision = fill(words.revisionShort, {revision: head.revision});
-  return document({
+  return paperPage({
     words,
     title: `${head.title} · ${revision} · ${head.engine}`,
     paper: sheet.paper,

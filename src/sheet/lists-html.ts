@@ -2,9 +2,9 @@
 import type {Element, ElementContent} from 'hast';
 import {h} from 'hastscript';
 import type {Paper} from '../spec/model.js';
-import {document} from './html-document.js';
-import {cells, titleBlock} from './html-head.js';
+import {paperPage} from './html-paper.js';
 import {valueNodes} from './html-parts.js';
+import {cells, titleBlock} from './html-title-block.js';
 import type {BookLists} from './list-model.js';
 import {type ListColumn, type ListName, type ListTable, listTables} from './list-tables.js';
 import type {Value} from './model.js';
@@ -18,7 +18,7 @@ export interface ListsPage {
 export function listsHtml(first: BookLists, others: readonly BookLists[], {paper, asked}: ListsPage): string {
   const {words} = first;
   const all = [first, ...others];
-  return document({
+  return paperPage({
     words,
     title: `${words.lists} · ${all.map(({engine}) => engine).join(words.and)}`,
     paper,
