@@ -3,7 +3,7 @@ import type {Element, ElementContent} from 'hast';
 import {h} from 'hastscript';
 import {EFFECTS, type Effect} from '../compare/model.js';
 import {htmlPage} from '../print/html-page.js';
-import {cells, titleBlock} from '../sheet/html-title-block.js';
+import {titleBlock} from '../sheet/html-title-block.js';
 import {STYLE} from '../sheet/style.js';
 import {printable} from '../text/printable.js';
 import {lineAt} from './compare-html-lines.js';
@@ -39,9 +39,12 @@ function bookNodes(
   ];
   return [
     h('header', [
-      titleBlock({shop: 'What a change means', kind: 'Comparison', title: printable(book.engine)}, [
-        cells([...sides, ...counts]),
-      ]),
+      titleBlock({
+        shop: 'What a change means',
+        kind: 'Comparison',
+        title: printable(book.engine),
+        cells: [...sides, ...counts],
+      }),
     ]),
     h('main', [
       ...(book.changes.length === 0 ? [h('p', 'Both sides are the same.')] : []),
