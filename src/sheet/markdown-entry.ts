@@ -56,6 +56,7 @@ function blankLines(blanks: Blanks, words: Words): string[] {
   }
 }
 
-function boxes(labels: readonly string[]): string {
+/** Each with its name behind it. */
+export function boxes(labels: readonly string[]): string {
   return labels.map((label) => `${BOX} ${label}`.trim()).join('  ');
 }

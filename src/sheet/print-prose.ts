@@ -1,5 +1,6 @@
 /** Prose and the blocks between steps as data of the Typst template, values marked that no line break may part. */
 import type {PhrasingContent} from 'mdast';
+import {figureText} from './layout.js';
 import type {Figure, Notice, Prose, SheetBlock} from './model.js';
 import {wholeParts} from './whole.js';
 
@@ -64,9 +65,11 @@ export function printNotice({signal, prose, hazards}: Notice) {
   return {signal, hazards, prose: nodes, tall: JSON.stringify(nodes).length > TALL};
 }
 
-function printFigure({url, alt, caption}: Figure, pathOf: PathOf) {
-  const says = caption ?? alt;
+function printFigure(figure: Figure, pathOf: PathOf) {
+  const {url, alt, caption} = figure;
   const path = pathOf(url);
   // PDF/UA asks for words in place of every picture.
-  return path === undefined ? {says: says === '' ? url : says} : {path, alt: alt || caption || path, says};
+  return path === undefined
+    ? {says: figureText(figure)}
+    : {path, alt: alt || caption || path, says: caption ?? alt};
 }
