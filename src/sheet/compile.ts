@@ -4,13 +4,13 @@ import type {Procedure, Step, Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import {engineNumberOf} from '../spec/job-marks.js';
 import type {Paper} from '../spec/model.js';
+import {beforeOf} from './before.js';
 import {type Context, spaced} from './context.js';
 import {clauseValue} from './facts.js';
 import {LANGUAGES} from './languages.js';
-import {beforeOf} from './lists.js';
 import type {Head, Identity, Sheet, Waiver} from './model.js';
-import {sheetNames} from './names.js';
 import {reasonOf, sectionsOf} from './rows.js';
+import {sheetNames} from './sheet-names.js';
 import {survey} from './survey.js';
 import type {Words} from './words.js';
 

@@ -2,8 +2,8 @@
 import {numbersOf, printedDigits, type SheetBook, type SheetOptions, waiversOf, wordsOf} from './compile.js';
 import {jobLines} from './job-lines.js';
 import type {Cover, CoverHold, CoverLine, CoverWaiver} from './model.js';
-import {sheetNames} from './names.js';
 import {holdsOf} from './rows.js';
+import {sheetNames} from './sheet-names.js';
 import {survey} from './survey.js';
 
 export interface CoverOptions extends SheetOptions {

@@ -9,7 +9,7 @@ import {specifiedAmount} from './clauses.js';
 import {type Context, nameOf, placesOfUse, spaced, subjectOf, type Use, usesOf} from './context.js';
 import {placesDrawing} from './drawing.js';
 import {factsOf} from './facts.js';
-import {doubtOf, inFigures} from './gauge.js';
+import {doubtOf, inFigures} from './gauge-doubt.js';
 import {placeKeys} from './keys.js';
 import type {Blanks, Entry, ReadingBlanks} from './model.js';
 import {tighteningBlanks} from './tightening.js';

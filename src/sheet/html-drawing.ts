@@ -2,9 +2,9 @@
 import type {Element} from 'hast';
 import {s} from 'hastscript';
 import {drawingText} from './drawing-text.js';
+import {type Placed, round} from './drawn-points.js';
 import {wireNodes} from './html-wire.js';
 import type {Drawing} from './model.js';
-import {type Placed, round} from './placed.js';
 import type {Words} from './words.js';
 
 /** Millimetres on paper: the longer side, which grows with the number of fasteners up to this. */

@@ -2,7 +2,7 @@
 import type {PhrasingContent} from 'mdast';
 import {figureText} from './layout.js';
 import type {Figure, Notice, Prose, SheetBlock} from './model.js';
-import {wholeParts} from './whole.js';
+import {wholeParts} from './whole-values.js';
 
 /** The name under which a template finds a picture, by the address in the model. */
 export type PathOf = (url: string) => string | undefined;

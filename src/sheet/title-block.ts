@@ -17,7 +17,7 @@ export interface TitleCell {
   /** Empty for a cell to write in. */
   readonly text: string;
   /** Twelfths of the block's width; 3 where left out. */
-  readonly width?: 2 | 4 | 6;
+  readonly width?: 4 | 6;
   /** Digits to be compared one by one. */
   readonly digits?: boolean;
   /** What a tablet writes there, where it is a cell to write in. */

@@ -6,8 +6,8 @@ import {readThread} from '../trade/thread.js';
 import {statedNames} from './clauses.js';
 import type {Context, Use} from './context.js';
 import {drawingOf} from './drawing.js';
+import {orderOf} from './fastener-order.js';
 import type {Drawing} from './model.js';
-import {orderOf} from './order.js';
 
 /** For a `lock` with safety wire, the runs among the fasteners that it names; nothing without layout and runs. */
 export function wireDrawing(use: Use, context: Context): Drawing | undefined {

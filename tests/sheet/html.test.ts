@@ -5,7 +5,7 @@ import {compileSheet} from '../../src/sheet/compile.js';
 import {compileCover} from '../../src/sheet/cover.js';
 import {sheetHtml} from '../../src/sheet/html.js';
 import {coverHtml} from '../../src/sheet/html-cover.js';
-import {sheetNames} from '../../src/sheet/names.js';
+import {sheetNames} from '../../src/sheet/sheet-names.js';
 import {runs} from '../../src/sheet/step-runs.js';
 import {book} from '../help/example.js';
 import {hardBook, hostileBook} from './hard.js';
