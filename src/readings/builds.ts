@@ -3,6 +3,7 @@
  * engine has several files.
  */
 import {fill} from '../text/fill.js';
+import {grouped} from '../text/grouped.js';
 import type {BuildRecord, SheetRecord} from './record.js';
 import {remark} from './remark.js';
 import type {Remark} from './report.js';
@@ -35,14 +36,7 @@ export interface Apart {
 
 /** Records of the same engine and job are one build; without a job, of the same stamped number; else each its own. */
 export function buildsOf(records: readonly NamedRecord[]): Build[] {
-  const groups = new Map<string, NamedRecord[]>();
-  for (const one of records) {
-    const key = keyOf(one);
-    const group = groups.get(key);
-    if (group) group.push(one);
-    else groups.set(key, [one]);
-  }
-  return [...groups.values()].map(together);
+  return [...grouped(records, keyOf).values()].map(together);
 }
 
 /** What a build is called beside others: its job, else the number of the engine, else the file. */
@@ -63,13 +57,8 @@ function keyOf({file, record: {engine, job, engineNumber}}: NamedRecord): string
 }
 
 function together(group: readonly NamedRecord[]): Build {
-  const exports = new Map<string, Export[]>();
-  for (const {file, record} of group) {
-    for (const sheet of record.sheets) {
-      const key = JSON.stringify([sheet.procedure, sheet.fingerprint]);
-      exports.set(key, [...(exports.get(key) ?? []), {file, sheet}]);
-    }
-  }
+  const all = group.flatMap(({file, record}) => record.sheets.map((sheet): Export => ({file, sheet})));
+  const exports = grouped(all, ({sheet}) => JSON.stringify([sheet.procedure, sheet.fingerprint]));
   const fullest = [...exports.values()].map((list) => ({list, best: list.reduce(fuller)}));
   const record = group[0]?.record;
   const number = group.map((one) => one.record.engineNumber).find((one) => one !== undefined);

@@ -5,7 +5,7 @@
 import type {Element} from 'hast';
 import {s} from 'hastscript';
 import {printable} from '../text/printable.js';
-import {plain} from './remark.js';
+import {plain} from './figures.js';
 import {guardOf, type Limits, type Verdict} from './verdict.js';
 
 export interface Chart {

@@ -1,8 +1,9 @@
 /** Remarks on readings: out, near, no number at all, and how they came to be what they are. */
 import type {Specification, Tool} from '../spec/model.js';
 import {fill} from '../text/fill.js';
-import {readingNumber} from './number.js';
-import {few, limitsText, minuteUtc, plain, remark, withUnit} from './remark.js';
+import {few, limitsText, minuteUtc, namedAt, plain, withUnit} from './figures.js';
+import {readingNumber} from './reading-number.js';
+import {remark} from './remark.js';
 import type {ReadingLine, Remark, Round} from './report.js';
 import {sideOf, verdictOf} from './verdict.js';
 import type {ReportWords} from './words.js';
@@ -108,8 +109,9 @@ function toolsOf(item: string, spec: Specification): Tool[] {
   });
 }
 
-function about({sheet, step, item, place, name}: ReadingLine, kind: Remark['name'], says: string): Remark {
-  const message = `${name}${place === '' ? '' : `, ${place}`}: ${says}`;
+function about(line: ReadingLine, kind: Remark['name'], says: string): Remark {
+  const {sheet, step, item, place} = line;
+  const message = `${namedAt(line)}: ${says}`;
   return remark(kind, {sheet, step, item, ...(place !== '' && {place}), message});
 }
 

@@ -6,10 +6,10 @@ import type {Paper} from '../spec/model.js';
 import {fill} from '../text/fill.js';
 import {printable} from '../text/printable.js';
 import {chartNode} from './chart.js';
+import {answeredText, remarkCount, titleOf} from './headings.js';
 import type {Block, Cell, Table} from './page.js';
-import {remarksOf, reportPage} from './page-report.js';
+import {reportPage} from './page-report.js';
 import type {BuildReport, ReadingsReport} from './report.js';
-import {answeredText, titleOf} from './text.js';
 import {counted, ENGLISH, type ReportWords} from './words.js';
 
 export function reportPrint(report: ReadingsReport, paper: Paper, words: ReportWords = ENGLISH): Print {
@@ -52,8 +52,8 @@ function headOf(builds: readonly BuildReport[], day: string, words: ReportWords)
     digits: false,
   });
   const sums = [
-    cell(words.wrong, counted(remarksOf(builds, 'error'), words.counts.errors), 4),
-    cell(words.toLookAt, counted(remarksOf(builds, 'warning'), words.counts.warnings), 4),
+    cell(words.wrong, counted(remarkCount(builds, 'error'), words.counts.errors), 4),
+    cell(words.toLookAt, counted(remarkCount(builds, 'warning'), words.counts.warnings), 4),
     cell(words.until, day || '–', 4),
   ];
   const names = [...new Set(builds.map(({name}) => name))].join(', ');

@@ -1,7 +1,7 @@
 /** Reads a record file: JSON text to a record, or what is wrong with it and where. */
 import type * as z from 'zod';
 import type {Source, Span} from '../text/source.js';
-import {type JsonNode, plainJson, readJson} from './json.js';
+import {type JsonNode, plainJson, readJson} from './placed-json.js';
 import {type BuildRecord, ENTRY, RECORD} from './record.js';
 
 export type RecordRead =

@@ -5,7 +5,7 @@
 import type {AcceptBox, Box, Form, HoldBox, ReadingBox} from '../build/form.js';
 import type {BranchState} from '../procedure/verbs.js';
 import type {Answer} from './answers.js';
-import {readingNumber} from './number.js';
+import {readingNumber} from './reading-number.js';
 import {sideOf, type Verdict, verdictOf} from './verdict.js';
 
 export type Answers = ReadonlyMap<string, Answer>;

@@ -3,7 +3,8 @@ import {convert, decimalStep} from '../quantity/convert.js';
 import type {Quantity, Unit} from '../quantity/model.js';
 import {findUnit} from '../quantity/units.js';
 import {fill} from '../text/fill.js';
-import {decimals, limitsText, plain, remark, withUnit} from './remark.js';
+import {decimals, limitsText, namedAt, plain, withUnit} from './figures.js';
+import {remark} from './remark.js';
 import type {ReadingLine, Remark, Worked} from './report.js';
 import {verdictOf} from './verdict.js';
 import type {ReportWords} from './words.js';
@@ -40,7 +41,7 @@ function inUnit(length: Quantity, to: Unit): number {
 }
 
 function wrong({sheet, step, rounds, unit}: ReadingLine, line: Worked, words: ReportWords): Remark {
-  const {item, place, name} = line;
+  const {item, place} = line;
   const last = rounds.at(-1);
   const {worksOut, worksOutRead} = words.remarks;
   const says = fill(last ? worksOutRead : worksOut, {
@@ -49,7 +50,7 @@ function wrong({sheet, step, rounds, unit}: ReadingLine, line: Worked, words: Re
     limits: limitsText(line, words) ?? '',
     read: withUnit(last?.value ?? '', unit),
   });
-  const message = `${name}${place === '' ? '' : `, ${place}`}: ${says}`;
+  const message = `${namedAt(line)}: ${says}`;
   return remark('works-out-wrong', {sheet, step, item, ...(place !== '' && {place}), message});
 }
 

@@ -1,7 +1,7 @@
 /** A reading as it is typed: whether it can be written down, and what it says of its limits. */
 import type {ReadingBox} from '../build/form.js';
 import {clockText, clockTime} from '../readings/clock-time.js';
-import {readingNumber} from '../readings/number.js';
+import {readingNumber} from '../readings/reading-number.js';
 import {sideOf, verdictOf} from '../readings/verdict.js';
 
 /** What was typed, as it is written down: as the shop writes it, without its unit. */
