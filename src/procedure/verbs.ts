@@ -20,6 +20,7 @@ export const VERBS = [
   'turn',
   'cure',
   'fill',
+  'drain',
   'check',
   'record',
   'witness',
@@ -219,6 +220,7 @@ const SPECS: {readonly [verb in Verb]: VerbSpec} = {
       to: {type: 'amount', due: 'volume', orText: true, says: 'the volume, or the level in words'},
     },
   },
+  drain: {says: 'the system is empty again', targets: ['system'], clauses: {using: tools}},
   check: {
     says: 'a functional check has been made, against its limits',
     targets: ['check'],
