@@ -1,4 +1,4 @@
-/** Something goes in, on or off in the wrong order: before what must precede it, twice over, or without what it holds. */
+/** Something goes in, on or off, or is tightened, in the wrong order: before what must precede it, twice over, or without what it holds. */
 
 import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
@@ -9,6 +9,7 @@ import {isLate, verbFor} from './done.js';
 import type {Context, FindingKind} from './model.js';
 import {about, agreeing, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 import {stillDone} from './still-done.js';
+import {tightenedEarly} from './tightened-early.js';
 
 export const installOrder: FindingKind = {
   name: 'install-order',
@@ -44,7 +45,10 @@ parts:
       notIn(action, context);
       stillTight(action, context);
     },
-    torque: nothingHeld,
+    torque(action, context) {
+      nothingHeld(action, context);
+      tightenedEarly(action, context);
+    },
     measure: stillCovered,
   },
   repeat: stillDone,
@@ -65,6 +69,7 @@ function forgotten(action: Action, context: Context): void {
         message: `${itemAt(item, places)} goes in before ${itemAt(first, late)}, which must be ${DONE[verbFor(first)] ?? 'done'} first`,
         ...about(item, places),
         related: [{where, says: `${item.id} comes after ${value}`}],
+        lacks: {item: first.id, verbs: [verbFor(first)]},
       },
       places,
     );
