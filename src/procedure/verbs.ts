@@ -90,6 +90,9 @@ export interface VerbSpec {
   readonly needs?: readonly ClauseWord[];
 }
 
+/** The kinds of item that the verb is said of; none where its targets are no items. */
+export type TargetOf<V extends Verb> = Extract<(typeof SPECS)[V]['targets'][number], ItemKind>;
+
 /** Everything that holds for the tags of a verb. */
 export function tagSpec(verb: Verb): VerbSpec {
   return SPECS[verb];
@@ -126,7 +129,7 @@ function materials(says: string): ClauseSpec {
   return ids(['consumable'], says);
 }
 
-const SPECS: {readonly [verb in Verb]: VerbSpec} = {
+const SPECS = {
   clean: {
     says: 'it is clean and dry now',
     targets: ['surface', 'part', 'joint'],
@@ -256,4 +259,4 @@ const SPECS: {readonly [verb in Verb]: VerbSpec} = {
     single: true,
     clauses: {by: person, because: reason},
   },
-};
+} as const satisfies {readonly [verb in Verb]: VerbSpec};
