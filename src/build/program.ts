@@ -136,8 +136,7 @@ class PartReader implements Part {
     addAll(this.actions, actions);
     const when = this.#branch(ref);
     const repeat = this.#repeat(ref, ids);
-    const below = step.steps.length === 0 ? NONE : step.steps.map((sub) => this.#node(sub, ids));
-    if (when === undefined && repeat === undefined) return {step: ref, actions, below};
+    const below = step.steps.map((sub) => this.#node(sub, ids));
     return {step: ref, actions, below, ...(when && {when}), ...(repeat && {repeat})};
   }
 
@@ -238,17 +237,17 @@ class PartReader implements Part {
   }
 
   #branch(step: StepRef): Branch | undefined {
-    const tag = step.step.tags.find(({verb}) => verb === 'if');
-    const target = tag?.targets[0];
-    if (tag === undefined || target === undefined) return undefined;
+    const named = firstNamed(step.step, 'if');
+    if (named === undefined) return undefined;
+    const {tag, target} = named;
     const item = this.#resolve(step, target, ['fit', 'check'], 'if');
     return item && {item, is: branchState(tag), tag};
   }
 
   #repeat(step: StepRef, ids: ReadonlySet<string>): {id: string; tag: Tag} | undefined {
-    const tag = step.step.tags.find(({verb}) => verb === 'repeat');
-    const target = tag?.targets[0];
-    if (tag === undefined || target === undefined) return undefined;
+    const named = firstNamed(step.step, 'repeat');
+    if (named === undefined) return undefined;
+    const {tag, target} = named;
     if (ids.has(target.id)) return {id: target.id, tag};
     const near = nearest(target.id, ids);
     this.problems.push({
@@ -262,7 +261,10 @@ class PartReader implements Part {
   }
 }
 
-const NONE: readonly Node[] = [];
+/** What the tags with this verb name first, and the tag that does. */
+function firstNamed({tags}: Step, verb: Verb): {readonly tag: Tag; readonly target: Target} | undefined {
+  return tags.flatMap((tag) => (tag.verb === verb ? tag.targets.map((target) => ({tag, target})) : []))[0];
+}
 
 function idsOf({steps}: Procedure): Set<string> {
   const ids = new Set<string>();
@@ -293,6 +295,5 @@ function wrong(item: Item, taker: string): Wrong {
 }
 
 function listed(kinds: readonly string[]): string {
-  const last = kinds.at(-1) ?? '';
-  return kinds.length < 2 ? last : `${kinds.slice(0, -1).join(', ')} or ${last}`;
+  return [kinds.slice(0, -1).join(', '), ...kinds.slice(-1)].filter(Boolean).join(' or ');
 }
