@@ -135,8 +135,7 @@ class PartReader implements Part {
     addAll(this.actions, actions);
     const when = this.#branch(ref);
     const repeat = this.#repeat(ref, ids);
-    const below = step.steps.length === 0 ? NONE : step.steps.map((sub) => this.#node(sub, ids));
-    if (when === undefined && repeat === undefined) return {step: ref, actions, below};
+    const below = step.steps.map((sub) => this.#node(sub, ids));
     return {step: ref, actions, below, ...(when && {when}), ...(repeat && {repeat})};
   }
 
@@ -192,24 +191,27 @@ class PartReader implements Part {
   }
 
   #branch(step: StepRef): Branch | undefined {
-    const tag = step.step.tags.find(({verb}) => verb === 'if');
-    const target = tag?.targets[0];
-    if (tag === undefined || target === undefined) return undefined;
+    const named = firstNamed(step.step, 'if');
+    if (named === undefined) return undefined;
+    const {tag, target} = named;
     const item = this.#resolve(step, target, ['fit', 'check'], 'if');
     return item && {item, is: branchState(tag), tag};
   }
 
   #repeat(step: StepRef, ids: ReadonlySet<string>): {id: string; tag: Tag} | undefined {
-    const tag = step.step.tags.find(({verb}) => verb === 'repeat');
-    const target = tag?.targets[0];
-    if (tag === undefined || target === undefined) return undefined;
+    const named = firstNamed(step.step, 'repeat');
+    if (named === undefined) return undefined;
+    const {tag, target} = named;
     if (ids.has(target.id)) return {id: target.id, tag};
     this.problems.push(unknownStep(target.id, whereIn(step, target.span), ids));
     return undefined;
   }
 }
 
-const NONE: readonly Node[] = [];
+/** What the tags with this verb name first, and the tag that does. */
+function firstNamed({tags}: Step, verb: Verb): {readonly tag: Tag; readonly target: Target} | undefined {
+  return tags.flatMap((tag) => (tag.verb === verb ? tag.targets.map((target) => ({tag, target})) : []))[0];
+}
 
 function idsOf({steps}: Procedure): Set<string> {
   const ids = new Set<string>();

@@ -159,7 +159,7 @@ function bearingOn(item: Item): readonly string[] {
     case 'joint':
       return values(item.between);
     case 'fastener':
-      return values(item.holds);
+      return values([...item.holds, ...item.after]);
     case 'fit':
       return values([
         ...item.between,
