@@ -1,5 +1,4 @@
 /** Compares the books of two sides and gives the result as plain data, from which every report is made. */
-import {createHash} from 'node:crypto';
 import {compareBooks, type Revision} from '../compare/compare.js';
 import {type Change, type Comparison, EFFECTS} from '../compare/model.js';
 import {type CheckOptions, check} from '../findings/check.js';
@@ -10,9 +9,9 @@ import {placeOf, textsOf} from '../host/places.js';
 import type {TwoBooks, TwoSides} from '../host/two-sides.js';
 import {brokenFiles} from '../host/unseen.js';
 import type {Source} from '../text/source.js';
-
 import {type CompareJson, compareShape} from './compare-shape.js';
 import {findingJson} from './finding-json.js';
+import {fingerprint} from './fingerprint.js';
 
 export type BookJson = CompareJson['books'][number];
 export type ChangeJson = BookJson['changes'][number];
@@ -171,11 +170,6 @@ function changeJson(change: Change, texts: Texts): ChangeJson {
     brings: brings.map((finding) => findingJson(finding, texts.now)),
     fingerprint: fingerprint([effect, subject, aspect, message]),
   };
-}
-
-/** The first half of SHA-256 over the texts, in hexadecimal digits: enough to tell changes of one book apart. */
-export function fingerprint(texts: readonly string[]): string {
-  return createHash('sha256').update(JSON.stringify(texts)).digest('hex').slice(0, 32);
 }
 
 /** A book that only one side has. */

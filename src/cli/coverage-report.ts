@@ -1,7 +1,9 @@
 /** The coverage of a book as plain data, and as a table in text. */
+
 import type {Book} from '../build/book.js';
 import {COVERED, type Covered, type Row} from '../build/coverage.js';
 import type {StepRef} from '../build/program.js';
+import {inColumns} from '../text/columns.js';
 import {printable} from '../text/printable.js';
 
 export type CoverageForm = 'text' | 'markdown' | 'json' | 'html';
@@ -118,15 +120,9 @@ export function coverageText(table: CoverageJson): string {
     ['item', 'place', ...columns.map((kind) => COLUMN[kind])],
     ...rows.map(({item, place, cells}) => [item, place, ...columns.map((kind) => cellText(cells[kind]))]),
   ].map((line) => line.map(printable));
-  const widths =
-    lines[0]?.map((_, column) => Math.max(...lines.map((line) => line[column]?.length ?? 0))) ?? [];
-  const body = lines.map((line) =>
-    line
-      .map((cell, column) => cell.padEnd(widths[column] ?? 0))
-      .join('  ')
-      .trimEnd(),
+  return [`${printable(table.engine)} (${printable(table.file)})`, ...inColumns(lines), sums(table), ''].join(
+    '\n',
   );
-  return [`${printable(table.engine)} (${printable(table.file)})`, ...body, sums(table), ''].join('\n');
 }
 
 export function sums({due, missing}: CoverageJson): string {

@@ -1,7 +1,9 @@
 /** Above a procedure: how much of the book's specification is dealt with, and what is still undone at its end. */
+
 import {type Covered, coverage} from '../build/coverage.js';
 import {factWords} from '../build/tell.js';
 import type {Procedure} from '../procedure/model.js';
+import {counted} from '../text/counted.js';
 import type {Where} from '../text/source.js';
 import type {BookView} from './book-view.js';
 
@@ -31,7 +33,7 @@ export function lenses(view: BookView, procedure: Procedure): readonly Lens[] {
   const here = [...named].filter((id) => view.spec.items.has(id)).length;
   return [
     {
-      title: `${steps} ${steps === 1 ? 'step' : 'steps'}, ${here} ${here === 1 ? 'item' : 'items'}`,
+      title: `${counted(steps, 'step')}, ${counted(here, 'item')}`,
       undone: [],
     },
     {

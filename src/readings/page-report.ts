@@ -4,7 +4,7 @@ import {remarkCount, titleOf} from './headings.js';
 import {type Block, bad, type Cell, table} from './page.js';
 import {buildPart} from './page-build.js';
 import {spreadPart} from './page-spread.js';
-import type {BuildReport, ReadingsReport, } from './report.js';
+import type {BuildReport, ReadingsReport} from './report.js';
 import {counted, type ReportWords} from './words.js';
 
 export interface ReportPage {

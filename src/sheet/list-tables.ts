@@ -1,11 +1,8 @@
 /** The lists of a build as plain tables of text, which every rendering lays out in its own way. */
-import type {BookLists, StretchLine, TimeList} from './list-model.js';
+import type {BookLists, ListName, StretchLine, TimeList} from './list-model.js';
 import type {PartLine, Value} from './model.js';
 import {bySheet} from './step-runs.js';
 import {fill, type Words} from './words.js';
-
-/** The lists by the names that the command takes. */
-export type ListName = 'tools' | 'consumables' | 'parts' | 'new-parts' | 'torques' | 'time';
 
 export interface ListTable {
   readonly name: ListName;
