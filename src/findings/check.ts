@@ -123,9 +123,11 @@ function fromReadingAlone(
       const look = () => find(specification);
       addAll(found, memory?.found(spec, kind, look) ?? look());
     }
-    for (const part of judge ? program.parts : []) {
-      const look = () => find((context) => judge?.(part, context));
-      addAll(found, memory?.found(part, kind, look) ?? look());
+    if (judge) {
+      for (const part of program.parts) {
+        const look = () => find((context) => judge(part, context));
+        addAll(found, memory?.found(part, kind, look) ?? look());
+      }
     }
     return found.map((one) => ({kind, found: one}));
   });
@@ -169,11 +171,11 @@ function fromChecks(
       waiting.push({found, places});
     },
     does,
-    ...(today !== undefined && {today}),
+    today,
   });
 
   const contexts = new Map(kinds.map((kind) => [kind, contextOf(kind)]));
-  const watchers = watchersByVerb(kinds, contexts);
+  const watchers = watchersByVerb(contexts);
   const each = (call: (kind: FindingKind, context: Context) => void) => {
     for (const [kind, context] of contexts) call(kind, context);
   };
@@ -192,12 +194,10 @@ function fromChecks(
       for (const {step: look, context} of ofSteps) look(step, context);
     },
     branch(node, now) {
-      if (settling) return;
       state = now;
       each((kind, context) => kind.branch?.(node, context));
     },
     repeat(node, now, gained) {
-      if (settling) return;
       state = now;
       each((kind, context) => kind.repeat?.(node, gained, context));
     },
@@ -216,21 +216,17 @@ function fromChecks(
     },
     end(now) {
       state = now;
-      for (const found of now.faults()) {
-        const kind = kindOf.get(found);
-        if (kind !== undefined) raised.push({kind, found});
-      }
+      const lasting = new Set(now.faults());
+      for (const [found, kind] of kindOf) if (lasting.has(found)) raised.push({kind, found});
       each((kind, context) => kind.end?.(context));
     },
   });
   return raised;
 }
 
-function watchersByVerb(kinds: readonly FindingKind[], contexts: ReadonlyMap<FindingKind, Context>) {
+function watchersByVerb(contexts: ReadonlyMap<FindingKind, Context>) {
   const byVerb = new Map<Verb, [ActionCheck, Context][]>();
-  for (const kind of kinds) {
-    const context = contexts.get(kind);
-    if (context === undefined) continue;
+  for (const [kind, context] of contexts) {
     // A program has actions of a verb only on items of the kinds that it takes.
     for (const [verb, check] of Object.entries(kind.before ?? {}) as [Verb, ActionCheck][]) {
       const list = byVerb.get(verb) ?? [];

@@ -4,8 +4,8 @@ import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
 import type {State} from '../build/state.js';
 import {stepName} from '../build/tell.js';
-import type {Fastener, Fit, Item, Part} from '../spec/model.js';
-import {isLate, verbFor} from './done.js';
+import type {Fastener, Fit, Item, ItemKind, Part} from '../spec/model.js';
+import {isLate} from './done.js';
 import type {Context, FindingKind} from './model.js';
 import {about, agreeing, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 import {stillDone} from './still-done.js';
@@ -61,7 +61,7 @@ function forgotten(action: Action<Part>, context: Context): void {
     context.reportIfItLasts(
       {
         where: tagWhere(action),
-        message: `${itemAt(item, places)} goes in before ${itemAt(first, late)}, which must be ${DONE[verbFor(first)] ?? 'done'} first`,
+        message: `${itemAt(item, places)} goes in before ${itemAt(first, late)}, which must be ${DONE[first.kind] ?? 'done'} first`,
         ...about(item, places),
         related: [{where, says: `${item.id} comes after ${value}`}],
       },
@@ -96,16 +96,14 @@ function coversOver(cover: Item, part: Item, {relations}: Context): boolean {
   return surfaces.some(({id}) => relations.closers.get(id)?.some((one) => one.id === cover.id));
 }
 
-const DONE: {readonly [verb: string]: string} = {
-  install: 'in',
-  measure: 'measured',
+/** Of the kinds that may stand under `after`. */
+const DONE: {readonly [kind in ItemKind]?: string} = {
+  part: 'in',
+  fit: 'measured',
   check: 'checked',
-  witness: 'witnessed',
-  record: 'recorded',
-  torque: 'torqued',
-  seal: 'sealed',
-  clean: 'clean',
-  fill: 'filled',
+  'hold-point': 'witnessed',
+  mark: 'recorded',
+  fastener: 'torqued',
 };
 
 function unsealed(action: Action<Part>, {relations, state, does, reportIfItLasts}: Context): void {

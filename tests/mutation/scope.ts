@@ -9,9 +9,20 @@ export interface Scope {
   readonly tests: readonly string[];
 }
 
-const CASES = ['alone', 'check-jobs', 'examples', 'fixes', 'messages', 'told', 'trade-cases'].map(
-  (name) => `tests/findings/${name}.test.ts`,
-);
+const CASES = [
+  'alone',
+  'check-jobs',
+  'clean-told',
+  'cure-told',
+  'examples',
+  'fixes',
+  'messages',
+  'order-told',
+  'readings-told',
+  'signature-told',
+  'told',
+  'trade-cases',
+].map((name) => `tests/findings/${name}.test.ts`);
 /** What stands around the findings: memory, calendar, rules of a house, fixes made without asking, pages. */
 const AROUND = ['broken-specification', 'date-bound', 'house', 'memory', 'mend', 'registry'].map(
   (name) => `tests/findings/${name}.test.ts`,
