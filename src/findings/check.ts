@@ -98,9 +98,8 @@ function fromReading(problems: readonly Problem[], kinds: readonly FindingKind[]
   });
 }
 
-function foundOf({where, says, hint, item, related, fix}: Problem): Found {
-  const message = hint === undefined ? says : `${says}; ${hint}`;
-  return {where, message, ...(item !== undefined && {item}), ...(related && {related}), ...(fix && {fix})};
+function foundOf({name, says, hint, ...found}: Problem): Found {
+  return {...found, message: hint === undefined ? says : `${says}; ${hint}`};
 }
 
 /** What the checks see in the specification, and in each procedure against it, without walking the build. */
@@ -208,7 +207,6 @@ function fromChecks(
       doing = undefined;
     },
     after(action, now) {
-      if (waiting.length === 0) return;
       const lasting = action.verb === 'torque' ? 'tight' : 'installed';
       for (const {found, places} of waiting.splice(0)) {
         for (const place of places) now.fault(lasting, action.item.id, place, found);

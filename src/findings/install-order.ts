@@ -55,7 +55,7 @@ function forgotten(action: Action<Part>, context: Context): void {
   const {item, places} = action;
   for (const {value, where} of item.after) {
     const first = context.book.spec.items.get(value);
-    if (first === undefined || coversOver(item, first, context)) continue;
+    if (first === undefined || closesOver(item, first, context)) continue;
     const late = meetingPlaces(item, places, first).filter((place) => isLate(first, place, context));
     if (late.length === 0) continue;
     context.reportIfItLasts(
@@ -76,7 +76,7 @@ function coveredOver(action: Action<Part>, context: Context): void {
   const {state, relations, report} = context;
   const surfaces = relations.surfacesOn.get(item.id) ?? [];
   for (const cover of new Set(surfaces.flatMap(({id}) => relations.closers.get(id) ?? []))) {
-    if (!coversOver(cover, item, context)) continue;
+    if (!cover.after.some(({value}) => value === item.id)) continue;
     const shut = meetingPlaces(item, places, cover).filter((at) => state.holds('installed', cover.id, at));
     if (shut.length === 0) continue;
     report({
@@ -89,11 +89,9 @@ function coveredOver(action: Action<Part>, context: Context): void {
   }
 }
 
-function coversOver(cover: Item, part: Item, {relations}: Context): boolean {
-  if (cover.kind !== 'part' || part.kind !== 'part' || cover.id === part.id) return false;
-  if (!cover.after.some(({value}) => value === part.id)) return false;
-  const surfaces = relations.surfacesOn.get(part.id) ?? [];
-  return surfaces.some(({id}) => relations.closers.get(id)?.some((one) => one.id === cover.id));
+/** It closes a surface of the other. */
+function closesOver(cover: Part, {id}: Item, {relations}: Context): boolean {
+  return closedBy(relations, cover).some((closed) => closed.kind === 'surface' && closed.on?.value === id);
 }
 
 /** Of the kinds that may stand under `after`. */
@@ -109,7 +107,6 @@ const DONE: {readonly [kind in ItemKind]?: string} = {
 function unsealed(action: Action<Part>, {relations, state, does, reportIfItLasts}: Context): void {
   const {item, places} = action;
   for (const joint of closedBy(relations, item)) {
-    if (joint.kind !== 'joint' || typeof joint.seal?.value !== 'object') continue;
     const open = meetingPlaces(item, places, joint).filter(
       (place) => !state.holds('sealed', joint.id, place) && does('seal', joint.id, place),
     );
@@ -177,7 +174,7 @@ function nothingHeld(action: Action<Fastener>, context: Context): void {
   const {item, places} = action;
   for (const {value} of item.holds) {
     const part = context.book.spec.items.get(value);
-    if (part?.kind !== 'part' || part.given) continue;
+    if (part === undefined) continue;
     const out = meetingPlaces(item, places, part).filter((place) => missing(part.id, place, context));
     if (out.length === 0) continue;
     context.report({

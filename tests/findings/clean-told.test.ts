@@ -11,6 +11,14 @@ alterations:
   ream: {of: [shells], does: ream the bore}
 `;
 
+const MISSPELT = `
+parts:
+  block: {given: true}
+  shells: {alterations: [grind-lp]}
+alterations:
+  grind-lip: {of: [shells], does: grind the lip flush}
+`;
+
 const SEATS = `
 parts:
   block: {given: true}
@@ -94,6 +102,20 @@ alter-first shells: shells goes in without ream
   ]);
 });
 
+describe('shells that need what nobody specified', () => {
+  tells(MISSPELT, [
+    [
+      'go in as they came',
+      'install: shells',
+      `
+unknown-item shells: nothing is called grind-lp; did you mean grind-lip?
+  fix: Write grind-lip: "grind-lip"
+alter-first shells: shells goes in without grind-lp
+  see engine.yaml:7: shells needs grind-lp`,
+    ],
+  ]);
+});
+
 describe('plugs in dry seats, and a cover on its gasket', () => {
   tells(SEATS, [
     [
@@ -154,6 +176,15 @@ clean-first rims: rims is not clean when plugs closes it, and goes together clea
     [
       'seats that were in use are oiled before they are wiped',
       'clean: seats, rims; install: plugs; remove: plugs; lube: seats with engine-oil; clean: seats, rims; install: plugs; clean: cover-joint; seal: cover-joint; install: cover',
+      `
+clean-first seats: seats is lubed but is no longer clean
+  story: step 1 of procedure.md: clean (clean: seats)
+  story: step 3 of procedure.md: no longer clean (remove: plugs)
+  see engine.yaml:10: seats is specified here`,
+    ],
+    [
+      'the seats are oiled: one was in use, the other never wiped',
+      'clean: seats[front], rims[front]; install: plugs[front]; remove: plugs[front]; lube: seats with engine-oil; clean: seats, rims; install: plugs; clean: cover-joint; seal: cover-joint; install: cover',
       `
 clean-first seats: seats is lubed but is no longer clean
   story: step 1 of procedure.md: clean (clean: seats)

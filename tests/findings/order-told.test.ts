@@ -33,6 +33,29 @@ fasteners:
   sump-bolts: {at: [left, right], count: 8, holds: [sump, block], torque: 20 lbf·ft, threads: dry, lock: {value: none, because: stretch holds them}}
 `;
 
+const HIDDEN = `
+parts:
+  block: {given: true}
+  shells: {at: [front, rear]}
+  caps: {at: [front, rear], closes: [shell-faces], after: [shells]}
+  guard: {closes: [shell-faces]}
+  lamp: {after: [shells]}
+surfaces:
+  shell-faces: {on: shells, at: [front, rear], assembly: clean}
+`;
+
+const BARE = `
+parts:
+  block: {given: true}
+  lid: {closes: [walls, ledge]}
+surfaces:
+  walls: {on: block}
+joints:
+  ledge: {between: [block, lid]}
+fasteners:
+  lid-bolts: {count: 4, holds: [lid, lidd], torque: 20 lbf·ft, threads: dry, lock: {value: none, because: stretch holds them}}
+`;
+
 describe('what must come first', () => {
   tells(ORDER, [
     [
@@ -176,6 +199,17 @@ install-order sump-bolts[right]: sump-bolts[right] are still tight when sump com
   see engine.yaml:12: sump-bolts holds sump`,
     ],
     [
+      'goes on a joint that needs no seal, and gets one after that',
+      'clean: sump-joint; seal: sump-joint with paper-gasket; install: sump; torque: sump-bolts; seal: plain-joint with paper-gasket',
+      `
+install-order plain-joint: plain-joint is not made up when sump closes it
+  see engine.yaml:10: plain-joint is specified here
+clean-first plain-joint: plain-joint is sealed but its faces are not clean
+  see engine.yaml:10: plain-joint is specified here
+value-disagrees plain-joint: plain-joint is sealed with paper-gasket, and none is specified
+  see engine.yaml:10: plain-joint is specified here`,
+    ],
+    [
       'is torqued before it is on',
       'clean: sump-joint; seal: sump-joint with paper-gasket; torque: sump-bolts; install: sump; torque: sump-bolts',
       `
@@ -197,6 +231,69 @@ install-order sump: sump is not in when sump-bolts are torqued
   story: step 3 of procedure.md: in (install: sump)
   story: step 4 of procedure.md: no longer in (remove: sump)
   see engine.yaml:12: sump-bolts holds sump`,
+    ],
+  ]);
+});
+
+describe('shells under caps, and a guard over both', () => {
+  tells(HIDDEN, [
+    [
+      'go in first',
+      'clean: shell-faces; install: shells; install: caps; install: guard; install: lamp',
+      SILENT,
+    ],
+    [
+      'go in when the caps are on',
+      'clean: shell-faces; install: caps; install: shells; install: guard; install: lamp',
+      `
+install-order shells: shells goes in after caps, which closes over it and is in already
+  story: step 2 of procedure.md: in (install: caps)
+  see engine.yaml:8: caps comes after shells`,
+    ],
+    [
+      'go in when one cap is on',
+      'clean: shell-faces; install: caps[rear]; install: shells; install: caps[front]; install: guard; install: lamp',
+      `
+install-order shells: shells goes in after caps[rear], which closes over it and is in already
+  story: step 2 of procedure.md: in (install: caps)
+  see engine.yaml:8: caps comes after shells`,
+    ],
+    [
+      'go in when the caps were on for a trial',
+      'clean: shell-faces; install: caps; remove: caps; clean: shell-faces; install: shells; install: caps; install: guard; install: lamp',
+      SILENT,
+    ],
+    [
+      'go in below a guard that need not come after them, and after a lamp that closes nothing',
+      'clean: shell-faces; install: guard; install: lamp; install: shells; install: caps',
+      `
+install-order lamp: lamp goes in before shells, which must be in first
+  see engine.yaml:10: lamp comes after shells`,
+    ],
+  ]);
+});
+
+describe('a lid of which the specification says little', () => {
+  tells(BARE, [
+    [
+      'is put on',
+      'install: lid; torque: lid-bolts',
+      `
+spec-silent walls: walls does not say its assembly; write assembly: clean, dry, lubed or unknown
+spec-silent ledge: ledge does not say its seal; write seal: [a consumable], unknown, or none with a reason
+unknown-item lid-bolts: nothing is called lidd; did you mean lid?
+  fix: Write lid: "lid"`,
+    ],
+    [
+      'is put on before its joint is made up',
+      'clean: ledge; install: lid; torque: lid-bolts; seal: ledge with paper-gasket',
+      `
+spec-silent walls: walls does not say its assembly; write assembly: clean, dry, lubed or unknown
+spec-silent ledge: ledge does not say its seal; write seal: [a consumable], unknown, or none with a reason
+unknown-item lid-bolts: nothing is called lidd; did you mean lid?
+  fix: Write lid: "lid"
+install-order ledge: ledge is not made up when lid closes it
+  see engine.yaml:11: ledge is specified here`,
     ],
   ]);
 });
