@@ -71,8 +71,8 @@ interface Fault {
 }
 
 function faultAt(fit: SpecifiedFit, place: string, limits: Amount, spec: Specification): Fault | undefined {
-  const [one, other, third] = fit.between.map(({value}) => sizedAt(spec.items.get(value), place));
-  if (fit.between.length !== 2 || !one || !other || third) return undefined;
+  const [one, other] = fit.between.map(({value}) => sizedAt(spec.items.get(value), place));
+  if (fit.between.length !== 2 || !one || !other) return undefined;
   const [first, second] = [spread(one.size.value), spread(other.size.value)];
   if (first === undefined || second === undefined || !comparable(first, second)) return undefined;
   if (isNominal(one.size.value) && isNominal(other.size.value) && middle(first) === middle(second))
@@ -98,7 +98,7 @@ function spread(size: Amount): (Amount & {readonly form: 'range'}) | undefined {
   if (size.form === 'most' || size.form === 'least') return undefined;
   const {low, high} = limitsOf(size);
   const {unit, step} = size.form === 'range' ? size.low : size.form === 'single' ? size.value : size.nominal;
-  if (!(low > 0) || (size.form === 'single' && step === 0)) return undefined;
+  if (size.form === 'single' && step === 0) return undefined;
   const half = size.form === 'single' ? step / 2 : 0;
   const end = (metres: number, by: number): Quantity => ({
     value: Number((metres / unit.factor + by).toPrecision(12)),
@@ -135,6 +135,6 @@ function meets({least, most}: Fit, limits: Amount): boolean {
 
 function comesOut(fit: Fit, spec: Specification): string {
   return fitNamed(fit)
-    .map(({name, value}) => `${name} ${typeof value === 'string' ? value : told(value, spec)}`)
+    .map(({name, value}) => `${name} ${told(value, spec)}`)
     .join(' or ');
 }

@@ -15,3 +15,18 @@ export function tells(engine: string, stories: readonly Story[], shop?: string):
     expect(['', ...all].join('\n').trimEnd()).toBe(lines);
   });
 }
+
+/** As a `Story`, with an engine of its own. */
+export type StoryOf = readonly [title: string, engine: string, tags: string, lines: string];
+
+/** A test for each story, of what one finding tells; others may tell more. */
+export function tellsOf(finding: string, stories: readonly StoryOf[], shop: string): void {
+  it.each<StoryOf>(stories)('%s', (_, engine, tags, lines) => {
+    let isIts = false;
+    const its = told(engine, tags.split('; '), shop).filter((line) => {
+      if (!line.startsWith(' ')) isIts = line.startsWith(`${finding} `);
+      return isIts;
+    });
+    expect(['', ...its].join('\n').trimEnd()).toBe(lines);
+  });
+}
