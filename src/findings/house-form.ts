@@ -12,8 +12,7 @@ export type HouseRead =
 
 /** Takes a value that a module exported for a list of rules, or says why it is none. */
 export function readHouse(value: unknown): HouseRead {
-  const says = ruleFault(value);
-  if (says !== undefined || !areRules(value)) return {ok: false, says: says ?? 'it has no form'};
+  if (!areRules(value)) return {ok: false, says: ruleFault(value)};
   const names = value.map(({name}) => name);
   const twice = names.find((name, index) => names.indexOf(name) !== index);
   return twice === undefined ? {ok: true, findings: value} : {ok: false, says: `${twice} is there twice`};
@@ -36,16 +35,16 @@ export function strangeFile(
 }
 
 function areRules(value: unknown): value is readonly HouseFinding[] {
-  return ruleFault(value) === undefined;
+  return rules.safeParse(value).success;
 }
 
-function ruleFault(value: unknown): string | undefined {
+/** What is wrong with the first rule that is none. */
+function ruleFault(value: unknown): string {
   const [issue] = rules.safeParse(value).error?.issues ?? [];
-  if (issue === undefined) return undefined;
-  const [index, ...path] = issue.path;
-  const name: unknown = typeof index === 'number' && Array.isArray(value) ? value[index]?.name : undefined;
+  const [index, ...path] = issue?.path ?? [];
+  const name: unknown = Array.isArray(value) ? value[Number(index)]?.name : undefined;
   const which = typeof name === 'string' ? name : typeof index === 'number' ? `rule ${index + 1}` : '';
-  return [which, path.join('.'), issue.message].filter(Boolean).join(': ');
+  return [which, path.join('.'), issue?.message].filter(Boolean).join(': ');
 }
 
 const line = z.string().regex(/^[^\r\n]+$/, 'one line of text is due here');
