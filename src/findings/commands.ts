@@ -104,22 +104,20 @@ class Reader {
 
   /** Places at which a command may stand, as indexes of words. */
   #slots(start: number): readonly number[] {
-    const slots: number[] = [];
+    const slots = [start];
     const opening = OPENINGS.has(this.#word(start));
-    const imperative = !opening && this.#opensImperative(start);
-    if (imperative) slots.push(start);
-    let free = imperative;
+    let free = !opening && this.#opensImperative(start);
     for (let index = start + 1; index < this.#words.length; index++) {
       const word = this.#word(index);
       if (word === ',') {
         const next = this.#word(index + 1);
         free ||= opening || next === 'so' || next === 'then';
         if (free) slots.push(this.#skipLeads(index + 1));
-      } else if (free && (word === 'and' || word === 'then') && this.#word(index - 1) !== ',') {
+      } else if (free && (word === 'and' || word === 'then')) {
         slots.push(this.#skipLeads(index));
       }
     }
-    // More than one way may lead to a word: `and then carefully`.
+    // More than one way may lead to a word: `, and then carefully`.
     return [...new Set(slots)];
   }
 
@@ -155,7 +153,7 @@ class Reader {
     const chained = this.#word(index - 1) === 'then' || this.#word(index - 1) === 'first';
     // `Check: the tang faces forward`, but `Torque: 85 lbf·ft` is a label.
     if (next === '') return chained || this.#word(index) === 'check';
-    if (DETERMINERS.has(next) || /^\d/.test(next)) return true;
+    if (DETERMINERS.has(next) || /\d/.test(next)) return true;
     if (next === ',' || next === 'and') {
       // `clean, oil and fit the cam`, but not `clean, dry threads are a must`
       const goesOn = () => this.#commandAt(this.#skipLeads(index + 2)) !== undefined;
@@ -204,7 +202,7 @@ class Reader {
       const word = this.#word(index);
       const reminder = this.#reminder(index);
       if (reminder !== undefined) index += reminder.length;
-      else if (LEADS.has(word) || (index > from && word === ',') || isAdverb(word)) index += 1;
+      else if (LEADS.has(word) || word === ',' || isAdverb(word)) index += 1;
       else return index;
     }
   }

@@ -190,8 +190,8 @@ function nothingHeld(action: Action<Fastener>, context: Context): void {
 /** A strip is crushed under a part and read with the part off. */
 function stillCovered(action: Action<Fit>, {book, state, report}: Context): void {
   const {item, places} = action;
-  if (item.by !== 'strip') return;
-  for (const {value} of item.when?.installed ?? []) {
+  if (item.by !== 'strip' || item.when === undefined) return;
+  for (const {value} of item.when.installed) {
     const part = book.spec.items.get(value);
     if (part?.kind !== 'part' || !part.closes.some((one) => isBetween(item, one.value))) continue;
     const on = meetingPlaces(item, places, part).filter((place) => state.holds('installed', part.id, place));

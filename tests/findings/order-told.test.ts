@@ -38,7 +38,7 @@ parts:
   block: {given: true}
   shells: {at: [front, rear]}
   caps: {at: [front, rear], closes: [shell-faces], after: [shells]}
-  guard: {closes: [shell-faces]}
+  guard: {closes: [shell-faces], after: [lamp]}
   lamp: {after: [shells]}
 surfaces:
   shell-faces: {on: shells, at: [front, rear], assembly: clean}
@@ -47,11 +47,13 @@ surfaces:
 const BARE = `
 parts:
   block: {given: true}
-  lid: {closes: [walls, ledge]}
+  lid: {closes: [walls, ledge, edge, lip], after: [ledge, led]}
 surfaces:
   walls: {on: block}
+  edge: {assembly: clean}
 joints:
-  ledge: {between: [block, lid]}
+  ledge: {between: [block, lid], seal: [paper-gasket]}
+  lip: {between: [block, lid]}
 fasteners:
   lid-bolts: {count: 4, holds: [lid, lidd], torque: 20 lbf·ft, threads: dry, lock: {value: none, because: stretch holds them}}
 `;
@@ -239,12 +241,12 @@ describe('shells under caps, and a guard over both', () => {
   tells(HIDDEN, [
     [
       'go in first',
-      'clean: shell-faces; install: shells; install: caps; install: guard; install: lamp',
+      'clean: shell-faces; install: shells; install: caps; install: lamp; install: guard',
       SILENT,
     ],
     [
       'go in when the caps are on',
-      'clean: shell-faces; install: caps; install: shells; install: guard; install: lamp',
+      'clean: shell-faces; install: caps; install: shells; install: lamp; install: guard',
       `
 install-order shells: shells goes in after caps, which closes over it and is in already
   story: step 2 of procedure.md: in (install: caps)
@@ -252,7 +254,7 @@ install-order shells: shells goes in after caps, which closes over it and is in 
     ],
     [
       'go in when one cap is on',
-      'clean: shell-faces; install: caps[rear]; install: shells; install: caps[front]; install: guard; install: lamp',
+      'clean: shell-faces; install: caps[rear]; install: shells; install: caps[front]; install: lamp; install: guard',
       `
 install-order shells: shells goes in after caps[rear], which closes over it and is in already
   story: step 2 of procedure.md: in (install: caps)
@@ -260,12 +262,12 @@ install-order shells: shells goes in after caps[rear], which closes over it and 
     ],
     [
       'go in when the caps were on for a trial',
-      'clean: shell-faces; install: caps; remove: caps; clean: shell-faces; install: shells; install: caps; install: guard; install: lamp',
+      'clean: shell-faces; install: caps; remove: caps; clean: shell-faces; install: shells; install: caps; install: lamp; install: guard',
       SILENT,
     ],
     [
       'go in below a guard that need not come after them, and after a lamp that closes nothing',
-      'clean: shell-faces; install: guard; install: lamp; install: shells; install: caps',
+      'clean: shell-faces; install: lamp; install: guard; install: shells; install: caps',
       `
 install-order lamp: lamp goes in before shells, which must be in first
   see engine.yaml:10: lamp comes after shells`,
@@ -279,21 +281,37 @@ describe('a lid of which the specification says little', () => {
       'is put on',
       'install: lid; torque: lid-bolts',
       `
+wrong-kind lid: ledge is a joint where a part, a fit, a check, a hold point, a mark or a fastener is due
+  see engine.yaml:12: ledge is here
+unknown-item lid: nothing is called led; did you mean lid?
+  fix: Write lid: "lid"
 spec-silent walls: walls does not say its assembly; write assembly: clean, dry, lubed or unknown
-spec-silent ledge: ledge does not say its seal; write seal: [a consumable], unknown, or none with a reason
+spec-silent lip: lip does not say its seal; write seal: [a consumable], unknown, or none with a reason
 unknown-item lid-bolts: nothing is called lidd; did you mean lid?
-  fix: Write lid: "lid"`,
+  fix: Write lid: "lid"
+clean-first edge: edge is not clean when lid closes it, and goes together clean
+  see engine.yaml:10: edge is specified here
+left-unsealed ledge: ledge is never made up with its seal
+  see engine.yaml:12: ledge is specified with a seal`,
     ],
     [
       'is put on before its joint is made up',
       'clean: ledge; install: lid; torque: lid-bolts; seal: ledge with paper-gasket',
       `
+wrong-kind lid: ledge is a joint where a part, a fit, a check, a hold point, a mark or a fastener is due
+  see engine.yaml:12: ledge is here
+unknown-item lid: nothing is called led; did you mean lid?
+  fix: Write lid: "lid"
 spec-silent walls: walls does not say its assembly; write assembly: clean, dry, lubed or unknown
-spec-silent ledge: ledge does not say its seal; write seal: [a consumable], unknown, or none with a reason
+spec-silent lip: lip does not say its seal; write seal: [a consumable], unknown, or none with a reason
 unknown-item lid-bolts: nothing is called lidd; did you mean lid?
   fix: Write lid: "lid"
+clean-first edge: edge is not clean when lid closes it, and goes together clean
+  see engine.yaml:10: edge is specified here
+install-order lid: lid goes in before ledge, which must be done first
+  see engine.yaml:7: lid comes after ledge
 install-order ledge: ledge is not made up when lid closes it
-  see engine.yaml:11: ledge is specified here`,
+  see engine.yaml:12: ledge is specified here`,
     ],
   ]);
 });

@@ -138,11 +138,43 @@ describe('commands at the edges of a rule', () => {
       'install: fit the cam',
     ],
     ['Clean and oil'],
+    ['Do not oil the bores then fit the cam.'],
+    ['Never clean and oil the bores.'],
+    ['Do not clean and oil the bores, fit the cam.', 'install: fit the cam'],
+    [
+      'Fit the cam, and never clean and oil it, then lock the bolt.',
+      'install: Fit the cam',
+      'lock: lock the bolt',
+    ],
+    ['Lube not only the bores but the lobes.', 'lube: Lube not only the bores but the lobes'],
+    ['3mm the most, oil the bores.'],
+    ['First oil.', 'lube: oil'],
+    ['Clean the bores, first oil.', 'clean: Clean the bores', 'lube: oil'],
+    ['Clean the bores and oil first.', 'clean: Clean the bores and oil first'],
+    ['Fit the cap, m8 nuts last.', 'install: Fit the cap'],
+    ['Fit the cap then m8 nuts.', 'install: Fit the cap'],
+    ['Fit the cap then torque the bolts.', 'install: Fit the cap', 'torque: torque the bolts'],
+    ['Clean, dry threads are what we need.'],
+    ['Torque the bolts, 60 at the most.', 'torque: Torque the bolts, 60 at the most'],
+    ['Torque the bolts in 30, 60 and 85.', 'torque: Torque the bolts in 30, 60 and 85'],
+    ['Polyfill the pits and oil the bores.', 'lube: oil the bores'],
+    ['Hand-apply the paste and fit the cam.', 'install: fit the cam'],
+    [', oil the bores.', 'lube: oil the bores'],
+    ['Clean the bores, and, slowly, oil them.', 'clean: Clean the bores', 'lube: oil them'],
   ])('%s', (sentence, ...commands) => {
     const read = commandsIn(sentence);
     expect(read.map(({verb, clause: {start, end}}) => `${verb}: ${sentence.slice(start, end)}`)).toEqual(
       commands,
     );
     for (const {span, clause} of read) expect(span.start).toBe(clause.start);
+  });
+
+  it.each([
+    ['80 words', ' x'.repeat(78), ' x'.repeat(79)],
+    ['600 characters', ` ${'x'.repeat(590)}`, ` ${'x'.repeat(591)}`],
+  ])('looks no farther than %s', (_, near, far) => {
+    const takesStrips = (between: string) =>
+      commandsIn(`Remove the${between} strip.`)[0]?.fits.includes('measure');
+    expect([takesStrips(near), takesStrips(far)]).toEqual([true, false]);
   });
 });

@@ -201,6 +201,29 @@ measured-slack clearance: clearance is read from a strip that no step laid
 measured-slack gap: gap is read from a strip that no step laid
   see engine.yaml:12: gap is specified here`,
     ],
+    [
+      'are read from a strip that lies there',
+      'lay: clearance with strip-green; measure: play, clearance, float; lay: gap with strip-green; measure: gap; install: shaft',
+      `
+spec-silent play: play does not say when it is measured; write when: {installed: [parts], tight: [fasteners]}
+spec-silent clearance: clearance does not say when it is measured; write when: {installed: [parts], tight: [fasteners]}
+unknown-item float: nothing is called shft; did you mean shaft?
+  see engine.yaml:12: here too
+  fix: Write shaft at all 2 places: "shaft", "shaft"
+unknown-item float: nothing is called shft-nut; add it under fasteners:
+strip-left-in clearance: clearance ends the build with its gauging strip still in it
+  story: step 1 of procedure.md: gauging strip in it (lay: clearance)
+  see engine.yaml:10: clearance is specified here
+measured-slack clearance: clearance is read from a strip that nothing can have crushed: its \`when\` names no tight fasteners
+  story: step 1 of procedure.md: gauging strip in it (lay: clearance)
+  see engine.yaml:10: clearance is specified here
+strip-left-in gap: gap ends the build with its gauging strip still in it
+  story: step 3 of procedure.md: gauging strip in it (lay: gap)
+  see engine.yaml:12: gap is specified here
+measured-slack gap: gap is read from a strip that nothing can have crushed: its \`when\` names no tight fasteners
+  story: step 3 of procedure.md: gauging strip in it (lay: gap)
+  see engine.yaml:12: gap is specified here`,
+    ],
   ]);
 });
 
