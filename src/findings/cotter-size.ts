@@ -104,12 +104,11 @@ function limitByHole(pin: Quantity, hole: Quantity, spec: Specification): string
 }
 
 function what(fastener: Fastener, hole: Quantity | undefined, spec: Specification): string {
-  const thread = threadOf(fastener)?.name;
-  const named = hole && `a hole of ${told(hole, spec)}`;
-  return thread && named ? `${named} on ${thread}` : (named ?? thread ?? 'it');
+  const through = hole && `a hole of ${told(hole, spec)}`;
+  return [through, threadOf(fastener)?.name].filter(Boolean).join(' on ');
 }
 
 function takes({least, most, take}: CotterChoice, spec: Specification): string {
   if (least && most && si(least) < si(most)) return `${told(least, spec)} to ${told(most, spec)}`;
-  return told(most ?? take, spec);
+  return told(take, spec);
 }

@@ -78,10 +78,10 @@ function faultAt(fit: SpecifiedFit, place: string, limits: Amount, spec: Specifi
   if (isNominal(one.size.value) && isNominal(other.size.value) && middle(first) === middle(second))
     return undefined;
   const [hole, shaft] = middle(first) >= middle(second) ? [first, second] : [second, first];
-  const ways = [fitOfLimits(hole, shaft), fitOfLimits(shaft, hole)];
-  const [comes] = ways;
+  const comes = fitOfLimits(hole, shaft);
   // Interference, where it is specified as less than nought, has the larger one for its shaft.
-  if (!comes?.ok || ways.some((way) => way.ok && meets(way.result, limits))) return undefined;
+  const ways = [comes, fitOfLimits(shaft, hole)];
+  if (!comes.ok || ways.some((way) => way.ok && meets(way.result, limits))) return undefined;
   return {one, other, comes: comes.result};
 }
 
@@ -121,9 +121,8 @@ function isNominal(size: Amount): boolean {
 
 /** Two sizes of one diameter, and not a diameter and a width. */
 function comparable(one: Range, other: Range): boolean {
-  const [small, large] = [middle(one), middle(other)].sort((a, b) => a - b);
-  if (small === undefined || large === undefined) return false;
-  return large - small <= 0.1 * large;
+  const middles = [middle(one), middle(other)];
+  return Math.min(...middles) >= 0.9 * Math.max(...middles);
 }
 
 /** Whether some pair within the sizes lies within the limits. */

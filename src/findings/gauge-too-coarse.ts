@@ -77,7 +77,8 @@ function ofStep({item, tag, step}: Action<Fit | Check>, {book: {spec}, report}: 
   const other = asked === undefined || !amountsAgree(limits, asked);
   for (const word of ['using', 'with'] as const) {
     const value = clauseOf(tag, word)?.value;
-    for (const {id, span} of value?.type === 'ids' ? value.ids : []) {
+    if (value?.type !== 'ids') continue;
+    for (const {id, span} of value.ids) {
       const judgedThere = !other && item.using.some((one) => one.value === id);
       if (!judgedThere) judge({item, limits, gauge: id, where: whereIn(step, span), spec}, report);
     }

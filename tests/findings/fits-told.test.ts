@@ -10,6 +10,7 @@ sources:
 tools:
   coarse: {gauge: true, resolution: 0.001 in}
   both: {gauge: true, resolution: 0.001 in, accuracy: ±0.0001 in}
+  even: {gauge: true, resolution: 0.001 in, accuracy: ±0.0005 in}
   unsure: {gauge: true, resolution: 0.0001 in, accuracy: ±0.0004 in}
   nought: {gauge: true, resolution: 0 in, accuracy: ±0.0004 in}
   scale: {gauge: true, resolution: 5 lbf}
@@ -158,6 +159,21 @@ fit-impossible gap: gap: the limits 0.012–0.014 in (0.31–0.35 mm) cannot com
         gap('size: max 2.501 in', 'size: 2.490–2.491 in', 'limits: 0.002–0.004 in'),
         'measure: gap',
         SILENT,
+      ],
+      [
+        'a largest size of the other surface says nothing',
+        gap('size: 2.500–2.501 in', 'size: max 2.491 in', 'limits: 0.002–0.004 in'),
+        'measure: gap',
+        SILENT,
+      ],
+      [
+        'a range of fractions is what it says',
+        gap('size: 2-1/2–2-17/32 in', 'size: 2-7/16–2-29/64 in', 'limits: 0.002–0.004 in'),
+        'measure: gap',
+        `
+fit-impossible gap: gap: the limits 0.002–0.004 in (0.06–0.10 mm) cannot come out of bores 2-1/2 to 2-17/32 in (63.5–64.293 mm) and journals 2-7/16 to 2-29/64 in (61.913–62.309 mm), which give clearance 0.0469–0.0938 in (1.191–2.381 mm) (hole less shaft)
+  see engine.yaml:8: the size of bores is here
+  see engine.yaml:9: the size of journals is here`,
       ],
       [
         'a least size says nothing',

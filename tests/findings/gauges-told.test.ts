@@ -10,6 +10,7 @@ sources:
 tools:
   coarse: {gauge: true, resolution: 0.001 in}
   both: {gauge: true, resolution: 0.001 in, accuracy: ±0.0001 in}
+  even: {gauge: true, resolution: 0.001 in, accuracy: ±0.0005 in}
   unsure: {gauge: true, resolution: 0.0001 in, accuracy: ±0.0004 in}
   nought: {gauge: true, resolution: 0 in, accuracy: ±0.0004 in}
   scale: {gauge: true, resolution: 5 lbf}
@@ -66,7 +67,16 @@ gauge-too-coarse play: play: both is 3:1 to the limits 0.004–0.007 in (0.11–
         `
 gauge-too-coarse play: play: unsure is 3.7:1 to the limits 0.004–0.007 in (0.11–0.17 mm) (tolerance / (2 × accuracy), accuracy ±0.0004 in), and 4:1 is the least unless the maker names the gauge
   see engine.yaml:7: play is specified here
-  see shop.yaml:9: unsure is specified here`,
+  see shop.yaml:10: unsure is specified here`,
+      ],
+      [
+        'resolution and accuracy are alike',
+        play('limits: 0.004–0.007 in, using: [even]'),
+        'measure: play',
+        `
+gauge-too-coarse play: play: even is 3:1 to the limits 0.004–0.007 in (0.11–0.17 mm) (tolerance / resolution, resolution 0.001 in), and 4:1 is the least unless the maker names the gauge
+  see engine.yaml:7: play is specified here
+  see shop.yaml:9: even is specified here`,
       ],
       [
         'a resolution of nought says nothing',
@@ -75,7 +85,7 @@ gauge-too-coarse play: play: unsure is 3.7:1 to the limits 0.004–0.007 in (0.1
         `
 gauge-too-coarse play: play: nought is 3.7:1 to the limits 0.004–0.007 in (0.11–0.17 mm) (tolerance / (2 × accuracy), accuracy ±0.0004 in), and 4:1 is the least unless the maker names the gauge
   see engine.yaml:7: play is specified here
-  see shop.yaml:10: nought is specified here`,
+  see shop.yaml:11: nought is specified here`,
       ],
       [
         'of two gauges each is judged',
@@ -87,7 +97,7 @@ gauge-too-coarse play: play: coarse is 2:1 to the limits 0.004–0.006 in (0.11�
   see shop.yaml:7: coarse is specified here
 gauge-too-coarse play: play: unsure is 2.5:1 to the limits 0.004–0.006 in (0.11–0.15 mm) (tolerance / (2 × accuracy), accuracy ±0.0004 in), and 4:1 is the least unless the maker names the gauge
   see engine.yaml:7: play is specified here
-  see shop.yaml:9: unsure is specified here`,
+  see shop.yaml:10: unsure is specified here`,
       ],
       [
         'limits with their reason, as the maker states them',
@@ -130,7 +140,7 @@ gauge-too-coarse play: play: coarse is 3:1 to the limits 0.004–0.007 in (0.11�
   see shop.yaml:7: coarse is specified here
 gauge-too-coarse play: play: unsure is 3.7:1 to the limits 0.004–0.007 in (0.11–0.17 mm) (tolerance / (2 × accuracy), accuracy ±0.0004 in), and 4:1 is the least unless the maker names the gauge
   see engine.yaml:7: play is specified here
-  see shop.yaml:9: unsure is specified here`,
+  see shop.yaml:10: unsure is specified here`,
       ],
       [
         'the step states narrower limits',
@@ -171,7 +181,7 @@ gauge-too-coarse play: play: coarse is 3:1 to the limits max 0.003 in (max 0.07 
         `
 gauge-too-coarse drag: drag: scale is 0.4:1 to the limits 2–4 lbf (9–17 N) (tolerance / resolution, resolution 5 lbf), and 4:1 is the least unless the maker names the gauge
   see engine.yaml:7: drag is specified here
-  see shop.yaml:11: scale is specified here`,
+  see shop.yaml:12: scale is specified here`,
       ],
       [
         'a check whose step names the gauge',
@@ -180,7 +190,7 @@ gauge-too-coarse drag: drag: scale is 0.4:1 to the limits 2–4 lbf (9–17 N) (
         `
 gauge-too-coarse drag: drag: scale is 0.4:1 to the limits 2–4 lbf (9–17 N) (tolerance / resolution, resolution 5 lbf), and 4:1 is the least unless the maker names the gauge
   see engine.yaml:7: drag is specified here
-  see shop.yaml:11: scale is specified here`,
+  see shop.yaml:12: scale is specified here`,
       ],
       ['a check that says what is expected', drag('expect: turns freely'), 'check: drag using scale', SILENT],
       [
@@ -196,7 +206,7 @@ gauge-too-coarse drag: drag: scale is 0.4:1 to the limits 2–4 lbf (9–17 N) (
         `
 gauge-too-coarse drag: drag: thermometer is 0.6:1 to the limits 158–194 °F (70–90 °C) (tolerance / resolution, resolution 30 °C), and 4:1 is the least unless the maker names the gauge
   see engine.yaml:7: drag is specified here
-  see shop.yaml:12: thermometer is specified here`,
+  see shop.yaml:13: thermometer is specified here`,
       ],
     ],
     SHOP,
@@ -220,7 +230,7 @@ describe('a gauging strip', () => {
         `
 gauge-too-coarse play: play: strip reads 0.001–0.003 in (0.03–0.07 mm) and cannot show the limits 0.001–0.0031 in (0.026–0.078 mm)
   see engine.yaml:7: play is specified here
-  see shop.yaml:15: strip is specified here`,
+  see shop.yaml:16: strip is specified here`,
       ],
       [
         'a strip that begins above the lower limit',
@@ -229,7 +239,7 @@ gauge-too-coarse play: play: strip reads 0.001–0.003 in (0.03–0.07 mm) and c
         `
 gauge-too-coarse play: play: strip reads 0.001–0.003 in (0.03–0.07 mm) and cannot show the limits 0.0009–0.003 in (0.023–0.076 mm)
   see engine.yaml:7: play is specified here
-  see shop.yaml:15: strip is specified here`,
+  see shop.yaml:16: strip is specified here`,
       ],
       [
         'limits in millimetres, a hundredth off by their conversion',
@@ -250,7 +260,7 @@ gauge-too-coarse play: play: strip reads 0.001–0.003 in (0.03–0.07 mm) and c
         `
 gauge-too-coarse play: play: strip reads 0.001–0.003 in (0.03–0.07 mm) and cannot show the limits max 0.004 in (max 0.10 mm)
   see engine.yaml:7: play is specified here
-  see shop.yaml:15: strip is specified here`,
+  see shop.yaml:16: strip is specified here`,
       ],
       [
         'a least value below the strip',
@@ -259,7 +269,7 @@ gauge-too-coarse play: play: strip reads 0.001–0.003 in (0.03–0.07 mm) and c
         `
 gauge-too-coarse play: play: strip reads 0.001–0.003 in (0.03–0.07 mm) and cannot show the limits min 0.0005 in (min 0.013 mm)
   see engine.yaml:7: play is specified here
-  see shop.yaml:15: strip is specified here`,
+  see shop.yaml:16: strip is specified here`,
       ],
       [
         'a strip of which nothing is known',
@@ -281,7 +291,7 @@ gauge-too-coarse play: play: strip reads 0.001–0.003 in (0.03–0.07 mm) and c
         `
 gauge-too-coarse play: play: strip reads 0.001–0.003 in (0.03–0.07 mm) and cannot show the limits 0.002–0.004 in (0.06–0.10 mm)
   see engine.yaml:7: play is specified here
-  see shop.yaml:15: strip is specified here`,
+  see shop.yaml:16: strip is specified here`,
       ],
     ],
     SHOP,

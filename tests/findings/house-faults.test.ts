@@ -34,7 +34,10 @@ describe('a rule that goes wrong', () => {
     ],
     ['TypeError: what it reports is no report', reporting(undefined)],
     ['TypeError: what it reports is no report: message', reporting({where: AT})],
-    ['TypeError: what it reports is no report: message', reporting({where: AT, message: 'two\nlines'})],
+    [
+      'TypeError: what it reports is no report: message: one line of text is due here',
+      reporting({where: AT, message: 'two\nlines'}),
+    ],
     [
       'TypeError: what it reports is no report: where.span.end',
       reporting({where: {file: 'procedure.md', span: {start: 0, end: Number.NaN}}, message: 'x'}),
@@ -93,12 +96,24 @@ describe('a rule that goes wrong', () => {
     expect(houseFaults[0]?.stack).toContain('house-faults.test.ts');
   });
 
-  it('may throw what is no error', () => {
-    const thrown = () => {
-      throw 'no such bolt';
+  it.each<[thrown: unknown, says: string]>([
+    ['no such bolt', 'no such bolt'],
+    [Object.assign(new RangeError('no such bolt'), {stack: undefined}), 'RangeError: no such bolt'],
+  ])('may throw what is no error, or has no stack: %s', (thrown, says) => {
+    const end = () => {
+      throw thrown;
     };
-    const {houseFaults} = check(pumpBook(), {house: [{...WRENCH, before: {}, end: thrown}]});
-    expect(houseFaults).toStrictEqual([{name: 'house-wrench-named', during: 'end', says: 'no such bolt'}]);
+    const {houseFaults} = check(pumpBook(), {house: [{...WRENCH, before: {}, end}]});
+    expect(houseFaults).toStrictEqual([{name: 'house-wrench-named', during: 'end', says}]);
+  });
+
+  it('may point into the job that the book is for', () => {
+    const where = {file: 'jobs/1.yaml', span: {start: 0, end: 3}};
+    const forJob = pumpBook({job: 'options: []\n'});
+    const atJob = (end: number) =>
+      check(forJob, {house: [reporting({where: {...where, span: {start: 0, end}}, message: 'x'})]});
+    expect(atJob(3).findings).toMatchObject([{name: 'house-wrench-named', where}]);
+    expect(atJob(9999).houseFaults[0]?.says).toContain('stands at 0–9999 of jobs/1.yaml');
   });
 
   it('is told where in the book it was', () => {
@@ -129,20 +144,31 @@ describe('a rule that goes wrong', () => {
 
 describe('a list of rules', () => {
   it.each<[says: string, given: unknown]>([
-    ['expected array', undefined],
+    ['Invalid input: expected array, received undefined', undefined],
+    ['Invalid input: expected array, received object', WRENCH],
+    ['rule 1: Invalid input: expected object, received number', [7]],
     ['at least one rule is due here', []],
-    ['clean-first: name: lower case', [{...WRENCH, name: 'clean-first'}]],
-    ['House-x: name: lower case', [{...WRENCH, name: 'House-x'}]],
-    ['rule 2', [WRENCH, {}]],
-    ['severity', [{...WRENCH, severity: 'fatal'}]],
-    ['Unrecognized key: "befor"', [{...WRENCH, befor: {}}]],
-    ['before: Unrecognized key: "tighten"', [{...WRENCH, before: {tighten() {}}}]],
-    ['before: Unrecognized key: "waive"', [{...WRENCH, before: {waive() {}}}]],
-    ['before.torque: a function is due here', [{...WRENCH, before: {torque: true}}]],
+    [
+      'clean-first: name: lower case with hyphens that begins with house- is due here',
+      [{...WRENCH, name: 'clean-first'}],
+    ],
+    [
+      'House-x: name: lower case with hyphens that begins with house- is due here',
+      [{...WRENCH, name: 'House-x'}],
+    ],
+    ['rule 2: name: Invalid input: expected string, received undefined', [WRENCH, {}]],
+    [
+      'house-wrench-named: severity: Invalid option: expected one of "error"|"warning"|"information"',
+      [{...WRENCH, severity: 'fatal'}],
+    ],
+    ['house-wrench-named: Unrecognized key: "befor"', [{...WRENCH, befor: {}}]],
+    ['house-wrench-named: before: Unrecognized key: "tighten"', [{...WRENCH, before: {tighten() {}}}]],
+    ['house-wrench-named: before: Unrecognized key: "waive"', [{...WRENCH, before: {waive() {}}}]],
+    ['house-wrench-named: before.torque: a function is due here', [{...WRENCH, before: {torque: true}}]],
     ['house-wrench-named is there twice', [WRENCH, WRENCH]],
   ])('%s', (says, given) => {
     const read = readHouse(given);
-    expect(read.ok ? 'ok' : read.says).toContain(says);
+    expect(read).toEqual({ok: false, says});
   });
 
   it('is a mistake of the caller where it is none', () => {

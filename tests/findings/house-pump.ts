@@ -31,6 +31,14 @@ export const WRENCH: HouseFinding = {
   },
 };
 
-export function pumpBook({steps = STEPS, severity = ''}: {steps?: string; severity?: string} = {}): Book {
-  return book({engine: ENGINE, shop: EXAMPLE_SHOP + severity, procedures: {'procedure.md': steps}});
+export function pumpBook({
+  steps = STEPS,
+  severity = '',
+  job,
+}: {
+  readonly steps?: string;
+  readonly severity?: string;
+  readonly job?: string;
+} = {}): Book {
+  return book({engine: ENGINE, shop: EXAMPLE_SHOP + severity, procedures: {'procedure.md': steps}, job});
 }

@@ -10,6 +10,7 @@ sources:
 tools:
   coarse: {gauge: true, resolution: 0.001 in}
   both: {gauge: true, resolution: 0.001 in, accuracy: ±0.0001 in}
+  even: {gauge: true, resolution: 0.001 in, accuracy: ±0.0005 in}
   unsure: {gauge: true, resolution: 0.0001 in, accuracy: ±0.0004 in}
   nought: {gauge: true, resolution: 0 in, accuracy: ±0.0004 in}
   scale: {gauge: true, resolution: 5 lbf}

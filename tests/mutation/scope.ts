@@ -30,6 +30,7 @@ const CASES = [
 const AROUND = [
   'broken-specification',
   'date-bound',
+  'found-fault',
   'house',
   'house-faults',
   'memory',
