@@ -21,13 +21,6 @@ export const EXPLAINED: readonly Explained[] = [
     because: 'asked only of an id that has an owner; the default is for the compiler',
   },
   {
-    file: 'src/findings/commands.ts',
-    line: "if (first === undefined || last === undefined || from >= to) return '';",
-    code: 'last === undefined',
-    becomes: 'false',
-    because: 'the end is cut to the words that there are; the question is for the compiler',
-  },
-  {
     file: 'src/findings/sentences.ts',
     line: "return capital ? before?.text !== 'no' && before?.text !== 'fig' : !ABBREVIATIONS.has(before?.text ?? '');",
     code: "''",
