@@ -5,11 +5,12 @@
 import type {Tag} from '../procedure/model.js';
 import {idsOf} from '../procedure/values.js';
 import type {Verb} from '../procedure/verbs.js';
+import {placesOf} from '../spec/items.js';
 import {locksOf} from '../spec/locks.js';
 import type {Fastener, Item} from '../spec/model.js';
 import {type Doing, setAll, setOwn, undo, undoAll, undoOwn} from './doing.js';
 import type {Detail} from './facts.js';
-import {lastingLocks, lockKindOf, withLocks} from './locks.js';
+import {goesOnFirst, lockedWith, lockKindOf} from './locks.js';
 import type {Action} from './program.js';
 import {isFastenerAction, torqueNow} from './reached.js';
 import {closedBy, meetingPlaces, type Relations} from './relations.js';
@@ -87,8 +88,7 @@ function alter(doing: Doing): void {
   const said = idsOf(tag, 'by');
   const only = item.kind === 'part' ? item.alterations.map(({value}) => value) : [];
   for (const place of places) {
-    const before = state.get('altered', item.id, place);
-    const done = before.holds ? (before.detail?.ids ?? []) : [];
+    const done = state.named('altered', item.id, place);
     state.set('altered', item.id, place, action, {ids: [...done, ...(said.length > 0 ? said : only)]});
   }
   undoLubed(doing);
@@ -129,21 +129,20 @@ function lock({action, state, spec}: Doing): void {
   // Threadlocker is what the threads then carry.
   const wet = added.filter((id) => lockKindOf(spec, id) === 'threadlocker');
   for (const place of places) {
-    const before = state.get('locked', item.id, place);
-    state.set('locked', item.id, place, action, withLocks(item, before, added, spec));
+    const on = [...new Set([...state.named('locked', item.id, place), ...added])];
+    state.set('locked', item.id, place, action, lockedWith(item, on, spec));
     if (wet.length > 0) state.set('threads', item.id, place, action, {ids: wet});
   }
 }
 
 /** What is put on after the tightening comes off for it; threadlocker and the like stay. */
 function loseLocks(doing: Doing, fastener: Fastener, place: string): void {
-  const {action, state, spec} = doing;
-  const before = state.get('locked', fastener.id, place);
-  if (!before.holds) return;
-  const left = lastingLocks(fastener, before, spec);
-  if (left !== undefined && left.ids?.length === before.detail?.ids?.length) return;
+  const {state, spec} = doing;
+  const on = state.named('locked', fastener.id, place);
+  const left = on.filter((id) => goesOnFirst(spec, id));
+  if (on.length > 0 && left.length === on.length) return;
   undo(doing, 'locked', fastener, place);
-  if (left !== undefined) state.keep('locked', fastener.id, place, action, left);
+  if (left.length > 0) state.keep('locked', fastener.id, place, lockedWith(fastener, left, spec));
 }
 
 /** A strip under a fastener that has come to its final torque is crushed. */
@@ -176,15 +175,14 @@ function remove(doing: Doing): void {
 }
 
 function cleaned({action, relations}: Doing): readonly Item[] {
-  const {item} = action;
-  return item.kind === 'part' ? [item, ...(relations.surfacesOn.get(item.id) ?? [])] : [item];
+  return [action.item, ...(relations.surfacesOn.get(action.item.id) ?? [])];
 }
 
 function cured({action, state, relations}: Doing): readonly Item[] {
   const {item} = action;
   if (item.kind !== 'consumable') return [item];
   return relations.joints.filter((joint) =>
-    [...joint.at, ''].some((place) => state.get('sealed', joint.id, place).detail?.ids?.includes(item.id)),
+    placesOf(joint).some((place) => state.named('sealed', joint.id, place).includes(item.id)),
   );
 }
 
