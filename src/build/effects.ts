@@ -13,7 +13,7 @@ import type {Detail} from './facts.js';
 import {goesOnFirst, lockedWith, lockKindOf} from './locks.js';
 import type {Action} from './program.js';
 import {isFastenerAction, torqueNow} from './reached.js';
-import {closedBy, meetingPlaces, type Relations} from './relations.js';
+import {closedBy, meetingPlaces, type Relations, relatedTo} from './relations.js';
 import type {State} from './state.js';
 
 type Effect = (doing: Doing) => void;
@@ -43,7 +43,7 @@ const EFFECTS: {readonly [verb in Verb]?: Effect} = {
     const detail = named(action.tag, 'with');
     if (action.item.kind === 'fastener') setOwn(doing, 'threads', detail);
     else if (action.item.kind === 'part') {
-      for (const surface of relations.surfacesOn.get(action.item.id) ?? []) {
+      for (const surface of relatedTo(relations.surfacesOn, action.item)) {
         setAll(doing, 'lubed', surface, meetingPlaces(action.item, action.places, surface), detail);
       }
     } else setOwn(doing, 'lubed', detail);
@@ -103,7 +103,7 @@ function undoLubed(doing: Doing): void {
 }
 
 function ownSurfaces({action: {item, places}, relations}: Doing): [Item, readonly string[]][] {
-  const surfaces = relations.surfacesOn.get(item.id) ?? [];
+  const surfaces = relatedTo(relations.surfacesOn, item);
   return surfaces.map((surface) => [surface, meetingPlaces(item, places, surface)]);
 }
 
@@ -147,7 +147,7 @@ function loseLocks(doing: Doing, fastener: Fastener, place: string): void {
 
 /** A strip under a fastener that has come to its final torque is crushed. */
 function crush({action, state, relations}: Doing, fastener: Fastener, place: string): void {
-  for (const fit of relations.stripsUnder.get(fastener.id) ?? []) {
+  for (const fit of relatedTo(relations.stripsUnder, fastener)) {
     for (const at of meetingPlaces(fastener, [place], fit)) {
       if (state.holds('strip', fit.id, at)) state.set('crushed', fit.id, at, action);
     }
@@ -160,7 +160,7 @@ function remove(doing: Doing): void {
   if (item.kind !== 'part') return;
   undoOwn(doing, 'installed');
   if (item.singleUse) undoOwn(doing, 'fresh');
-  for (const fastener of relations.holders.get(item.id) ?? []) {
+  for (const fastener of relatedTo(relations.holders, item)) {
     const at = meetingPlaces(item, places, fastener);
     undoAll(doing, 'tight', fastener, at);
     undoAll(doing, 'locked', fastener, at);
@@ -175,7 +175,7 @@ function remove(doing: Doing): void {
 }
 
 function cleaned({action, relations}: Doing): readonly Item[] {
-  return [action.item, ...(relations.surfacesOn.get(action.item.id) ?? [])];
+  return [action.item, ...relatedTo(relations.surfacesOn, action.item)];
 }
 
 function cured({action, state, relations}: Doing): readonly Item[] {
@@ -187,7 +187,7 @@ function cured({action, state, relations}: Doing): readonly Item[] {
 }
 
 function undoStrips(doing: Doing, item: Item, places: readonly string[]): void {
-  for (const fit of doing.relations.fitsOf.get(item.id) ?? []) {
+  for (const fit of relatedTo(doing.relations.fitsOf, item)) {
     const at = meetingPlaces(item, places, fit);
     undoAll(doing, 'strip', fit, at);
     undoAll(doing, 'crushed', fit, at);
@@ -197,7 +197,7 @@ function undoStrips(doing: Doing, item: Item, places: readonly string[]): void {
 /** A reading of the part as it was says nothing of it as it is, and a strip goes with the part that it lay on. */
 function undoFits(doing: Doing): void {
   const {action, relations} = doing;
-  for (const fit of relations.fitsOf.get(action.item.id) ?? []) {
+  for (const fit of relatedTo(relations.fitsOf, action.item)) {
     const at = meetingPlaces(action.item, action.places, fit);
     for (const kind of ['measured', 'strip', 'crushed'] as const) undoAll(doing, kind, fit, at);
   }

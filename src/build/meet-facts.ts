@@ -23,9 +23,8 @@ const ADDS_UP: ReadonlySet<FactKind | undefined> = new Set(['locked', 'altered']
 
 function doneOnBoth(here: Fact, there: Fact): Fact {
   const {ids: done = [], lacks: lacking = []} = here.detail ?? {};
-  const {ids: others = [], lacks: more = []} = there.detail ?? {};
-  const ids = done.filter((id) => others.includes(id));
-  const lacks = [...new Set([...lacking, ...more])];
+  const ids = done.filter((id) => there.detail?.ids?.includes(id));
+  const lacks = [...new Set([...lacking, ...(there.detail?.lacks ?? [])])];
   if (ids.length === done.length && lacks.length === lacking.length) return here;
   return {...here, detail: lacks.length > 0 ? {ids, lacks} : {ids}};
 }

@@ -4,7 +4,7 @@
  * become problems here, since only here both sides are at hand.
  */
 import type {Procedure, Step, Tag, Target} from '../procedure/model.js';
-import {branchState} from '../procedure/values.js';
+import {branchState, topSteps} from '../procedure/values.js';
 import type {BranchState, Verb} from '../procedure/verbs.js';
 import {tagSpec} from '../procedure/verbs.js';
 import {placesOf} from '../spec/items.js';
@@ -270,14 +270,6 @@ function idsOf({steps}: Procedure): Set<string> {
   const ids = new Set<string>();
   for (const {id} of steps) if (id !== undefined) ids.add(id);
   return ids;
-}
-
-function topSteps({sections}: Procedure): readonly Step[] {
-  const steps: Step[] = [];
-  for (const {content} of sections) {
-    for (const block of content) if (block.type === 'step') steps.push(block.step);
-  }
-  return steps;
 }
 
 /** Something in a place where its kind cannot stand. */

@@ -93,12 +93,17 @@ export function meetingPlaces(item: Item, places: readonly string[], other: Item
   return shared ? all.filter((name) => places.includes(name)) : all;
 }
 
-/** Surfaces and joints that a part closes. */
-export function closedBy({closed}: Pick<Relations, 'closed'>, part: Part): readonly (Surface | Joint)[] {
-  return closed.get(part.id) ?? NONE;
+/** What stands under an item in one of the lists of relations; empty where nothing does. */
+export function relatedTo<T>(list: ReadonlyMap<string, readonly T[]>, {id}: Pick<Item, 'id'>): readonly T[] {
+  return list.get(id) ?? NONE;
 }
 
-const NONE: readonly (Surface | Joint)[] = [];
+const NONE: readonly never[] = [];
+
+/** Surfaces and joints that a part closes. */
+export function closedBy({closed}: Pick<Relations, 'closed'>, part: Part): readonly (Surface | Joint)[] {
+  return relatedTo(closed, part);
+}
 
 function closedOf(spec: Specification, part: Part): readonly (Surface | Joint)[] {
   const items = part.closes.flatMap(({value}) => spec.items.get(value) ?? []);

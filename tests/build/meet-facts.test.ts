@@ -28,6 +28,7 @@ it.each<Row>([
   ['locks that no tag names, there', 'locked', IDS('tab'), undefined, IDS()],
   ['locks that no tag names, on both', 'locked', undefined, undefined, undefined],
   ['something lacking there only', 'locked', undefined, LACKS([], 'wire'), LACKS([], 'wire')],
+  ['nothing but what lacks', 'locked', IDS('tab'), {lacks: ['wire']}, LACKS([], 'wire')],
   ['alterations of both', 'altered', IDS('relieve', 'drill'), IDS('drill'), IDS('drill')],
   ['the same alterations', 'altered', IDS('drill'), IDS('drill'), undefined],
   ['another lubricant there', 'lubed', IDS('grease'), IDS('oil'), undefined],

@@ -166,6 +166,13 @@ describe('State', () => {
     expect(state.changesSince(0).map(({holds}) => holds)).toEqual([false, false, false]);
   });
 
+  it('names nothing with a fact that was noted without names', () => {
+    const state = new State();
+    state.set('sealed', 'a', '', ACTION);
+    state.set('sealed', 'b', '', ACTION, {ids: ['gasket']});
+    expect([state.named('sealed', 'a', ''), state.named('sealed', 'b', '')]).toEqual([[], ['gasket']]);
+  });
+
   it('forgets the faults of what does not hold', () => {
     const state = new State();
     state.fault('installed', 'a', '', faultNamed('one'));

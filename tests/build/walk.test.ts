@@ -97,6 +97,10 @@ checks:
     const late = '1. a `install: pump` `repeat: late`\n2. b `step: late` `turn: pump`\n';
     const round = '1, install pump, installd, 2, turn pump, turnd';
     expect(calls(late)).toBe(`settling, ${round}, settled, ${round}, end`);
+    const wait = '`if: turns is out`\n   1. On. `repeat: late`\n   2. Wait.';
+    expect(errors(wait, '`turn: lid` `step: late`')).toEqual([
+      'endless-repeat: `repeat: late` names a step that does not stand before it',
+    ]);
     expect(errors('`install: lid` `repeat: late`', '`clean: face` `step: late`')).toEqual([
       'clean-first: seat is not clean when lid closes it, and goes together clean',
       'endless-repeat: `repeat: late` names a step that does not stand before it',
