@@ -39,8 +39,9 @@ interface Need {
 function needsOf(procedures: readonly Procedure[], spec: Specification, job: Job): Need[] {
   return [...job.substitutes].flatMap(([id, fitted]) => {
     const part = spec.items.get(id);
-    const substitute = part?.kind === 'part' ? part.substitutes.get(fitted.value) : undefined;
-    if (part?.kind !== 'part' || substitute === undefined) return [];
+    if (part?.kind !== 'part') return [];
+    const substitute = part.substitutes.get(fitted.value);
+    if (substitute === undefined) return [];
     const named = substitute.alterations.map(({value}) => spec.items.get(value));
     const alterations = named
       .filter((item) => item?.kind === 'alteration')
@@ -188,7 +189,7 @@ class Placing {
         targets.filter(({id}) => id === item.id),
         item,
       );
-      return named.length === 0 ? [] : meetingPlaces(item, named, part);
+      return named.flatMap((place) => meetingPlaces(item, [place], part));
     });
   }
 

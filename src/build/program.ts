@@ -6,7 +6,7 @@
 import type {Procedure, Step, Tag, Target} from '../procedure/model.js';
 import {branchState, topSteps} from '../procedure/values.js';
 import type {BranchState, Verb} from '../procedure/verbs.js';
-import {tagSpec} from '../procedure/verbs.js';
+import {namedKinds, tagSpec} from '../procedure/verbs.js';
 import {placesOf} from '../spec/items.js';
 import {isLockKind} from '../spec/locks.js';
 import type {Item, ItemKind, Specification} from '../spec/model.js';
@@ -155,18 +155,16 @@ class PartReader implements Part {
   /** Ids in `with`, `using` and `by` must be items too, of a kind that can stand there. */
   #checkNamed(step: StepRef, tag: Tag): void {
     for (const {word, value} of tag.clauses) {
-      const spec = tagSpec(tag.verb).clauses[word];
-      if (value.type !== 'ids' || spec?.type !== 'ids') continue;
-      for (const {id, span} of value.ids) {
+      const takes = namedKinds(tag.verb, word);
+      for (const {id, span} of value.type === 'ids' ? value.ids : []) {
         // A kind of lock may be named where a material is: it is a word of the trade, not an item.
         const isLock = isLockKind(id);
-        if (isLock && spec.kinds.includes('lock-kind')) continue;
+        if (isLock && takes.includes('lock-kind')) continue;
         const item = this.#spec.items.get(id);
-        if (item !== undefined && spec.kinds.includes(item.kind)) continue;
-        const kinds = spec.kinds.filter((kind) => kind !== 'lock-kind');
+        if (item !== undefined && takes.includes(item.kind)) continue;
+        const kinds = takes.filter((kind) => kind !== 'lock-kind');
         const taker = `\`${word}\``;
-        if (item === undefined && isLock)
-          this.#wrongKind(step, span, {id, says: 'a kind of lock', taker}, kinds);
+        if (isLock) this.#wrongKind(step, span, {id, says: 'a kind of lock', taker}, kinds);
         else if (item === undefined) this.#unknown(step, id, span, kinds, word === 'using');
         else this.#wrongKind(step, span, wrong(item, taker), kinds);
       }
@@ -287,5 +285,5 @@ function wrong(item: Item, taker: string): Wrong {
 }
 
 function listed(kinds: readonly string[]): string {
-  return [kinds.slice(0, -1).join(', '), ...kinds.slice(-1)].filter(Boolean).join(' or ');
+  return kinds.join(', ').replace(/, ([^,]*)$/, ' or $1');
 }

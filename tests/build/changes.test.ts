@@ -84,7 +84,7 @@ function detailWords({ids, lacks, torque, final}: Detail = {}): string {
   return [
     ids?.join(', '),
     lacks && `without ${lacks.join(', ')}`,
-    torque && formatAmount(torque),
+    torque && `${formatAmount(torque)}`,
     final && 'final',
   ]
     .filter(Boolean)

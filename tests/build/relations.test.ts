@@ -1,7 +1,7 @@
 /** The specification read backwards: what holds, closes, asks for and lies on what. */
 import {expect, it} from 'vitest';
 import {ledger} from '../../src/build/ledger.js';
-import {closedBy, meetingPlaces, relations} from '../../src/build/relations.js';
+import {closedBy, type ItemRelations, meetingPlaces, relations} from '../../src/build/relations.js';
 import type {Item} from '../../src/spec/model.js';
 import {book} from '../help/example.js';
 
@@ -36,31 +36,33 @@ hold-points:
   signed: {asks: [bolts]}
 `;
 
-const {spec} = book({engine: ENGINE, procedures: {'a.md': '1. a\n'}});
-const known = relations(spec);
-
 const ids = (items: readonly {readonly id: string}[]) => items.map(({id}) => id).join(' ');
 
 function read(map: ReadonlyMap<string, readonly {readonly id: string}[]>): Record<string, string> {
   return Object.fromEntries([...map].flatMap(([id, items]) => (items.length > 0 ? [[id, ids(items)]] : [])));
 }
 
-function item(id: string): Item {
+function known(): ItemRelations {
+  return relations(book({engine: ENGINE, procedures: {'a.md': '1. a\n'}}).spec);
+}
+
+function item({spec}: ItemRelations, id: string): Item {
   const found = spec.items.get(id);
   if (found === undefined) throw new Error(`the engine has no ${id}`);
   return found;
 }
 
 it('says of each item what bears on it', () => {
+  const all = known();
   expect({
-    holders: read(known.holders),
-    surfacesOn: read(known.surfacesOn),
-    fitsOf: read(known.fitsOf),
-    stripsUnder: read(known.stripsUnder),
-    closed: read(known.closed),
-    closers: read(known.closers),
-    askedBy: read(known.askedBy),
-    loadedBy: read(known.loadedBy),
+    holders: read(all.holders),
+    surfacesOn: read(all.surfacesOn),
+    fitsOf: read(all.fitsOf),
+    stripsUnder: read(all.stripsUnder),
+    closed: read(all.closed),
+    closers: read(all.closers),
+    askedBy: read(all.askedBy),
+    loadedBy: read(all.loadedBy),
   }).toEqual({
     holders: {caps: 'bolts', shells: 'bolts', sump: 'nuts'},
     surfacesOn: {crankshaft: 'journals', shells: 'faces'},
@@ -81,7 +83,7 @@ it('says of each item what bears on it', () => {
 });
 
 it('lists the items of each kind', () => {
-  const {parts, surfaces, joints, fasteners, fits, marks, checks, holdPoints, systems, tools} = known;
+  const {parts, surfaces, joints, fasteners, fits, marks, checks, holdPoints, systems, tools} = known();
   expect(
     [parts, surfaces, joints, fasteners, fits, marks, checks, holdPoints, systems, tools].map(ids),
   ).toEqual([
@@ -105,7 +107,8 @@ it.each([
   ['shells', ['front'], 'sump', ['']],
   ['crankshaft', [''], 'sump', ['']],
 ])('%s at %j meets %s at its places', (id, places, other, expected) => {
-  expect(meetingPlaces(item(id), places, item(other))).toEqual(expected);
+  const all = known();
+  expect(meetingPlaces(item(all, id), places, item(all, other))).toEqual(expected);
 });
 
 it('a part that closes nothing closes nothing', () => {

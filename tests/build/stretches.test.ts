@@ -116,12 +116,12 @@ it('a procedure is named by its place in the build, its words are no steps, and 
   const found = stretches({
     'a.md': 'Words.\n',
     'b.md': 'Words.\n\n1. a `turn: pump`\n\nMore words.\n\n2. b `turn: lid`\n',
-    'c.md': '1. a `cure: mastic`\n\nWords.\n\n2. b\n',
+    'c.md': '1. a `cure: mastic`\n\nWords.\n\n2. b\n3. c\n4. d\n',
   });
   expect(found.map(({id, sheet, from, to, curing}) => [id, sheet, from, to, curing.join()])).toEqual([
     ['2', 2, '1', '2', ''],
     ['3.1', 3, '1', '1', 'mastic'],
-    ['3.2', 3, '2', '2', ''],
+    ['3.2–4', 3, '2', '4', ''],
   ]);
 });
 

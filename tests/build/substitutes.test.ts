@@ -228,6 +228,28 @@ describe('a substitute is altered', () => {
       ],
     ],
     [
+      'whatever other parts are renewed before',
+      '1. a `renew: pump`\n2. b `install: shells`\n',
+      ['1 renew: pump', `J1 ${GRIND}`, `J2 ${DRILL}`, '2 install: shells'],
+    ],
+    [
+      'never where it is not used again, whatever other parts go in before',
+      '1. a `install: pump`\n2. b `clean: faces`\n3. c `renew: shells`\n4. d `install: shells`\n',
+      [
+        '1 install: pump',
+        '2 clean: faces',
+        '3 renew: shells',
+        `J1 ${GRIND}`,
+        `J2 ${DRILL}`,
+        '4 install: shells',
+      ],
+    ],
+    [
+      'before it is lubed as it comes',
+      '1. a `lube: backs`\n2. b `install: shells`\n',
+      [`J1 ${GRIND}`, `J2 ${DRILL}`, '1 lube: backs', '2 install: shells'],
+    ],
+    [
       'whatever is done by the same alteration to another part',
       '1. a `alter: pump by drill-hole, grind-lip`\n2. b `install: shells`\n',
       ['1 alter: pump by drill-hole, grind-lip', `J1 ${GRIND}`, `J2 ${DRILL}`, '2 install: shells'],
@@ -284,6 +306,19 @@ describe('a substitute is altered', () => {
     const steps = ['1 install: shells'];
     expect(outline(made('1. a `install: shells`\n', 'substitutes: {shells: plain}\n'))).toEqual(steps);
     expect(outline(made('1. a `install: shells`\n', ''))).toEqual(steps);
+  });
+
+  it('by nothing that is no alteration of this engine', () => {
+    const engine = ENGINE.replace(
+      'alterations: [grind-lip, drill-hole]',
+      'alterations: [pump, drill-hole, polish]',
+    );
+    const whole = book({
+      engine,
+      procedures: {'p.md': '1. a `install: shells`\n'},
+      job: 'substitutes: {shells: twins}\n',
+    });
+    expect(outline(forJob(whole))).toEqual([`J1 ${DRILL}`, '1 install: shells']);
   });
 
   it('by no step where the engine does not have the part', () => {
