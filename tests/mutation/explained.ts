@@ -11,6 +11,8 @@ export interface Explained {
 }
 
 const STRYKERS = '"Stryker was here!"';
+/** The same where a list stood that was empty. */
+const STRYKERS_LIST = '["Stryker was here"]';
 
 export const EXPLAINED: readonly Explained[] = [
   {
@@ -38,7 +40,7 @@ export const EXPLAINED: readonly Explained[] = [
     file: 'src/build/alterations.ts',
     line: "return verb === 'measure' || verb === 'lay' ? relatedTo(fitsOf, part) : [];",
     code: '[]',
-    becomes: STRYKERS,
+    becomes: STRYKERS_LIST,
     because: 'no tag names a word that is no item',
   },
   {
@@ -59,7 +61,7 @@ export const EXPLAINED: readonly Explained[] = [
     file: 'src/build/effects.ts',
     line: "const only = item.kind === 'part' ? item.alterations.map(({value}) => value) : [];",
     code: '[]',
-    becomes: STRYKERS,
+    becomes: STRYKERS_LIST,
     because: 'only parts are altered; the question is for the compiler',
   },
   {
@@ -108,14 +110,14 @@ export const EXPLAINED: readonly Explained[] = [
     file: 'src/build/options.ts',
     line: 'export function frontCondition({only = []}: Front, {engine, options}: Specification): Condition {',
     code: '[]',
-    becomes: STRYKERS,
+    becomes: STRYKERS_LIST,
     because: 'what has no id is no option',
   },
   {
     file: 'src/build/options.ts',
     line: 'let above: readonly Section[] = [];',
     code: '[]',
-    becomes: STRYKERS,
+    becomes: STRYKERS_LIST,
     because: 'what has no depth is not above anything',
   },
   {
@@ -129,7 +131,7 @@ export const EXPLAINED: readonly Explained[] = [
     file: 'src/build/stretches.ts',
     line: "const materials = [id, ...(typeof seal === 'object' ? seal : [])].map((one) => spec.items.get(one));",
     code: '[]',
-    becomes: STRYKERS,
+    becomes: STRYKERS_LIST,
     because: 'what is no item has no cure',
   },
   {
@@ -150,7 +152,7 @@ export const EXPLAINED: readonly Explained[] = [
     file: 'src/build/stretches.ts',
     line: 'return [];',
     code: '[]',
-    becomes: STRYKERS,
+    becomes: STRYKERS_LIST,
     because: 'what is no item was touched by no step',
   },
   {
@@ -159,13 +161,6 @@ export const EXPLAINED: readonly Explained[] = [
     code: "next.type === 'left-out'",
     becomes: 'true',
     because: 'a block that is no gap has no options, and so not the same',
-  },
-  {
-    file: 'src/build/relations.ts',
-    line: "values(between).flatMap((id) => [id, ...(owner.has(id) ? [owner.get(id) ?? ''] : [])]),",
-    code: "''",
-    becomes: STRYKERS,
-    because: 'asked only of an id that has an owner; the default is for the compiler',
   },
   {
     file: 'src/findings/commands.ts',
