@@ -52,10 +52,9 @@ function ofAction({verb, item, places, step, tag}: Action, when: readonly string
 /** By index of a top step: what the front matter and the headings above it ask for. */
 function conditionsByStep({spec}: Book, procedure: Procedure): Map<number, readonly string[]> {
   const front = frontCondition(procedure.front, spec);
-  const conditions = sectionConditions(procedure);
   return new Map(
-    procedure.sections.flatMap(({content}, index) => {
-      const words = optionWords([...front, ...(conditions[index] ?? [])]);
+    sectionConditions(procedure).flatMap(([{content}, condition]) => {
+      const words = optionWords([...front, ...condition]);
       return content.flatMap((block): [number, readonly string[]][] => stepIn(block, words));
     }),
   );

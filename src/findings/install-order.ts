@@ -5,7 +5,7 @@ import {closedBy, meetingPlaces} from '../build/relations.js';
 import type {State} from '../build/state.js';
 import {stepName} from '../build/tell.js';
 import type {Fastener, Fit, Item, ItemKind, Part} from '../spec/model.js';
-import {isLate} from './done.js';
+import {isLate, verbFor} from './done.js';
 import type {Context, FindingKind} from './model.js';
 import {about, agreeing, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 import {stillDone} from './still-done.js';

@@ -98,6 +98,12 @@ export function tagSpec(verb: Verb): VerbSpec {
   return SPECS[verb];
 }
 
+/** What the ids may name that stand in the clause; nothing where it takes none. */
+export function namedKinds(verb: Verb, word: ClauseWord): readonly NamedKind[] {
+  const spec = tagSpec(verb).clauses[word];
+  return spec?.type === 'ids' ? spec.kinds : [];
+}
+
 /** True for a word that is a verb as it stands. */
 export function isVerb(word: string): word is Verb {
   return Object.hasOwn(SPECS, word);

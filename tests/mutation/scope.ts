@@ -76,7 +76,7 @@ export const LEFT_OUT: readonly string[] = [
 ];
 
 export const SCOPES: readonly Scope[] = [
-  {folder: 'src/build', tests: ['tests/build', ...CASES]},
+  {folder: 'src/build', tests: ['tests/build', ...CASES, ...JOBS, 'tests/findings/memory.test.ts']},
   {
     folder: 'src/findings',
     tests: [...CASES, ...AROUND, ...PROSE, ...JOBS, 'tests/build/loops.test.ts', ENGINEERING],
