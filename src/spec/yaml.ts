@@ -14,11 +14,13 @@ import {
   type Scalar,
   type YAMLMap,
 } from 'yaml';
+import {addAll} from '../text/add-all.js';
 import type {Problem} from '../text/problem.js';
 import type {Source, Where} from '../text/source.js';
 import {FLOW_DEPTH, readFlows, readPlainLines} from './flow.js';
 import type {Entry, MapNode, Node, ScalarNode} from './tree.js';
-import {faultOf} from './yaml-faults.js';
+import {faultsOf} from './yaml-faults.js';
+import {type LeftOpen, Openings} from './yaml-open.js';
 
 /** What a text may be at most: UTF-16 units, and levels of maps and lists inside each other. */
 export interface YamlCaps {
@@ -77,9 +79,8 @@ function readWhole(
   });
   const [document, ...more] = composer.compose(tokens.tokens, true, from.text.length);
   const problems: Problem[] = [];
-  for (const fault of [...(document?.errors ?? []), ...(document?.warnings ?? [])]) {
-    problems.push(faultOf(from, fault));
-  }
+  const faults = [...(document?.errors ?? []), ...(document?.warnings ?? [])];
+  addAll(problems, faultsOf(from, faults, tokens.open));
   for (const other of more.slice(0, 1)) problems.push(secondDocument(from, other.range[0]));
   const broken = problems.length > 0;
   const contents = document?.contents;
@@ -123,17 +124,22 @@ function secondDocument(from: Source, offset: number): Problem {
 }
 
 /** The parser keeps its own stack, which is the depth; only composing its tokens would recurse. */
-function tokensWithin(text: string, depth: number): {tokens: CST.Token[]; tooDeepAt?: number} {
+function tokensWithin(
+  text: string,
+  depth: number,
+): {tokens: CST.Token[]; open: LeftOpen; tooDeepAt?: number} {
   const parser = new Parser();
   const tokens: CST.Token[] = [];
+  const open = new Openings();
   for (const lexeme of new Lexer().lex(text)) {
+    open.see(lexeme, parser.offset);
     for (const token of parser.next(lexeme)) tokens.push(token);
     // The document and a scalar stand on the stack too, so that a stack this short needs no counting.
     if (parser.stack.length > depth && levelsOn(parser.stack) > depth)
-      return {tokens: [], tooDeepAt: parser.offset};
+      return {tokens: [], open, tooDeepAt: parser.offset};
   }
   for (const token of parser.end()) tokens.push(token);
-  return {tokens};
+  return {tokens, open};
 }
 
 const COLLECTIONS: ReadonlySet<CST.Token['type']> = new Set(['block-map', 'block-seq', 'flow-collection']);
