@@ -1,5 +1,6 @@
 /** What the YAML library found wrong with a text, in words that say what to do about it. */
 import type {ErrorCode, YAMLError} from 'yaml';
+import {clipped} from '../text/clipped.js';
 import type {Problem} from '../text/problem.js';
 import type {Source, Span} from '../text/source.js';
 import type {LeftOpen} from './yaml-open.js';
@@ -24,11 +25,11 @@ export function faultsOf(from: Source, errors: readonly YAMLError[], open: LeftO
     });
   const isEcho = (error: YAMLError) =>
     isOpenBracket(error) || brackets.some(({start, until}) => start <= error.pos[0] && error.pos[0] <= until);
-  const told = brackets.length === 0 ? before : before.filter((error) => !isEcho(error));
+  const others = brackets.length === 0 ? before : before.filter((error) => !isEcho(error));
   return [
-    ...brackets.map((span) => openAt(from, span, OPEN_BRACKET)),
-    ...told.map((error) => faultOf(from, error)),
-    ...(quote === undefined ? [] : [openAt(from, {start: quote.start, end: quote.start + 1}, OPEN_QUOTE)]),
+    ...brackets.map((span) => told(from, span, OPEN_BRACKET)),
+    ...others.map((error) => faultOf(from, error)),
+    ...(quote === undefined ? [] : [told(from, {start: quote.start, end: quote.start + 1}, OPEN_QUOTE)]),
   ];
 }
 
@@ -42,13 +43,18 @@ function isBeside(text: string, end: number, at: number): boolean {
   return next < 0 || at <= next + 1;
 }
 
-function openAt(from: Source, {start, end}: Span, {says, hint}: Advice): Problem {
+function told(from: Source, {start, end}: Span, {says, hint}: Advice): Problem {
   return {name: 'spec-form', where: {file: from.file, span: {start, end}}, says, hint};
 }
 
 /** At the library's own place, cut to the text. What has no advice here is told in the library's words. */
 function faultOf(from: Source, error: YAMLError): Problem {
   const [start, end] = spanOf(error, from.text.length);
+  const forgotten = colonAdvice(from.text, start, error);
+  if (forgotten !== undefined) {
+    const line = lineFrom(from.text, start).trimEnd().length;
+    return told(from, {start, end: Math.min(end, start + line)}, forgotten);
+  }
   const advice = isOpenBracket(error) ? OPEN_BRACKET : ADVICE[error.code];
   return {
     name: 'spec-form',
@@ -72,6 +78,30 @@ function lowered(message: string): string {
 }
 
 const QUOTES = 'put the value in quotes';
+
+/** Whether a key lacks its colon, or the colon its space: the line then shows what to write. */
+function colonAdvice(text: string, start: number, {code, message}: YAMLError): Advice | undefined {
+  if (code !== 'MULTILINE_IMPLICIT_KEY' && !/^Implicit map keys/.test(message)) return undefined;
+  return colonMissing(lineFrom(text, start));
+}
+
+/** What stands from there to the end of the line. */
+export function lineFrom(text: string, start: number): string {
+  const next = text.indexOf('\n', start);
+  return text.slice(start, next < 0 ? text.length : next);
+}
+
+/** Of a line, from where its key begins; nothing where it does not begin with a word such as a key may be. */
+export function colonMissing(line: string): Advice | undefined {
+  const [key] = /^[A-Za-z][\w-]{0,60}/.exec(line) ?? [];
+  const after = line.slice(key?.length).trimEnd();
+  if (key === undefined || !/^(?:[ :]|$)/.test(after)) return undefined;
+  const says = after.startsWith(':') ? `there is no space behind ${key}:` : `there is no colon behind ${key}`;
+  // A comment is no part of the value.
+  const [written = ''] = ` ${after.slice(1)}`.split(' #');
+  const value = clipped(written.trim(), 40);
+  return {says, hint: `write ${value === '' ? `${key}:` : `${key}: ${value}`}`};
+}
 
 interface Advice {
   readonly says: string;

@@ -89,11 +89,42 @@ describe('faults have a place and say what to do', () => {
       'note: limits: max\n',
       '1:7 a second colon or dash on one line (put the value in quotes)',
     ],
+    [
+      'a key without its colon',
+      'a: b\ncount 3 # of it\nc: d\n',
+      '2:1 there is no colon behind count (write count: 3)',
+    ],
+    [
+      'a key without its colon in the last line',
+      'a: b\ncount 3\n',
+      '2:1 there is no colon behind count (write count: 3)',
+    ],
+    [
+      'a key without its colon and value',
+      'parts\n  a: {}\n',
+      '1:1 there is no colon behind parts (write parts:)',
+    ],
+    [
+      'a key without its colon before brackets',
+      'p:\n  a {given: true} # x\n',
+      '2:3 there is no colon behind a (write a: {given: true})',
+    ],
+    ['a colon without its space', 'p:\n  id:x\n  b: c\n', '2:3 there is no space behind id: (write id: x)'],
+    [
+      'a line that no key begins',
+      'a: b\n(see below)\nc: d\n',
+      '2:1 this line has no key with a colon and a space (put a space after the colon, or see that the line above is complete)',
+    ],
     ['a key that is a list', '[a]: 1\n', '1:1 this cannot be a key (write a plain word)'],
     ['a key that no object can carry', '__proto__: 1\n', '1:1 this cannot be a key (write a plain word)'],
   ];
   it.each(cases)('%s', (_, text, shown) => {
     expect(read(text).shown).toContain(shown);
+  });
+
+  it('does not judge what stands beside a key without its colon', () => {
+    expect(read('p:\n  a {given: true}\n').broken).toBe(true);
+    expect(read('p:\n  a{: true\n').broken).toBe(false);
   });
 
   it('goes on after a fault: the first of two keys counts', () => {
