@@ -244,6 +244,7 @@ function watchersByVerb(kinds: readonly FindingKind[], contexts: ReadonlyMap<Fin
   for (const kind of kinds) {
     const context = contexts.get(kind);
     if (context === undefined) continue;
+    // A program has actions of a verb only on items of the kinds that it takes.
     for (const [verb, check] of Object.entries(kind.before ?? {}) as [Verb, ActionCheck][]) {
       const list = byVerb.get(verb) ?? [];
       list.push([check, context]);

@@ -20,6 +20,7 @@ export const VERBS = [
   'turn',
   'cure',
   'fill',
+  'drain',
   'check',
   'record',
   'witness',
@@ -89,6 +90,9 @@ export interface VerbSpec {
   readonly needs?: readonly ClauseWord[];
 }
 
+/** The kinds of item that the verb is said of; none where its targets are no items. */
+export type TargetOf<V extends Verb> = Extract<(typeof SPECS)[V]['targets'][number], ItemKind>;
+
 /** Everything that holds for the tags of a verb. */
 export function tagSpec(verb: Verb): VerbSpec {
   return SPECS[verb];
@@ -125,7 +129,7 @@ function materials(says: string): ClauseSpec {
   return ids(['consumable'], says);
 }
 
-const SPECS: {readonly [verb in Verb]: VerbSpec} = {
+const SPECS = {
   clean: {
     says: 'it is clean and dry now',
     targets: ['surface', 'part', 'joint'],
@@ -219,6 +223,7 @@ const SPECS: {readonly [verb in Verb]: VerbSpec} = {
       to: {type: 'amount', due: 'volume', orText: true, says: 'the volume, or the level in words'},
     },
   },
+  drain: {says: 'the system is empty again', targets: ['system'], clauses: {using: tools}},
   check: {
     says: 'a functional check has been made, against its limits',
     targets: ['check'],
@@ -254,4 +259,4 @@ const SPECS: {readonly [verb in Verb]: VerbSpec} = {
     single: true,
     clauses: {by: person, because: reason},
   },
-};
+} as const satisfies {readonly [verb in Verb]: VerbSpec};
