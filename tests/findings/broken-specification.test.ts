@@ -37,7 +37,7 @@ describe('a specification that cannot be read whole', () => {
     [
       'holds: [cover]',
       'holds: [cover',
-      'a bracket is open here that was never closed; close it with ] or } above',
+      'the bracket that opens here is never closed; close it with ] or }, as it was opened',
     ],
     [
       'holds: [cover]',
