@@ -173,7 +173,9 @@ function bearingOn(item: Item): readonly string[] {
     case 'hold-point':
       return values(item.asks);
     case 'system':
-      return values([...item.joints, ...item.closedBy]);
+      return values([...item.joints, ...item.closedBy, ...item.after]);
+    case 'check':
+      return values(item.after);
     default:
       return [];
   }
