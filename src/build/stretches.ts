@@ -162,6 +162,8 @@ function bearingOn(item: Item): readonly string[] {
       return ids(item.matches);
     case 'hold-point':
       return ids(item.asks);
+    case 'check':
+      return ids(item.after);
     default:
       return [];
   }

@@ -197,7 +197,7 @@ const VERBS: Readonly<Record<string, readonly Verb[]>> = {
   rework: ['if', 'repeat'],
   ask: ['witness'],
   by: ['witness'],
-  after: ['install'],
+  after: ['install', 'torque', 'check', 'fill'],
   tool: ['install', 'measure', 'check'],
 };
 

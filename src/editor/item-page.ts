@@ -59,6 +59,7 @@ function fieldsOf(item: Item, spec: Specification): string[] {
       return [
         ...stated('limits', item.limits, spec),
         ...(item.expect === undefined ? [] : [line('expect', plain(item.expect))]),
+        ...named('made after', item.after),
       ];
     case 'mark':
       return item.stamped === undefined ? [] : [line('stamped', plain(item.stamped))];
@@ -68,7 +69,12 @@ function fieldsOf(item: Item, spec: Specification): string[] {
         ...(item.by === undefined ? [] : [line('signed by', plain(item.by))]),
       ];
     case 'system':
-      return [...named('holds', item.with, ' or '), ...stated('amount', item.amount, spec)];
+      return [
+        ...named('holds', item.with, ' or '),
+        ...stated('amount', item.amount, spec),
+        ...named('closed by', item.closedBy),
+        ...named('filled after', item.after),
+      ];
     case 'alteration':
       return [...named('of', item.of), ...(item.does === undefined ? [] : [line('does', plain(item.does))])];
     case 'tool':

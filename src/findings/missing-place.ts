@@ -83,7 +83,9 @@ function waitsFor({item, verb}: Action, {id, kind}: Item): boolean {
     case 'fit':
       return verb === 'measure' && (names(item.when?.tight) || names(item.when?.installed));
     case 'system':
-      return names(item.joints) || names(item.closedBy);
+      return names(item.joints) || names(item.closedBy) || (verb === 'fill' && names(item.after));
+    case 'check':
+      return names(item.after);
     case 'joint':
       return item.id === id && kind === 'joint' && verb === 'cure';
     default:

@@ -224,7 +224,12 @@ describe('a change of the specification', () => {
   const RICH = ENGINE.replace(
     'torque: 40 lbf·ft,',
     'torque: {value: 40 lbf·ft, note: oiled threads}, passes: [12 lbf·ft, 26 lbf·ft, 40 lbf·ft], order: [2, 1],',
-  ).replace('studs: {count: 2, holds: [cap],', 'studs: {count: 2, holds: [cap], after: [bolts],');
+  )
+    .replace('studs: {count: 2, holds: [cap],', 'studs: {count: 2, holds: [cap], after: [bolts],')
+    .replace(
+      'barred:',
+      'checks: {turns: {expect: freely, after: [closed]}}\nsystems: {sump: {closed-by: [cap], after: [turns]}}\nbarred:',
+    );
   const rich = made(STEPS, RICH, RICH_SHOP);
   const text = RICH_SHOP + RICH;
   it.each<Case>([
@@ -305,6 +310,18 @@ describe('a change of the specification', () => {
       ' after: [bolts],',
       '',
       ['weakened: studs: need no longer come after bolts'],
+    ],
+    [
+      'a check that need not wait for its hold point',
+      ' after: [closed]}',
+      '}',
+      ['weakened: turns: need no longer come after closed'],
+    ],
+    [
+      'a system that must wait for a check as well',
+      'after: [turns]',
+      'after: [turns, joint]',
+      ['strengthened: sump: now must come after joint'],
     ],
     ['the order dropped', ', order: [2, 1]', '', ['weakened: bolts: order 2, 1 is no longer asked for']],
     ['another order', 'order: [2, 1]', 'order: [1, 2]', ['changed: bolts: order 2, 1, now 1, 2']],

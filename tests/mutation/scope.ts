@@ -51,6 +51,7 @@ const PROSE = [
 /** Stories of single jobs, each by its findings. */
 const JOBS = [
   'build-words',
+  'comes-first',
   'drain',
   'locks',
   'over-under',

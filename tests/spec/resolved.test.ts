@@ -24,7 +24,7 @@ parts:
     note: turn it as it goes in
     quantity: 2
     closes: [bores]
-    after: [plug, gap, drag, stop, number, bolts]
+    after: [plug, gap, drag, stop, number, bolts, seam, cooling]
     given: false
     temporary: true
     single-use: true
@@ -55,7 +55,7 @@ fasteners:
     at: [front, rear]
     count: 4
     holds: [shaft]
-    after: [plug]
+    after: [plug, seam]
     thread: 1/2-13 UNC
     grade: 8.8
     torque: 60 lbf·ft
@@ -87,11 +87,11 @@ marks:
   number: {stamped: front left, matches: plate}
   plate: {}
 checks:
-  drag: {expect: turns freely, limits: max 5 lbf·ft, using: [feelers], rework: true, hazards: [pinch]}
+  drag: {expect: turns freely, limits: max 5 lbf·ft, using: [feelers], rework: true, hazards: [pinch], after: [number, seam]}
 hold-points:
   stop: {asks: [bolts, gap], by: shop lead}
 systems:
-  cooling: {joints: [seam], closed-by: [plug], with: [coolant], amount: 7 qt, hazards: [scald]}
+  cooling: {joints: [seam], closed-by: [plug], with: [coolant], amount: 7 qt, hazards: [scald], after: [stop, drag]}
 alterations:
   grind: {of: [shaft], does: grind it, using: [hammer], hazards: [eyes]}
 barred:
@@ -140,7 +140,7 @@ describe('a whole book', () => {
         note: 'turn it as it goes in',
         quantity: 2,
         closes: at('bores'),
-        after: at('plug', 'gap', 'drag', 'stop', 'number', 'bolts'),
+        after: at('plug', 'gap', 'drag', 'stop', 'number', 'bolts', 'seam', 'cooling'),
         given: false,
         temporary: true,
         singleUse: true,
@@ -181,7 +181,7 @@ describe('a whole book', () => {
         kind: 'fastener',
         count: 4,
         holds: at('shaft'),
-        after: at('plug'),
+        after: at('plug', 'seam'),
         thread: {value: '1/2-13 UNC'},
         grade: {value: '8.8'},
         torque: {value: {form: 'single', value: quantity(60, 'lbf·ft')}},
@@ -225,6 +225,7 @@ describe('a whole book', () => {
       {
         kind: 'check',
         expect: 'turns freely',
+        after: at('number', 'seam'),
         limits: {value: {form: 'most', high: quantity(5, 'lbf·ft')}},
         using: at('feelers'),
         rework: true,
@@ -238,6 +239,7 @@ describe('a whole book', () => {
         kind: 'system',
         joints: at('seam'),
         closedBy: at('plug'),
+        after: at('stop', 'drag'),
         with: at('coolant'),
         amount: {value: {form: 'single'}},
         hazards: at('scald'),
