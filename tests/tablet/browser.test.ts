@@ -112,8 +112,9 @@ describe('readings', () => {
     ['0.009', 'near', 'near the limit: in the last tenth of the tolerance'],
     ['0.0041', 'near', 'near the limit: in the last tenth of the tolerance'],
     ['0.0091', 'out', 'OUT OF LIMITS: OVER'],
-    ['-0.006', 'out', 'OUT OF LIMITS: UNDER (Is 0.006 in meant? Then write that.)'],
-    ['6.5', 'out', 'OUT OF LIMITS: OVER (Is 0.0065 in meant? Then write that.)'],
+    ['-0.006', 'out', 'OUT OF LIMITS: UNDER'],
+    ['6.5', 'out', 'OUT OF LIMITS: OVER'],
+    ['6', 'out', 'OUT OF LIMITS: OVER (Is 0.006 in meant? Then write that.)'],
     ['0,0065', 'refused', 'Not written down: write a decimal with a point, such as 2.5.'],
     ['6 thou', 'refused', 'Not written down: write a number alone (in), such as 0.0025.'],
   ])('%s is %s as it is typed, and after', async (text, state, says) => {
