@@ -60,7 +60,7 @@ export const GERMAN: ReportWords = {
   overwritten: '{value} ({by}, überschrieben)',
   states: {
     out: 'außerhalb',
-    unreadable: 'keine Zahl',
+    unreadable: 'kein Messwert',
     missing: 'fehlt',
     open: 'noch offen',
     near: 'nahe am Grenzwert',
@@ -133,6 +133,7 @@ export const GERMAN: ReportWords = {
     under: 'unter den Grenzwerten, {limits}',
     accepted: '{read}; {beyond}; angenommen von {by}, {at}, weil „{because}“',
     unreadable: '„{value}“ ist keine Zahl ({by}, {at}); noch einmal messen oder die Zahl allein schreiben',
+    belowNought: '{value} ist weniger als null, was es nicht sein kann ({by}, {at}); noch einmal messen',
     nearTenth:
       '{read} liegt im letzten Zehntel von {limits}, und wie weit das Messmittel abweichen kann, ist nicht bekannt; noch einmal mit einem messen, von dem es bekannt ist',
     nearDoubt:

@@ -76,7 +76,7 @@ export const ENGLISH = {
   overwritten: '{value} ({by}, written over)',
   states: {
     out: 'out',
-    unreadable: 'no number',
+    unreadable: 'no reading',
     missing: 'missing',
     open: 'still open',
     near: 'near a limit',
@@ -151,6 +151,7 @@ export const ENGLISH = {
     under: 'under its limits, {limits}',
     accepted: '{read}; {beyond}; accepted by {by}, {at}, because “{because}”',
     unreadable: '"{value}" is no number ({by}, {at}); read it again, or write the number alone',
+    belowNought: '{value} is less than nought, which it cannot be ({by}, {at}); read it again',
     nearTenth:
       '{read} is in the last tenth of {limits}, and how far its gauge may be out is not known; read it again with a gauge that is known',
     nearDoubt:

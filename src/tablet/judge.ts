@@ -1,21 +1,23 @@
 /** A reading as it is typed: whether it can be written down, and what it says of its limits. */
 import type {ReadingBox} from '../build/form.js';
 import {clockText, clockTime} from '../readings/clock-time.js';
-import {readingNumber} from '../readings/number.js';
+import {numberIn, readingNumber} from '../readings/number.js';
 import {sideOf, verdictOf} from '../readings/verdict.js';
 
 /** What was typed, as it is written down: as the shop writes it, without its unit. */
 export type Typed =
   | {readonly ok: true; readonly value: string}
-  /** `comma`: could be a decimal or groups of three digits; `number`: no number alone. */
-  | {readonly ok: false; readonly why: 'comma' | 'number'};
+  /** `comma`: could be a decimal or groups of three digits; `number`: no number alone; `nought`: less than it can be. */
+  | {readonly ok: false; readonly why: 'comma' | 'number' | 'nought'};
 
-export function typedReading(text: string, unit: string): Typed {
+export function typedReading(text: string, box: Pick<ReadingBox, 'unit' | 'fromNought'>): Typed {
+  const {unit} = box;
   const trimmed = text.trim();
   const bare = unit !== '' && trimmed.endsWith(unit) ? trimmed.slice(0, -unit.length).trim() : trimmed;
   if (bare === '') return trimmed === '' ? {ok: true, value: ''} : {ok: false, why: 'number'};
   if (bare.includes(',')) return {ok: false, why: 'comma'};
-  return readingNumber(bare) === undefined ? {ok: false, why: 'number'} : {ok: true, value: bare};
+  if (readingNumber(bare) === undefined) return {ok: false, why: 'number'};
+  return numberIn(bare, box) === undefined ? {ok: false, why: 'nought'} : {ok: true, value: bare};
 }
 
 /** A date and time of day as they are written down; a time alone is of the day. */
@@ -55,7 +57,7 @@ export type Judged =
 
 /** A value that was written down; undefined for an empty one, and for what is no number. */
 export function judged(value: string, box: ReadingBox): Judged | undefined {
-  const number = readingNumber(value);
+  const number = numberIn(value, box);
   if (number === undefined) return undefined;
   const verdict = verdictOf(number, box);
   if (verdict === undefined) return {verdict: 'unjudged'};

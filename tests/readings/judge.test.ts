@@ -549,6 +549,33 @@ hold-points: {shown: {}, kept: {}}
   });
 });
 
+describe('less than nought', () => {
+  const made = (limits: string) =>
+    book({
+      shop: 'shop: {name: Example Works, units: metric}\nsources: {house: {title: notes, note: invented}}\n',
+      engine: `fits: {run-out: {limits: ${limits}}}\n`,
+      procedures: {'p.md': '\n1. Read it. `measure: run-out`\n'},
+    });
+
+  test.each([
+    ['max 0.03 mm', '-0.01', 'unreadable', ['unreadable p/1']],
+    ['max 0.03 mm', '−0.05', 'unreadable', ['unreadable p/1']],
+    ['max 0.03 mm', '0', 'in', []],
+    ['max 0.03 mm', '0.05', 'out', ['out p/1', 'signed-over-out p']],
+    ['-0.02–0.03 mm', '-0.01', 'in', []],
+  ])('of %s: %s is %s', async (limits, value, state, names) => {
+    const asked = await askedOfBook(made(limits));
+    const answer = ({key}: {readonly key: string}, usual: string) => (key === '1:1' ? value : usual);
+    const {remarks, readings} = judged(sample({answer}, asked), {asked});
+    expect(readings[0]?.state).toBe(state);
+    expect(told(remarks)).toEqual(names);
+    if (state !== 'unreadable') return;
+    expect(remarks[0]?.message).toMatch(
+      /^run out: [−-]0\.0\d mm is less than nought, which it cannot be \(AB, /,
+    );
+  });
+});
+
 describe('what cures', () => {
   const made = book({
     shop: `

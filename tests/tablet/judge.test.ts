@@ -44,14 +44,29 @@ describe('what is typed', () => {
     ['Infinity', {ok: false, why: 'number'}],
     ['٢', {ok: false, why: 'number'}],
   ])('%j', (text, expected) => {
-    expect(typedReading(text, 'in')).toEqual(expected);
+    expect(typedReading(text, reading)).toEqual(expected);
+  });
+
+  // A run-out, a taper, a gap: no gauge reads less than nought of it.
+  test.each([
+    ['-0.002', undefined, {ok: true, value: '-0.002'}],
+    ['-0.002', true, {ok: false, why: 'nought'}],
+    ['−.002 in', true, {ok: false, why: 'nought'}],
+    ['-1', true, {ok: false, why: 'nought'}],
+    ['0', true, {ok: true, value: '0'}],
+    ['-0.000', true, {ok: true, value: '-0.000'}],
+    ['0.002', true, {ok: true, value: '0.002'}],
+    ['9', true, {ok: true, value: '9'}],
+    ['-x', true, {ok: false, why: 'number'}],
+  ] as const)('%j of what is from nought: %s', (text, fromNought, expected) => {
+    expect(typedReading(text, {...reading, ...(fromNought && {fromNought})})).toEqual(expected);
   });
 
   test('is never a number to the page and another, or none, to the reader of specifications', () => {
     const text = fc.stringMatching(/^[0-9.,+-]{1,8}$/);
     fc.assert(
       fc.property(text, (typed) => {
-        const said = typedReading(typed, 'in');
+        const said = typedReading(typed, reading);
         if (!said.ok || said.value === '' || /^[+-]/.test(typed) || typed.endsWith('.')) return;
         const amount = readAmount(`${typed} in`);
         expect(amount.ok && amount.amount.form === 'single' && amount.amount.value.value).toBe(
@@ -92,6 +107,12 @@ describe('a reading', () => {
     expect(judged('-9', {...open, most: most ?? 0})).toEqual({verdict: 'in'});
     expect(judged('9', {...open, least: least ?? 0})).toEqual({verdict: 'in'});
     expect(judged('9', open)).toEqual({verdict: 'unjudged'});
+  });
+
+  test('less than what it can be is no reading, from another tablet either', () => {
+    const {least, ...open} = reading;
+    expect(judged('-0.002', {...open, fromNought: true})).toBeUndefined();
+    expect(judged('-0.002', open)).toEqual({verdict: 'in'});
   });
 });
 
