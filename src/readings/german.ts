@@ -165,6 +165,7 @@ export const GERMAN: ReportWords = {
     atSteps: {one: 'in Schritt {steps}', many: 'in den Schritten {steps}'},
     signedEarly: 'unterschrieben von {by}, {at}, bevor {steps} alles vorlag',
     signedAhead: 'unterschrieben von {by}, {at}, bevor {steps} alles vorlag, weil „{reason}“',
+    noInitials: '„{by}“ steht, wo ein Kürzel stehen muss (ein bis fünf Buchstaben, kein Leerzeichen) {steps}',
     signedOver: 'unterschrieben von {by}, {at}, über Werte außerhalb der Grenzwerte: {readings}',
     readingAt: 'Schritt {step} ({label})',
     readingAtPlace: 'Schritt {step}, {place} ({label})',

@@ -29,7 +29,7 @@ export const HEADINGS: readonly {
   {title: 'near', names: ['near']},
   {title: 'missing', names: ['missing', 'sheet-missing']},
   {title: 'toDo', names: ['still-open', 'not-begun']},
-  {title: 'signatures', names: ['same-hand', 'signed-early', 'signed-ahead']},
+  {title: 'signatures', names: ['same-hand', 'signed-early', 'signed-ahead', 'no-initials']},
   {title: 'history', names: ['written-over', 'reworked', 'gauge-due', 'clock-back', 'out-of-order']},
   {title: 'sheets', names: ['seal-broken', 'book-changed', 'records-differ', 'sheet-unknown', 'box-unknown']},
 ];

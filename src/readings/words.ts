@@ -182,6 +182,7 @@ export const ENGLISH = {
     atSteps: {one: 'at step {steps}', many: 'at steps {steps}'},
     signedEarly: 'signed by {by} on {at} before everything was there {steps}',
     signedAhead: 'signed by {by} on {at} before everything was there {steps}, because “{reason}”',
+    noInitials: '“{by}” stands where initials must (one to five letters, no blanks) {steps}',
     signedOver: 'signed by {by} on {at} over what is out of its limits: {readings}',
     readingAt: 'step {step} ({label})',
     readingAtPlace: 'step {step}, {place} ({label})',

@@ -221,7 +221,7 @@ export const GERMAN: Words = {
     witnessText:
       'Das Kürzel dessen, der die Arbeit ansieht und dafür unterschreibt. Nicht dessen, der sie getan hat.',
     initials: 'Kürzel',
-    initialsMissing: 'Ein bis 40 Zeichen schreiben.',
+    initialsMissing: 'Ein Kürzel schreiben: ein bis fünf Buchstaben, kein Leerzeichen.',
     ok: 'OK',
     cancel: 'Abbrechen',
     sign: 'Unterschreiben',

@@ -270,7 +270,7 @@ export const ENGLISH = {
     witnessTitle: 'Second person: {name}',
     witnessText: 'The initials of whoever looks at the work and signs for it. Not those of whoever did it.',
     initials: 'Initials',
-    initialsMissing: 'Write one to 40 characters.',
+    initialsMissing: 'Write initials: one to five letters, no blanks.',
     ok: 'OK',
     cancel: 'Cancel',
     sign: 'Sign',

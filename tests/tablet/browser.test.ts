@@ -52,7 +52,9 @@ describe('ticks', () => {
     const {page} = await openSheet(browser, html);
     await boxOf(page, '1:done').click();
     await page.keyboard.press('Enter');
-    expect(await page.getByRole('alert').last().textContent()).toBe('Write one to 40 characters.');
+    expect(await page.getByRole('alert').last().textContent()).toBe(
+      'Write initials: one to five letters, no blanks.',
+    );
     await page.keyboard.press('Escape');
     expect(await page.getByRole('dialog').count()).toBe(0);
     expect(await boxOf(page, '1:done').getAttribute('aria-checked')).toBe('false');
@@ -305,9 +307,9 @@ describe('hold points', () => {
     await begin(page, '9:done', 'JM');
     await page.getByRole('button', {name: 'Sign: bottom end closed'}).click();
     expect(await page.getByRole('dialog').textContent()).toMatch(/Open: steps 8, 9, 10, 11, 12/);
-    await signAnyway(page, 'j. m.', 'the strips are lost');
+    await signAnyway(page, 'j.m.', 'the strips are lost');
     expect(await page.getByRole('dialog').getByRole('alert').textContent()).toBe(
-      'j. m. did step 9, and cannot sign for it. A second person must.',
+      'j.m. did step 9, and cannot sign for it. A second person must.',
     );
     await initials(page, 'RT');
     const signed = page.getByRole('button', {name: /^bottom end closed: signed by RT, \d{4}-/});
