@@ -60,7 +60,7 @@ export const GERMAN: ReportWords = {
   overwritten: '{value} ({by}, überschrieben)',
   states: {
     out: 'außerhalb',
-    unreadable: 'keine Zahl',
+    unreadable: 'kein Messwert',
     missing: 'fehlt',
     open: 'noch offen',
     near: 'nahe am Grenzwert',
@@ -133,6 +133,7 @@ export const GERMAN: ReportWords = {
     under: 'unter den Grenzwerten, {limits}',
     accepted: '{read}; {beyond}; angenommen von {by}, {at}, weil „{because}“',
     unreadable: '„{value}“ ist keine Zahl ({by}, {at}); noch einmal messen oder die Zahl allein schreiben',
+    belowNought: '{value} ist weniger als null, was es nicht sein kann ({by}, {at}); noch einmal messen',
     nearTenth:
       '{read} liegt im letzten Zehntel von {limits}, und wie weit das Messmittel abweichen kann, ist nicht bekannt; noch einmal mit einem messen, von dem es bekannt ist',
     nearDoubt:
@@ -164,6 +165,7 @@ export const GERMAN: ReportWords = {
     atSteps: {one: 'in Schritt {steps}', many: 'in den Schritten {steps}'},
     signedEarly: 'unterschrieben von {by}, {at}, bevor {steps} alles vorlag',
     signedAhead: 'unterschrieben von {by}, {at}, bevor {steps} alles vorlag, weil „{reason}“',
+    noInitials: '„{by}“ steht, wo ein Kürzel stehen muss (ein bis fünf Buchstaben, kein Leerzeichen) {steps}',
     signedOver: 'unterschrieben von {by}, {at}, über Werte außerhalb der Grenzwerte: {readings}',
     readingAt: 'Schritt {step} ({label})',
     readingAtPlace: 'Schritt {step}, {place} ({label})',

@@ -1,7 +1,7 @@
 /** The readings of a sheet: for each fit or check and place the rounds that were read, and how the last one stands. */
 import type {Box, Form, ReadingBox} from '../build/form.js';
 import {grouped} from '../text/grouped.js';
-import {readingNumber} from './reading-number.js';
+import {numberIn} from './reading-number.js';
 import type {ReadingLine, Round} from './report.js';
 import {type Answers, acceptedBy, roundOf} from './unrolled.js';
 import {verdictOf} from './verdict.js';
@@ -60,7 +60,7 @@ function saidIn(box: ReadingBox, answers: Answers): Round | undefined {
   const answer = answers.get(box.key);
   if (answer?.now === undefined) return undefined;
   const {now, history} = answer;
-  const number = readingNumber(now.value);
+  const number = numberIn(now.value, box);
   const verdict = number === undefined ? undefined : verdictOf(number, box);
   const accepted = acceptedBy(box, answers);
   return {

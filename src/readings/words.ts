@@ -76,7 +76,7 @@ export const ENGLISH = {
   overwritten: '{value} ({by}, written over)',
   states: {
     out: 'out',
-    unreadable: 'no number',
+    unreadable: 'no reading',
     missing: 'missing',
     open: 'still open',
     near: 'near a limit',
@@ -151,6 +151,7 @@ export const ENGLISH = {
     under: 'under its limits, {limits}',
     accepted: '{read}; {beyond}; accepted by {by}, {at}, because “{because}”',
     unreadable: '"{value}" is no number ({by}, {at}); read it again, or write the number alone',
+    belowNought: '{value} is less than nought, which it cannot be ({by}, {at}); read it again',
     nearTenth:
       '{read} is in the last tenth of {limits}, and how far its gauge may be out is not known; read it again with a gauge that is known',
     nearDoubt:
@@ -181,6 +182,7 @@ export const ENGLISH = {
     atSteps: {one: 'at step {steps}', many: 'at steps {steps}'},
     signedEarly: 'signed by {by} on {at} before everything was there {steps}',
     signedAhead: 'signed by {by} on {at} before everything was there {steps}, because “{reason}”',
+    noInitials: '“{by}” stands where initials must (one to five letters, no blanks) {steps}',
     signedOver: 'signed by {by} on {at} over what is out of its limits: {readings}',
     readingAt: 'step {step} ({label})',
     readingAtPlace: 'step {step}, {place} ({label})',

@@ -3,7 +3,7 @@ import type {Step, Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import type {Verb} from '../procedure/verbs.js';
 import {convert, highOf, lowOf} from '../quantity/convert.js';
-import type {Amount} from '../quantity/model.js';
+import type {Amount, Quantity} from '../quantity/model.js';
 import {unit} from '../quantity/units.js';
 import {specifiedAmount} from './clauses.js';
 import {type Context, nameOf, placesOfUse, spaced, subjectOf, type Use, usesOf} from './context.js';
@@ -152,7 +152,7 @@ export function readingKeys(use: Turn, step: Step, context: Context): readonly s
   return blanks?.type === 'readings' ? blanks.keys : [];
 }
 
-type Bounds = Pick<ReadingBlanks, 'least' | 'most' | 'doubt'>;
+type Bounds = Pick<ReadingBlanks, 'least' | 'most' | 'doubt' | 'fromNought'>;
 
 /** A single value has no limits that a reading could be judged by. */
 function boundsOf(limits: Amount, use: Use, context: Context): Bounds {
@@ -164,7 +164,13 @@ function boundsOf(limits: Amount, use: Use, context: Context): Bounds {
     ...(low === undefined ? {} : {least: inFigures(convert(low, within).value)}),
     ...(high === undefined ? {} : {most: inFigures(convert(high, within).value)}),
     ...(doubt === undefined ? {} : {doubt}),
+    ...(isFromNought(low, high) ? {fromNought: true} : {}),
   };
+}
+
+/** A length that is bounded above alone is a run-out, a taper or a gap; what may go below nought has two limits. */
+function isFromNought(low: Quantity | undefined, high: Quantity | undefined): boolean {
+  return low === undefined && high?.unit.dimension === 'length' && high.value >= 0;
 }
 
 /** Limits as stated, else as specified; a word where the shop does not know them. */

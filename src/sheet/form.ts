@@ -113,7 +113,7 @@ function lineBoxes(blanks: Lines, base: Base, named: (label: string) => string):
 }
 
 function readingBoxes(blanks: ReadingBlanks, base: Base, named: (label: string) => string): Box[] {
-  const {item, unit, least, most, doubt} = blanks;
+  const {item, unit, least, most, doubt, fromNought} = blanks;
   return blanks.keys.map((key, place) => ({
     ...base,
     kind: 'reading',
@@ -125,6 +125,7 @@ function readingBoxes(blanks: ReadingBlanks, base: Base, named: (label: string) 
     ...(least === undefined ? {} : {least}),
     ...(most === undefined ? {} : {most}),
     ...(doubt === undefined ? {} : {doubt}),
+    ...(fromNought === undefined ? {} : {fromNought}),
   }));
 }
 

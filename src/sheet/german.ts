@@ -224,7 +224,7 @@ export const GERMAN: Words = {
     witnessText:
       'Das Kürzel dessen, der die Arbeit ansieht und dafür unterschreibt. Nicht dessen, der sie getan hat.',
     initials: 'Kürzel',
-    initialsMissing: 'Ein bis 40 Zeichen schreiben.',
+    initialsMissing: 'Ein Kürzel schreiben: ein bis fünf Buchstaben, kein Leerzeichen.',
     ok: 'OK',
     cancel: 'Abbrechen',
     sign: 'Unterschreiben',
@@ -244,7 +244,8 @@ export const GERMAN: Words = {
     nearDoubt: 'nahe am Grenzwert: das Messmittel kann um ±{doubt} {unit} falsch gehen',
     nearTenth: 'nahe am Grenzwert: im letzten Zehntel der Toleranz',
     comma: 'Nicht eingetragen: Dezimalzahlen mit Punkt schreiben, etwa 2.5.',
-    noNumber: 'Nicht eingetragen: nur eine Zahl schreiben{unit}, etwa 0.0025.',
+    noNumber: 'Nicht eingetragen: nur eine Zahl schreiben{unit}, etwa {example}.',
+    belowNought: 'Nicht eingetragen: Weniger als null kann es nicht sein. Noch einmal messen.',
     tooLong: 'Nicht eingetragen: höchstens {most} Zeichen schreiben.',
     asOnJob: 'wie im Auftrag',
     notAsOnJob: 'DER AUFTRAG SAGT {expected}',

@@ -202,6 +202,8 @@ export interface ReadingBlanks {
   readonly most?: number;
   /** How far the gauge may be out, plus or minus, in `unit`. */
   readonly doubt?: number;
+  /** It can be no less than nought. */
+  readonly fromNought?: true;
   readonly labels: readonly string[];
   /** Ids of the places; a single empty one where the item has but one. */
   readonly places: readonly string[];

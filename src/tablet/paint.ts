@@ -9,7 +9,7 @@ import type {TabletWords} from '../sheet/page-data.js';
 import {fill} from '../sheet/words.js';
 import type {Shown} from './controls.js';
 import {make, shape} from './dom.js';
-import {judged, meant, typedReading, typedTime} from './judge.js';
+import {judged, meant, type Typed, typedReading, typedTime} from './judge.js';
 import type {Session} from './session.js';
 
 /** How a box stands in the round that the work has come to, with the rounds before it. */
@@ -103,6 +103,8 @@ interface Verdict {
   readonly text: string;
 }
 
+type Refused = Extract<Typed, {readonly ok: false}>;
+
 /** In words; undefined where there is nothing to say. */
 export function verdictOn(
   {box, since}: Pick<Painted, 'box' | 'since'>,
@@ -112,11 +114,8 @@ export function verdictOn(
   if (box.kind === 'line') return verdictOnLine(box.expected, text, words);
   if (box.kind === 'time') return verdictOnTime(box, since, text, words);
   if (box.kind !== 'reading') return undefined;
-  const typed = typedReading(text, box.unit);
-  if (!typed.ok) {
-    const says = typed.why === 'comma' ? words.comma : words.noNumber;
-    return {state: 'refused', text: fill(says, {unit: box.unit === '' ? '' : ` (${box.unit})`})};
-  }
+  const typed = typedReading(text, box);
+  if (!typed.ok) return {state: 'refused', text: refusedText(typed.why, box.unit, words)};
   const says = judged(typed.value, box);
   if (says === undefined || says.verdict === 'unjudged') return undefined;
   if (says.verdict === 'in') return {state: 'in', text: words.within};
@@ -128,6 +127,16 @@ export function verdictOn(
   const near = fill(words.nearDoubt, {doubt: box.doubt ?? 0, unit: box.unit});
   return {state: 'near', text: says.why === 'doubt' ? near : words.nearTenth};
 }
+
+function refusedText(why: Refused['why'], unit: string, words: TabletWords): string {
+  if (why === 'comma') return words.comma;
+  if (why === 'nought') return words.belowNought;
+  const example = EXAMPLES[unit] ?? '2.5';
+  return fill(words.noNumber, {unit: unit === '' ? '' : ` (${unit})`, example});
+}
+
+/** How a reading looks in its unit. */
+const EXAMPLES: Readonly<Record<string, string>> = {in: '0.0025', mm: '0.06'};
 
 /** What is left too short a time is said; nobody can see it from the joint. */
 function verdictOnTime(

@@ -212,6 +212,26 @@ test('limits with one end, of one value, and unknown', () => {
   ]);
 });
 
+// A run-out, a taper or a gap; what may be under flush has limits at both ends.
+test.each([
+  ['max 0.001 in', true],
+  ['max 0.03 mm', true],
+  ['max 0 mm', true],
+  ['0.004–0.007 in', undefined],
+  ['0 ±0.05 mm', undefined],
+  ['min 0.2 mm', undefined],
+  ['0.5 in', undefined],
+  ['max 90 °C', undefined],
+  ['max 2 bar', undefined],
+])('a reading of %s is from nought: %s', (limits, fromNought) => {
+  const made = book({
+    engine: `fits:\n  play: {limits: ${limits}}\n`,
+    procedures: {'one.md': '\n1. Read. `measure: play`\n'},
+  });
+  const box = boxAt(formFor(made), '1:1');
+  expect(box.kind === 'reading' && box.fromNought).toBe(fromNought);
+});
+
 test('what the job says must stand on the engine', () => {
   const made = book({
     engine: 'marks:\n  engine-number: {stamped: block}\n',

@@ -246,10 +246,12 @@ describe('hostile texts', () => {
       await tabletHtml(hostileBook, {job: ATTACKS[0], engineNumber: ATTACKS[1]}),
     );
     await begin(page, '1:done', ATTACKS[0].slice(0, 40));
+    await initials(page, 'JM');
     const last = hostileBook.procedures[0]?.steps.at(-1)?.number;
     await boxOf(page, `${last}:hold:hold`).click();
     expect(await page.getByRole('dialog').getByRole('heading').textContent()).toContain(ATTACKS[0]);
     await signAnyway(page, ATTACKS[1].slice(0, 40), ATTACKS[2]);
+    await initials(page, 'RT');
     await exportedFrom(page);
     expect(await active(page)).toEqual(HARMLESS);
     expect(trouble).toEqual([]);
@@ -264,6 +266,8 @@ describe('hostile texts', () => {
       await page.getByRole('textbox', {name: 'Engine number', exact: true}).fill(attack);
       await page.getByRole('button', {name: 'Change'}).click();
       await initials(page, attack.slice(0, 40));
+      expect(await page.getByRole('alert').last().textContent()).toContain('Write initials');
+      await initials(page, 'KO');
       const ticked = (await boxOf(page, '7:done').getAttribute('aria-checked')) === 'true';
       await (ticked ? takeBack(page, '7:done') : boxOf(page, '7:done').click());
     }
