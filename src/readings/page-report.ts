@@ -4,7 +4,7 @@ import {type Block, bad, type Cell, table} from './page.js';
 import {buildPart} from './page-build.js';
 import {spreadPart} from './page-spread.js';
 import type {BuildReport, ReadingsReport, Remark} from './report.js';
-import {titleOf} from './text.js';
+import {acceptedText, titleOf} from './text.js';
 import {counted, type ReportWords} from './words.js';
 
 export interface ReportPage {
@@ -42,9 +42,12 @@ function buildId(index: number): string {
 /** How a build stands, with a way to it. */
 function overviewRow(build: BuildReport, index: number, words: ReportWords): Cell[] {
   const errors = remarksOf([build], 'error');
+  const accepted = acceptedText([build], words);
   return [
     {text: titleOf(build, words), look: 'link', to: buildId(index)},
-    errors === 0 ? words.nothingWrong : bad(counted(errors, words.counts.errors)),
+    errors === 0
+      ? [words.nothingWrong, ...accepted].join('; ')
+      : bad([counted(errors, words.counts.errors), ...accepted].join('; ')),
     counted(remarksOf([build], 'warning'), words.counts.warnings),
   ];
 }

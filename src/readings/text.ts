@@ -123,9 +123,17 @@ export function figuresOf({values, smallest, mean, largest, deviation}: Spread) 
   };
 }
 
-function sums(builds: readonly BuildReport[], {counts}: ReportWords): string {
+function sums(builds: readonly BuildReport[], words: ReportWords): string {
+  const {counts} = words;
   const count = (severity: Remark['severity']) =>
     builds.flatMap(({remarks}) => remarks).filter((one) => one.severity === severity).length;
   const of = builds.length === 1 ? '' : `${counted(builds.length, counts.builds)}: `;
-  return `${of}${counted(count('error'), counts.errors)}, ${counted(count('warning'), counts.warnings)}`;
+  const found = `${of}${counted(count('error'), counts.errors)}, ${counted(count('warning'), counts.warnings)}`;
+  return [found, ...acceptedText(builds, words)].join('; ');
+}
+
+/** `2 accepted as they are`: out of their limits, and no error because somebody stands by them; empty for none. */
+export function acceptedText(builds: readonly BuildReport[], {counts}: ReportWords): string[] {
+  const accepted = builds.flatMap(({remarks}) => remarks).filter(({name}) => name === 'accepted');
+  return accepted.length === 0 ? [] : [counted(accepted.length, counts.accepted)];
 }
