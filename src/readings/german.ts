@@ -24,6 +24,7 @@ export const GERMAN: ReportWords = {
     sheets: {one: '{count} Blatt', many: '{count} Blättern'},
     builds: {one: '{count} Montage', many: '{count} Montagen'},
     errors: {one: '{count} Fehler', many: '{count} Fehler'},
+    accepted: {one: '{count} so angenommen', many: '{count} so angenommen'},
     warnings: {one: '{count} Warnung', many: '{count} Warnungen'},
   },
   key: 'In den Zeichnungen liegt eine Scheibe innerhalb der Grenzwerte, eine offene Raute nahe an einem, ein Kreuz außerhalb; kleine Zeichen sind frühere Messungen. Das graue Band liegt zwischen den Grenzwerten. An seinen dunklen Rändern liegt ein Messwert nahe am Grenzwert: um weniger, als das Messmittel abweichen kann, oder, wo das nicht bekannt ist, im letzten Zehntel der Toleranz. Messwerte sind, was eingetragen wurde: Eine Zeichnung ist nicht besser als das Messmittel.',
@@ -68,6 +69,7 @@ export const GERMAN: ReportWords = {
     unjudged: 'ohne Grenzwerte',
     'not-called-for': 'nicht verlangt',
   },
+  outAccepted: 'außerhalb, so angenommen',
   drawing: 'Zeichnung der Messungen von {name}; die Tabelle sagt dasselbe in Worten',
 
   worked: 'Aus Maßen errechnet',

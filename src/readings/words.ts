@@ -39,6 +39,7 @@ export const ENGLISH = {
     sheets: {one: '{count} sheet', many: '{count} sheets'},
     builds: {one: '{count} build', many: '{count} builds'},
     errors: {one: '{count} error', many: '{count} errors'},
+    accepted: {one: '{count} accepted as it is', many: '{count} accepted as they are'},
     warnings: {one: '{count} warning', many: '{count} warnings'},
   },
   key: 'In the drawings a disc is within its limits, an open diamond near one, a cross outside; small marks are earlier readings. The grey band lies between the limits. In its dark edges a reading is near a limit: by less than the gauge may be out or, where that is not known, in the last tenth of the tolerance. Readings are what was entered: a drawing is no better than the gauge.',
@@ -84,6 +85,7 @@ export const ENGLISH = {
     unjudged: 'no limits',
     'not-called-for': 'not called for',
   },
+  outAccepted: 'out, accepted as it is',
   drawing: 'Drawing of the readings of {name}, which the table says in words',
 
   worked: 'Worked out from sizes',
