@@ -56,6 +56,6 @@ function blankLines(blanks: Blanks, words: Words): string[] {
   }
 }
 
-function boxes(labels: readonly string[]): string {
+export function boxes(labels: readonly string[]): string {
   return labels.map((label) => `${BOX} ${label}`.trim()).join('  ');
 }

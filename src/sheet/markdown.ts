@@ -12,7 +12,7 @@ import {
 } from '../print/markdown.js';
 import {ifNotOf} from './condition.js';
 import {drawingText, placeItems} from './drawing-text.js';
-import {BLANK, BOX, entryLines} from './markdown-entry.js';
+import {BLANK, BOX, boxes, entryLines} from './markdown-entry.js';
 import type {Before, Notice, Row, Sheet, SheetBlock, Waiver} from './model.js';
 import type {Words} from './words.js';
 
@@ -112,9 +112,10 @@ function rowNodes(row: Row, words: Words): BlockContent[] {
   const number = [text(`${BOX} `), strong(row.number), text(' ')];
   const below: ListItem[] = [
     ...entryLines(row.entries, words).map(listLine),
-    ...row.holds.map(({name, by}) =>
+    ...row.holds.flatMap(({name, by, asked}) => [
+      ...(asked.length === 0 ? [] : [listLine(`${words.holdAsks}: ${boxes(asked)}`)]),
       listLine(`${words.hold}: ${name} (${by ?? words.witnessedBy}) ${BLANK}`),
-    ),
+    ]),
   ];
   const sub = row.rows.map((one) => listItem(rowNodes(one, words)));
   return [

@@ -258,8 +258,9 @@ export interface Hold {
   readonly name: string;
   /** The role that signs. */
   readonly by?: string;
-  /** What that person looks at, and the keys of their boxes. */
+  /** What that person looks at by name, the same with its value ("sump plug: 40 lbf·ft"), and the keys of their boxes. */
   readonly asks: readonly string[];
+  readonly asked: readonly string[];
   readonly askKeys: readonly string[];
   /** Numbers of the steps whose work is looked at: whoever signs did none of it. */
   readonly steps: readonly string[];
