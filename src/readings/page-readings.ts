@@ -2,7 +2,7 @@
 import {fill} from '../text/fill.js';
 import type {Chart, ChartPoint, ChartRow} from './chart.js';
 import {type Block, bad, type Cell, part, table} from './page.js';
-import {decimals, limitsText, minuteUtc, withUnit} from './remark.js';
+import {limitsText, minuteUtc, placesOf, withUnit} from './remark.js';
 import type {BuildReport, ReadingLine} from './report.js';
 import {placeOf} from './text.js';
 import type {ReportWords} from './words.js';
@@ -69,10 +69,7 @@ function chartOf(first: ReadingLine, lines: readonly ReadingLine[], words: Repor
   return {
     label: fill(words.drawing, {name: first.name}),
     limits: first,
-    places: Math.max(
-      0,
-      ...[first.least, first.most].flatMap((end) => (end === undefined ? [] : [decimals(end)])),
-    ),
+    places: placesOf(first),
     rows: lines.flatMap((line) => chartRow(line, words)),
   };
 }

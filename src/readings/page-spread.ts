@@ -2,7 +2,7 @@
 import {fill} from '../text/fill.js';
 import type {Chart} from './chart.js';
 import {type Block, figure, part, table} from './page.js';
-import {decimals, limitsText, plain} from './remark.js';
+import {limitsText, placesOf, plain} from './remark.js';
 import type {Spread} from './report.js';
 import {figuresOf} from './text.js';
 import {verdictOf} from './verdict.js';
@@ -34,10 +34,7 @@ function groupPart(places: readonly Spread[], words: ReportWords): Block[] {
   const chart: Chart = {
     label: fill(words.spreadDrawing, {name: first.name}),
     limits: first,
-    places: Math.max(
-      0,
-      ...[first.least, first.most].flatMap((end) => (end === undefined ? [] : [decimals(end)])),
-    ),
+    places: placesOf(first),
     rows: places.map(({place, values, mean}) => ({
       name: place || words.oneReading,
       mean,

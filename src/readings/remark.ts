@@ -44,12 +44,15 @@ export function inOrder(remarks: readonly Remark[]): Remark[] {
   return [...remarks].sort((one, other) => of(one) - of(other));
 }
 
-/** `0.0020–0.0035 in`, `at most 0.001 in`; undefined without limits. Both ends with the figures of the finer. */
-export function limitsText(
-  {least, most, unit}: Limits & {readonly unit: string},
-  words: ReportWords,
-): string | undefined {
-  const places = Math.max(...[least, most].map((end) => (end === undefined ? 0 : decimals(end))));
+/** Figures behind the point that the limits are printed with: those that the specification states, or that they need. */
+export function placesOf({least, most, figures = 0}: Limits): number {
+  return Math.max(figures, ...[least, most].map((end) => (end === undefined ? 0 : decimals(end))));
+}
+
+/** `0.0020–0.0035 in`, `at most 0.050 mm`; undefined without limits. Both ends with the figures of the finer. */
+export function limitsText(limits: Limits & {readonly unit: string}, words: ReportWords): string | undefined {
+  const {least, most, unit} = limits;
+  const places = placesOf(limits);
   const ends = least !== undefined && most !== undefined;
   if (ends) return withUnit(`${plain(least, places)}–${plain(most, places)}`, unit);
   if (most !== undefined) return withUnit(fill(words.atMost, {most: plain(most, places)}), unit);

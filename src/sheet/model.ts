@@ -200,6 +200,8 @@ export interface ReadingBlanks {
   /** The limits as numbers in `unit`; an end that is open, or not known, is left out. */
   readonly least?: number;
   readonly most?: number;
+  /** As in the box of a reading. */
+  readonly figures?: number;
   /** How far the gauge may be out, plus or minus, in `unit`. */
   readonly doubt?: number;
   readonly labels: readonly string[];
