@@ -33,7 +33,7 @@ interface Context {
 function lineOf({procedure}: Form, boxes: readonly ReadingBox[], context: Context): ReadingLine {
   const [first] = boxes;
   if (first === undefined) throw new RangeError('a place without a box');
-  const {step, item, place, unit, least, most, doubt} = first;
+  const {step, item, place, unit, least, most, figures, doubt} = first;
   const rounds = boxes.flatMap((box) => saidIn(box, context.answers) ?? []);
   return {
     sheet: procedure,
@@ -44,6 +44,7 @@ function lineOf({procedure}: Form, boxes: readonly ReadingBox[], context: Contex
     unit,
     ...(least !== undefined && {least}),
     ...(most !== undefined && {most}),
+    ...(figures !== undefined && {figures}),
     ...(doubt !== undefined && {doubt}),
     rounds,
     state: stateOf(rounds.at(-1), context.due(first), context.isOpen),

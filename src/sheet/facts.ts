@@ -9,9 +9,10 @@ import type {Amount} from '../quantity/model.js';
 import type {Fastener, Fit, Item, Specified} from '../spec/model.js';
 import {isLeftHand} from '../trade/thread.js';
 import {type Named, specifiedAmount, specifiedIds} from './clauses.js';
-import {type Context, fullName, nameOf, type Use} from './context.js';
+import {type Context, fullName, nameOf, placesOfUse, type Use} from './context.js';
 import {jobFacts} from './job-facts.js';
 import type {Fact, Value} from './model.js';
+import {quantityFor} from './part-lists.js';
 import {angleOf, onlyTurns} from './passes.js';
 import {printed} from './value.js';
 import {fill, type Words} from './words.js';
@@ -144,7 +145,11 @@ function itemFacts(use: Use, context: Context): Fact[] {
     ];
   }
   if (item?.kind === 'fastener' && tag.verb === 'torque')
-    return [...handFacts(item, words.tightensLeft, words), ...threadFacts(item.threads?.value, context)];
+    return [
+      ...countFacts(item, use, context),
+      ...handFacts(item, words.tightensLeft, words),
+      ...threadFacts(item.threads?.value, context),
+    ];
   if (item?.kind === 'fastener' && tag.verb === 'loosen') return handFacts(item, words.slackensRight, words);
   if (item?.kind === 'system' && tag.verb === 'fill' && item.amount !== undefined) {
     return [{label: words.amount, ...amountOrWord(item.amount.value, context)}];
@@ -193,6 +198,12 @@ function wentIn({tag, target}: Use, {steps, words}: Context): string {
 function differenceFacts({taperOf, outOfRoundOf}: Fit, context: Context): Fact[] {
   const of = [...taperOf, ...outOfRoundOf].map(({value}) => nameOf(value, context));
   return of.length === 0 ? [] : [{label: context.words.differenceOf, text: of.join(', ')}];
+}
+
+/** How many there are to be tightened; one needs no number, and what is not known to be several may be one. */
+function countFacts({count, at}: Fastener, use: Use, {words}: Context): Fact[] {
+  const due = quantityFor(count, placesOfUse(use).length, at.length);
+  return count > 1 ? [{label: words.count, text: String(due)}] : [];
 }
 
 function threadFacts(threads: string | readonly string[] | undefined, context: Context): Fact[] {

@@ -189,7 +189,7 @@ svg text { font-family: var(--sans); }
 .hold .hold-title { margin: 0 0 1.2mm; font-size: 13pt; font-weight: 700; }
 .hold .hold-title .word { background: var(--ink); color: #fff; padding: 0.4mm 2.2mm; margin-right: 2mm; text-transform: uppercase; letter-spacing: 0.05em; }
 .hold p { margin: 0 0 1.2mm; }
-.hold .ticks { margin-bottom: 2mm; }
+.hold .ticks { display: grid; grid-template-columns: repeat(auto-fit, minmax(65mm, 1fr)); margin-bottom: 2mm; }
 .signs { display: grid; grid-template-columns: 1fr 1fr; gap: 3mm 6mm; margin: 0; }
 .signs > div { display: flex; flex-direction: column; justify-content: flex-end; }
 .signs dt { font-size: 10pt; }

@@ -190,6 +190,28 @@ test.each([
   expect('doubt' in boxAt(formFor(made), '1:1')).toBe(doubt !== undefined);
 });
 
+// A nought at the end says how finely a limit is meant.
+test.each([
+  ['0.020–0.050 mm', 3],
+  ['max 0.050 mm', 3],
+  ['0.02–0.050 mm', 3],
+  ['max 2.0 mm', 1],
+  ['0.021–0.050 mm', undefined],
+  ['0.02–0.05 mm', undefined],
+  ['1–2 mm', undefined],
+  ['1/2–3/4 in', undefined],
+])('limits of %s are stated with so many figures behind the point: %s', (limits, figures) => {
+  const units = limits.endsWith('mm') ? 'metric' : 'inch';
+  const made = book({
+    shop: GAUGES.replace('units: inch', `units: ${units}`),
+    engine: `fits:\n  play: {limits: ${limits}}\n`,
+    procedures: {'one.md': '\n1. Read it. `measure: play`\n'},
+  });
+  expect(boxAt(formFor(made), '1:1')).toHaveProperty('kind', 'reading');
+  expect(boxAt(formFor(made), '1:1')).toMatchObject(figures === undefined ? {} : {figures});
+  expect('figures' in boxAt(formFor(made), '1:1')).toBe(figures !== undefined);
+});
+
 test('limits with one end, of one value, and unknown', () => {
   const made = book({
     engine:
