@@ -1,5 +1,4 @@
 /** The coverage of a book as plain data, and as a table in text. */
-
 import type {Book} from '../build/book.js';
 import {COVERED, type Covered, type Row} from '../build/coverage.js';
 import type {StepRef} from '../build/program.js';

@@ -1,5 +1,4 @@
 /** Findings as a JUnit report: a suite a file, a case a finding, for pipelines that read nothing else. */
-
 import {printable} from '../text/printable.js';
 import type {FindingJson} from './answer.js';
 import type {CheckJson} from './check-shape.js';

@@ -1,5 +1,4 @@
 /** Cautions that stand farther now from the work that they warn of: what was read long before is not before one's eyes. */
-
 import type {StepRef} from '../build/program.js';
 import {stepName} from '../build/tell.js';
 import {meetings} from '../findings/hazards.js';

@@ -1,5 +1,4 @@
 /** What the steps no longer do, do anew, or do under another condition. */
-
 import {idsOf} from '../procedure/values.js';
 import {clauseChanges} from './clause-changes.js';
 import type {Deed} from './deeds.js';

@@ -1,5 +1,4 @@
 /** What a tag leaves to the specification, shown in its place; and stated values in the other unit system. */
-
 import {told} from '../findings/worked-figures.js';
 import type {Clause, Procedure, Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';

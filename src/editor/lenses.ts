@@ -1,5 +1,4 @@
 /** Above a procedure: how much of the book's specification is dealt with, and what is still undone at its end. */
-
 import {type Covered, coverage} from '../build/coverage.js';
 import {factWords} from '../build/tell.js';
 import type {Procedure} from '../procedure/model.js';

@@ -15,6 +15,7 @@ import sheetTemplate from '../sheet/typst/sheet.typ';
 import type {Failure} from './failure.js';
 import {packageFolder} from './package.js';
 
+/** A finished file. */
 export interface Pdf {
   readonly ok: true;
   readonly bytes: Uint8Array;

@@ -7,6 +7,7 @@ import {dirname, resolve} from 'node:path';
 import type {Figure, Row, Sheet, SheetBlock} from '../sheet/model.js';
 import {liesBelow, truePath} from './names.js';
 
+/** Where the pictures of one procedure may lie. */
 export interface PictureBounds {
   /** Path of the procedure, to which its pictures are relative. */
   readonly procedure: string;
@@ -14,6 +15,7 @@ export interface PictureBounds {
   readonly shopFolder: string;
 }
 
+/** A sheet that needs no file beside it. */
 export interface Embedded {
   readonly sheet: Sheet;
   /** Those that were put in, as they stand in the sheet. */

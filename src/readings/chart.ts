@@ -8,6 +8,7 @@ import {printable} from '../text/printable.js';
 import {plain} from './figures.js';
 import {guardOf, type Limits, type Verdict} from './verdict.js';
 
+/** Readings of one item in one unit, with the limits that hold for all of them. */
 export interface Chart {
   /** What is drawn, for those who cannot see it. */
   readonly label: string;
@@ -24,6 +25,7 @@ export interface ChartRow {
   readonly mean?: number;
 }
 
+/** One reading; its mark says the verdict by its shape. */
 export interface ChartPoint {
   readonly value: number;
   readonly verdict: Verdict | 'unjudged';

@@ -21,6 +21,7 @@ export function limitPlaces({least = 0, most = 0}: Limits): number {
   return Math.max(decimals(least), decimals(most));
 }
 
+/** A check that is counted or looked at has no unit. */
 export function withUnit(text: string, unit: string): string {
   return unit === '' ? text : `${text} ${unit}`;
 }

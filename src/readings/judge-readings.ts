@@ -8,6 +8,7 @@ import type {ReadingLine, Remark, Round} from './report.js';
 import {sideOf, verdictOf} from './verdict.js';
 import type {ReportWords} from './words.js';
 
+/** The last round of a reading is judged; the rounds before it are told. */
 export function readingRemarks(
   lines: readonly ReadingLine[],
   spec: Specification,

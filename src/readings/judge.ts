@@ -36,6 +36,7 @@ export interface JudgeOptions {
   readonly evenIfChanged?: boolean | undefined;
 }
 
+/** In the language of the shop of the book that is asked for. Never throws on what a record holds. */
 export function judgeBuild(build: Build, asked: Asked, options: JudgeOptions = {}): BuildReport {
   const {engine, job, engineNumber, files} = build;
   const words = LANGUAGES[asked.spec.shop.language];

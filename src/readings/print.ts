@@ -12,6 +12,7 @@ import {reportPage} from './page-report.js';
 import type {BuildReport, ReadingsReport} from './report.js';
 import {counted, ENGLISH, type ReportWords} from './words.js';
 
+/** Dated by the last entry of any build: the clock must not come in. */
 export function reportPrint(report: ReadingsReport, paper: Paper, words: ReportWords = ENGLISH): Print {
   const {title, overview, key, content} = reportPage(report, words);
   const {builds} = report;

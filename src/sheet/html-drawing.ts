@@ -14,6 +14,7 @@ const APART = 16.5;
 const LARGEST_MARK = 4;
 const SMALLEST_MARK = 1.6;
 
+/** Sized in millimetres, so that it is as large on paper as it is on a screen. */
 export function drawingNode(drawing: Drawing, words: Words): Element {
   const inRow = drawing.kind === 'places' || drawing.kind === 'strips';
   const longest = inRow ? APART * columnsOf(drawing) : Math.min(LONGEST, 22 + 4 * drawing.points.length);

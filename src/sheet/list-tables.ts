@@ -4,6 +4,7 @@ import type {PartLine, Value} from './model.js';
 import {bySheet} from './step-runs.js';
 import {fill, type Words} from './words.js';
 
+/** One list, ready to be laid out: nothing of it is worked out by a rendering. */
 export interface ListTable {
   readonly name: ListName;
   readonly title: string;
