@@ -40,6 +40,7 @@ function worstOf({json: {changes}}: Compared): number {
   return worst === undefined ? EFFECTS.length : EFFECTS.indexOf(worst);
 }
 
+/** The sums, what could not be seen, and every book, the weakened ones first. */
 export function compareJson(sides: TwoSides, compared: readonly Compared[]): CompareJson {
   const moved = sides.moved ?? [];
   const books = compared.map(({json}) => json);

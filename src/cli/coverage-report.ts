@@ -22,6 +22,7 @@ export interface RowJson {
   readonly cells: {readonly [kind in Covered]: CellJson};
 }
 
+/** One book. The JSON of `wmark coverage` is a list of these. */
 export interface CoverageJson {
   readonly file: string;
   readonly engine: string;

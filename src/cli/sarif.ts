@@ -21,6 +21,7 @@ export interface SarifRule {
 
 export type Level = 'error' | 'warning' | 'note';
 
+/** What any report has to say in a form that a service can show beside the line. */
 export interface SarifResult {
   readonly ruleId: string;
   readonly level: Level;
@@ -35,6 +36,7 @@ export interface SarifResult {
   readonly known?: string;
 }
 
+/** `rules` that no result is of are left out; `notes` are what the run could not see. */
 export function sarifLog(
   rules: readonly SarifRule[],
   results: readonly SarifResult[],

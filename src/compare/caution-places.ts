@@ -8,6 +8,7 @@ import type {Sides} from './judge.js';
 import type {Effect} from './model.js';
 import {type BookSide, stepsIn} from './side.js';
 
+/** A caution with the procedure that it stands in. */
 export interface PlacedCaution {
   readonly procedure: Procedure;
   readonly caution: Caution;

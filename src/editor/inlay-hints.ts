@@ -11,6 +11,7 @@ import type {Specification} from '../spec/model.js';
 import type {Span} from '../text/source.js';
 import {tagsIn} from './mentions-in-tags.js';
 
+/** Shown behind the character at `offset`, as though it stood in the text. */
 export interface Hint {
   readonly offset: number;
   readonly label: string;

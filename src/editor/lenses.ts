@@ -6,6 +6,7 @@ import {counted} from '../text/counted.js';
 import type {Where} from '../text/source.js';
 import type {BookView} from './book-view.js';
 
+/** A line above the procedure. */
 export interface Lens {
   readonly title: string;
   /** What it leads to; none where it only tells. */

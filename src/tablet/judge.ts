@@ -10,6 +10,7 @@ export type Typed =
   /** `comma`: could be a decimal or groups of three digits; `number`: no number alone. */
   | {readonly ok: false; readonly why: 'comma' | 'number'};
 
+/** A number in the unit of its box; the unit may stand behind it. Empty takes the reading back. */
 export function typedReading(text: string, unit: string): Typed {
   const trimmed = text.trim();
   const bare = unit !== '' && trimmed.endsWith(unit) ? trimmed.slice(0, -unit.length).trim() : trimmed;
