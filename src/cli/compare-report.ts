@@ -111,6 +111,7 @@ function headOf(before: LoadedBook, now: LoadedBook) {
 
 /** Every text as it was: nothing to compare, and no need to check either side. */
 function isSame(before: LoadedBook, now: LoadedBook): boolean {
+  // Texts alone are not all: a file that could not be read leaves a problem and no text.
   const [old, fresh] = [before, now].map(({book, jobs}) =>
     JSON.stringify([[...textsOf(book, jobs).values()].map(({text}) => text), book.problems.length]),
   );

@@ -42,6 +42,7 @@ export function sarifLog(
   results: readonly SarifResult[],
   notes: readonly string[] = [],
 ): string {
+  // Services list every rule of a run: those that found nothing would only be in the way.
   const used = rules.filter(({id}) => results.some(({ruleId}) => ruleId === id));
   const index = new Map(used.map(({id}, at) => [id, at]));
   const log = {

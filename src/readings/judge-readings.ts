@@ -85,6 +85,7 @@ function gaugeRemarks(lines: readonly ReadingLine[], spec: Specification, words:
     }
   }
   return [...late.values()].map(({line: {sheet, step, item, name}, tool, days}) => {
+    // Of several gauges that would do, a record does not say which was used.
     const others = toolsOf(item, spec).filter(({id}) => id !== tool.id);
     const {gaugeDue, gaugeDueUnless} = words.remarks;
     const message = fill(others.length > 0 ? gaugeDueUnless : gaugeDue, {

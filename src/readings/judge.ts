@@ -40,6 +40,7 @@ export interface JudgeOptions {
 export function judgeBuild(build: Build, asked: Asked, options: JudgeOptions = {}): BuildReport {
   const {engine, job, engineNumber, files} = build;
   const words = LANGUAGES[asked.spec.shop.language];
+  // Whoever works at the last sheet has passed all the others, whether or not they were recorded.
   const last = asked.sheets.at(-1)?.form.procedure;
   const isLastBegun = build.sheets.some(({procedure}) => procedure === last);
   const judged = [

@@ -31,6 +31,7 @@ export function reportPrint(report: ReadingsReport, paper: Paper, words: ReportW
       long: false,
       ...headOf(builds, day, words),
       says: [key],
+      // Of one build its title block says the same.
       overview: builds.length > 1 ? overview.flatMap(printBlock) : [],
       content: content.flatMap(printBlock),
     },
@@ -103,6 +104,7 @@ function printPart({level, title, id, content}: Extract<Block, {type: 'part'}>['
     level,
     title: printable(title),
     id: id ?? '',
+    // Only what is sure to fit on one page: a block that does not is cut off at its foot.
     whole: level > 3 && Math.max(0, ...rows) <= TOGETHER,
     content: content.flatMap(printBlock),
   };

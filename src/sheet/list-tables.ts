@@ -183,6 +183,7 @@ function plain(text = ''): Value {
   return {text};
 }
 
+/** Amounts of one thing add up; passes follow each other, so that their joiner says so. */
 function together(values: readonly Value[], between = ' + '): Value {
   const text = values.map((value) => value.text).join(between);
   if (values.every(({also}) => also === undefined)) return {text};
