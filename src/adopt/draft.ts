@@ -20,6 +20,7 @@ export interface DraftOptions {
   readonly name: string;
 }
 
+/** The new text, with the sums that are told beside it. */
 export interface Draft {
   /** The author's text with nothing taken away, without a byte-order mark. */
   readonly text: string;
@@ -30,6 +31,7 @@ export interface Draft {
   readonly left: number;
 }
 
+/** Nothing of the original is lost: tags and questions are put behind its words. */
 export function draftOf(procedure: Procedure, options: DraftOptions): Draft {
   const {file, text} = procedure.source;
   const ending = /\r\n|\r|\n/.exec(text)?.[0] ?? '\n';

@@ -1,5 +1,4 @@
 /** `wmark begin`: writes a small book with comments for a beginner, from the files in `begin/`. */
-
 import {readdir, readFile} from 'node:fs/promises';
 import {join, resolve} from 'node:path';
 import {type Failure, systemCode, systemFailure} from '../host/failure.js';

@@ -1,5 +1,4 @@
 /** The result of a check over several books, and its form as lines for people and editors. */
-
 import {counted} from '../text/counted.js';
 import {printable} from '../text/printable.js';
 import type {BookReport, FindingJson} from './answer.js';

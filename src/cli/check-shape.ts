@@ -79,6 +79,7 @@ const slice = z
   })
   .describe('of `--slice` only: what `wmark merge` needs to put slices together');
 
+/** Public: who reads the report relies on it, so a change that takes anything away is a new version. */
 export const checkShape = z.strictObject({
   summary: z.strictObject({
     books: count,

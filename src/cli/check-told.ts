@@ -40,6 +40,7 @@ export interface Answers {
   readonly slice?: SliceHead;
 }
 
+/** Says what keeps it from telling, and gives the exit status of the whole run. */
 export async function told(asked: Answers, options: TellOptions, streams: Streams): Promise<Exit> {
   const {report, aside} = streams;
   const {reports, failed, placed, missing, faults} = await collected(asked, options, streams);

@@ -1,5 +1,4 @@
 /** `wmark check`: reads books, checks them, and prints what is found. */
-
 import {type AskedOptions, askedAnswers} from './asked-answers.js';
 import {changedFiles} from './changed-files.js';
 import {type TellOptions, told} from './check-told.js';

@@ -40,6 +40,7 @@ function worstOf({json: {changes}}: Compared): number {
   return worst === undefined ? EFFECTS.length : EFFECTS.indexOf(worst);
 }
 
+/** The sums, what could not be seen, and every book, the weakened ones first. */
 export function compareJson(sides: TwoSides, compared: readonly Compared[]): CompareJson {
   const moved = sides.moved ?? [];
   const books = compared.map(({json}) => json);
@@ -110,6 +111,7 @@ function headOf(before: LoadedBook, now: LoadedBook) {
 
 /** Every text as it was: nothing to compare, and no need to check either side. */
 function isSame(before: LoadedBook, now: LoadedBook): boolean {
+  // Texts alone are not all: a file that could not be read leaves a problem and no text.
   const [old, fresh] = [before, now].map(({book, jobs}) =>
     JSON.stringify([[...textsOf(book, jobs).values()].map(({text}) => text), book.problems.length]),
   );

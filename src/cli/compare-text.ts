@@ -1,5 +1,4 @@
 /** A comparison as lines for people and editors: what was weakened first, each with what is asked and the steps of both sides. */
-
 import {counted} from '../text/counted.js';
 import {printable} from '../text/printable.js';
 import type {BookJson, ChangeJson} from './compare-report.js';

@@ -1,5 +1,4 @@
 /** The coverage of a book as plain data, and as a table in text. */
-
 import type {Book} from '../build/book.js';
 import {COVERED, type Covered, type Row, type TemporaryRow} from '../build/coverage.js';
 import type {StepRef} from '../build/program.js';
@@ -31,6 +30,7 @@ export interface TemporaryJson {
   readonly out: readonly string[];
 }
 
+/** One book. The JSON of `wmark coverage` is a list of these. */
 export interface CoverageJson {
   readonly file: string;
   readonly engine: string;

@@ -57,6 +57,7 @@ async function sliceIn(path: string): Promise<ReadSlice | Failure> {
     hint: 'name what `wmark check --slice K/N --as json` printed',
     where: {file},
   });
+  // A report comes from another machine: it is read as any other stranger's file.
   const read = await readText(resolve(cwd, path), file, LIMITS.report);
   if (!read.ok) return read;
   const parsed = checkShape.safeParse(jsonIn(read.source.text));

@@ -1,5 +1,4 @@
 /** `wmark sheet`: checks books and writes their sheets, a folder for each engine. */
-
 import {readdir} from 'node:fs/promises';
 import {join, resolve} from 'node:path';
 import {checkWithJobs} from '../findings/check-jobs.js';

@@ -9,6 +9,7 @@ import {isTemporary} from '../spec/temporary.js';
 import {printable} from '../text/printable.js';
 import {placeText} from './place-text.js';
 
+/** One item of one book. The JSON of `wmark story` is a list of these. */
 export interface StoryJson {
   readonly item: string;
   readonly name: string;

@@ -9,6 +9,7 @@ import type {CheckJson} from './check-shape.js';
 import {knownList, type Looked, seenBy, sortedBy} from './known-file.js';
 import type {Streams} from './streams.js';
 
+/** The report without what the shop lets stand, and that beside it. */
 export interface Held {
   readonly ok: true;
   readonly result: CheckJson;

@@ -1,5 +1,4 @@
 /** Cautions that stand farther now from the work that they warn of: what was read long before is not before one's eyes. */
-
 import type {StepRef} from '../build/program.js';
 import {stepName} from '../build/tell.js';
 import {meetings} from '../findings/hazards.js';
@@ -9,6 +8,7 @@ import type {Sides} from './judge.js';
 import type {Effect} from './model.js';
 import {type BookSide, stepsIn} from './side.js';
 
+/** A caution with the procedure that it stands in. */
 export interface PlacedCaution {
   readonly procedure: Procedure;
   readonly caution: Caution;

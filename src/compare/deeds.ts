@@ -6,6 +6,7 @@ import type {Block, Procedure, Tag} from '../procedure/model.js';
 import type {Verb} from '../procedure/verbs.js';
 import {placesOf} from '../spec/items.js';
 
+/** One verb done to one item at one place: the smallest thing that a comparison tells of. */
 export interface Deed {
   /** `if` stands for the branch that follows a reading, `repeat` for the way back. */
   readonly verb: Verb;

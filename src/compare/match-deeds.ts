@@ -5,6 +5,7 @@ import {grouped} from '../text/grouped.js';
 import type {Deed} from './deeds.js';
 import {idNow, placeNow, type Renames} from './renames.js';
 
+/** What is done on both sides, on the old one only, and on the new one only. */
 export interface MatchedDeeds {
   readonly kept: readonly (readonly [before: Deed, now: Deed])[];
   readonly gone: readonly Deed[];

@@ -8,6 +8,7 @@ import {dice} from './likeness.js';
 import {letterPairs, withoutNames} from './names.js';
 import {valueSays} from './values.js';
 
+/** What is only called otherwise now, so that nobody takes it for gone and come. */
 export interface Renames {
   /** From the id of the old side to that of the new one; an id that stays is not in it. */
   readonly items: ReadonlyMap<string, string>;

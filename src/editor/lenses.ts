@@ -1,5 +1,4 @@
 /** Above a procedure: how much of the book's specification is dealt with, and what is still undone at its end. */
-
 import {type Covered, coverage} from '../build/coverage.js';
 import {factWords} from '../build/tell.js';
 import type {Procedure} from '../procedure/model.js';
@@ -7,6 +6,7 @@ import {counted} from '../text/counted.js';
 import type {Where} from '../text/source.js';
 import type {BookView} from './book-view.js';
 
+/** A line above the procedure. */
 export interface Lens {
   readonly title: string;
   /** What it leads to; none where it only tells. */

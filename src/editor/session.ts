@@ -13,6 +13,7 @@ import {Patience} from './patience.js';
 import {type Settings, settingsOf} from './settings.js';
 import {ToldDiagnostics} from './told-diagnostics.js';
 
+/** What the client said of itself when it started the server. */
 export interface SessionOptions {
   readonly cwd: string;
   readonly addresses: ClientAddresses;

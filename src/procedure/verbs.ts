@@ -2,6 +2,7 @@
 import type {Dimension} from '../quantity/model.js';
 import type {ItemKind} from '../spec/model.js';
 
+/** In the order in which help and completion list them: about that of the work. */
 export const VERBS = [
   'clean',
   'inspect',

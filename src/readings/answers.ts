@@ -7,6 +7,7 @@ export interface Said extends Entry {
   readonly index: number;
 }
 
+/** A box, and everything that was written into it. */
 export interface Answer {
   /** Everything that was ever said of the box, in the order of the record; never empty. */
   readonly history: readonly Said[];

@@ -10,6 +10,7 @@ import type {Remark} from './report.js';
 import {stamped} from './stamped.js';
 import type {ReportWords} from './words.js';
 
+/** A record with the file that it came from, by which a person finds it again. */
 export interface NamedRecord {
   readonly file: string;
   readonly record: BuildRecord;
@@ -27,6 +28,7 @@ export interface Build {
   readonly apart: readonly Apart[];
 }
 
+/** Two records of one sheet of which neither says all that the other does. */
 export interface Apart {
   readonly sheet: string;
   /** The file whose record is judged. */
@@ -99,6 +101,7 @@ function identity({at, by, box, value}: SheetRecord['entries'][number]): string 
   return JSON.stringify([at, by, box, value]);
 }
 
+/** Which file was judged, and which was not. */
 export function differRemark({sheet, ...files}: Apart, {remarks}: ReportWords): Remark {
   return remark('records-differ', {sheet, step: '', message: fill(remarks.recordsDiffer, files)});
 }

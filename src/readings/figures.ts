@@ -19,6 +19,7 @@ export function limitsText(limits: Limits & {readonly unit: string}, words: Repo
   return least === undefined ? undefined : withUnit(fill(words.atLeast, {least: plain(least, places)}), unit);
 }
 
+/** A check that is counted or looked at has no unit. */
 export function withUnit(text: string, unit: string): string {
   return unit === '' ? text : `${text} ${unit}`;
 }

@@ -21,6 +21,7 @@ export const HEADINGS: readonly {
   {title: 'sheets', names: ['seal-broken', 'book-changed', 'records-differ', 'sheet-unknown', 'box-unknown']},
 ];
 
+/** `Ottermouth Four, job 1047, engine number 4471`; by its files where nobody wrote down either number. */
 export function titleOf(build: BuildReport, words: ReportWords): string {
   const {name, job, engineNumber, files} = build;
   const parts = [

@@ -9,6 +9,7 @@ import {stamped} from './stamped.js';
 import type {Answers} from './unrolled.js';
 import {counted, type ReportWords} from './words.js';
 
+/** How many boxes had to be answered as things stand, and how many of them were. */
 export interface Boxes {
   readonly asked: number;
   readonly answered: number;

@@ -7,6 +7,7 @@ import type {Remark} from './report.js';
 import {brokenAt} from './seal.js';
 import {counted, type ReportWords} from './words.js';
 
+/** Of a sheet that the book does not know as well: what it asked need not be known for this. */
 export function chainRemarks(sheet: SheetRecord, words: ReportWords): Remark[] {
   return [...sealRemarks(sheet, words), ...clockRemarks(sheet, words)];
 }

@@ -8,6 +8,7 @@ import type {ReadingLine, Remark, Round} from './report.js';
 import {sideOf, verdictOf} from './verdict.js';
 import type {ReportWords} from './words.js';
 
+/** The last round of a reading is judged; the rounds before it are told. */
 export function readingRemarks(
   lines: readonly ReadingLine[],
   spec: Specification,
@@ -89,6 +90,7 @@ function gaugeRemarks(lines: readonly ReadingLine[], spec: Specification, words:
     }
   }
   return [...late.values()].map(({line: {sheet, step, item, name}, tool, days}) => {
+    // Of several gauges that would do, a record does not say which was used.
     const others = toolsOf(item, spec).filter(({id}) => id !== tool.id);
     const {gaugeDue, gaugeDueUnless} = words.remarks;
     const message = fill(others.length > 0 ? gaugeDueUnless : gaugeDue, {

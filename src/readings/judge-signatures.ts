@@ -9,6 +9,7 @@ import {answersBefore, outUnder} from './standing.js';
 import type {Answers} from './unrolled.js';
 import {counted, type ReportWords} from './words.js';
 
+/** Every hold point of the sheet, and what is wrong with those that were signed. */
 export interface Signatures {
   readonly lines: readonly Signature[];
   readonly remarks: readonly Remark[];

@@ -37,9 +37,11 @@ export interface JudgeOptions {
   readonly evenIfChanged?: boolean | undefined;
 }
 
+/** In the language of the shop of the book that is asked for. Never throws on what a record holds. */
 export function judgeBuild(build: Build, asked: Asked, options: JudgeOptions = {}): BuildReport {
   const {engine, job, engineNumber, files} = build;
   const words = LANGUAGES[asked.spec.shop.language];
+  // Whoever works at the last sheet has passed all the others, whether or not they were recorded.
   const last = asked.sheets.at(-1)?.form.procedure;
   const isLastBegun = build.sheets.some(({procedure}) => procedure === last);
   const judged = [

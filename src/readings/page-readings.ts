@@ -16,7 +16,7 @@ export function readingsPart({readings}: BuildReport, words: ReportWords): Block
   );
 }
 
-/** The order in which fits are shown. */
+/** The order in which fits are shown: what somebody must act on first, what nobody asked for last. */
 const ORDER: readonly ReadingLine['state'][] = [
   'out',
   'unreadable',

@@ -31,6 +31,7 @@ const SEVERITY: Readonly<Record<RemarkName, Remark['severity']>> = {
   'box-unknown': 'error',
 };
 
+/** A remark of that kind, with the weight that every one of the kind has. */
 export function remark(name: RemarkName, about: Omit<Remark, 'name' | 'severity'>): Remark {
   return {name, severity: SEVERITY[name], ...about};
 }

@@ -7,6 +7,7 @@ import type {BuildReport, ReadingsReport, Remark, Spread} from './report.js';
 import {counted, ENGLISH, type ReportWords} from './words.js';
 import {spanText} from './worked-line.js';
 
+/** For a terminal or a mail: no line is folded, and the sums stand last, where the eye is. */
 export function reportText({builds, spread}: ReadingsReport, words: ReportWords = ENGLISH): string {
   const blocks = [
     ...builds.flatMap((build) => buildBlocks(build, words)),

@@ -9,6 +9,7 @@ import type {ReadingLine, Remark, Worked} from './report.js';
 import {verdictOf} from './verdict.js';
 import type {ReportWords} from './words.js';
 
+/** A value that is worked out, and the remark where it is out of the limits of its fit. */
 export interface Found {
   readonly line: Worked;
   readonly remark?: Remark;
@@ -63,12 +64,14 @@ export function spanText(line: Worked): string {
   return withUnit(low === high ? low : `${low}–${high}`, unit);
 }
 
+/** `journal by the web 2.4990 in, journal by the flange 2.4992 in`. */
 export function sizesText(lines: readonly ReadingLine[]): string {
   return lines
     .map(({name, rounds, unit}) => `${name} ${withUnit(rounds.at(-1)?.value ?? '', unit)}`)
     .join(', ');
 }
 
+/** The last reading of each, where that is a number in a unit that is known. */
 export function sizesOf(lines: readonly ReadingLine[]): Quantity[] {
   return lines.flatMap(({rounds, unit}) => {
     const [value, found] = [rounds.at(-1)?.number, findUnit(unit)];

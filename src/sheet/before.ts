@@ -9,6 +9,7 @@ import {partLists} from './part-lists.js';
 import {placeNames} from './place-names.js';
 import {printed, printedReach} from './value.js';
 
+/** What the apprentice lays out before the first step of this procedure. */
 export function beforeOf(procedure: Procedure, context: Context): Before {
   const steps = procedure.steps.map((step) => ({step, at: step.number}));
   return {...neededFor(steps, context), places: placeNames(procedure, context)};

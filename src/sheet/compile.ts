@@ -46,10 +46,12 @@ export function compileSheet(book: SheetBook, procedure: Procedure, options: She
   };
 }
 
+/** Those asked for, else those of the language that the shop states. */
 export function wordsOf({spec}: SheetBook, {words}: SheetOptions): Words {
   return words ?? LANGUAGES[spec.shop.language];
 }
 
+/** As many digits as tell the sheets of one shop apart, and as a person compares without slipping. */
 export function printedDigits(fingerprint: string): string {
   return fingerprint.slice(0, PRINTED_DIGITS);
 }

@@ -11,6 +11,7 @@ export interface CoverOptions extends SheetOptions {
   readonly leftOut?: readonly string[];
 }
 
+/** The first page of a book. Its sheets are counted and named, but not compiled. */
 export function compileCover(book: SheetBook, options: CoverOptions): Cover {
   const {spec} = book;
   const words = wordsOf(book, options);

@@ -6,6 +6,10 @@ import {beforeKey, CLOSING, sectionKey} from './keys.js';
 import type {Before, Blanks, Entry, Hold, ReadingBlanks, Row, Sheet, SheetSection} from './model.js';
 import type {Words} from './words.js';
 
+/**
+ * What a tablet asks for and a record is judged by: every box of the sheet in the order of the page, of the first
+ * round alone.
+ */
 export function formOf({head, identity, before, sections, words}: Sheet): Form {
   const {job, engineNumber, title, revision} = head;
   const known = {words, work: workOf(sections)};

@@ -100,6 +100,7 @@ function rowLines(row: Row, words: Words): Element[] {
   const beside = row.entries.filter((entry) => !isWide(entry));
   const wide = row.entries.filter(isWide);
   const what = [h('p', proseNodes(row.prose)), ...row.more.map((block) => blockNode(block, words))];
+  // Box, number and initials are of the whole step, so they stand beside what goes below it as well.
   const rowSpan = wide.length === 0 ? 1 : 2;
   return [
     ...row.notices.map((notice) => h('tr.notice-row', h('td', {colSpan: 5}, noticeNode(notice, words)))),

@@ -43,6 +43,7 @@ interface Signer extends Filled {
   readonly person: string;
 }
 
+/** What is let stand in spite of a finding, with who answers for it; a line to sign on where nobody is named yet. */
 export function waiverTable(
   waivers: readonly (Waiver & {readonly procedure?: number})[],
   words: Words,

@@ -19,6 +19,7 @@ export interface HtmlOptions {
   readonly script?: string | undefined;
 }
 
+/** One file that needs nothing else: for paper, or with the script for a tablet as well. */
 export function sheetHtml(sheet: Sheet, {script}: HtmlOptions = {}): string {
   const {words} = sheet;
   const titles = sheetTitles(sheet);

@@ -38,6 +38,7 @@ export interface BookConsumable extends ConsumableLine {
   readonly uses: number;
 }
 
+/** One fastener, or set of them, of the torque table. */
 export interface TorqueLine {
   readonly id: string;
   readonly name: string;
@@ -60,6 +61,7 @@ export interface TorqueLine {
   readonly steps: readonly string[];
 }
 
+/** The time plan. Times are printed values: minutes up to three hours, hours beyond. */
 export interface TimeList {
   readonly stretches: readonly StretchLine[];
   readonly handsOn: Value;

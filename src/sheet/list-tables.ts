@@ -4,6 +4,7 @@ import type {PartLine, Value} from './model.js';
 import {bySheet} from './step-runs.js';
 import {fill, type Words} from './words.js';
 
+/** One list, ready to be laid out: nothing of it is worked out by a rendering. */
 export interface ListTable {
   readonly name: ListName;
   readonly title: string;
@@ -182,6 +183,7 @@ function plain(text = ''): Value {
   return {text};
 }
 
+/** Amounts of one thing add up; passes follow each other, so that their joiner says so. */
 function together(values: readonly Value[], between = ' + '): Value {
   const text = values.map((value) => value.text).join(between);
   if (values.every(({also}) => also === undefined)) return {text};

@@ -5,6 +5,7 @@ import type {BookLists, ListName} from './list-model.js';
 import {type ListTable, listTables} from './list-tables.js';
 import {valueText} from './value.js';
 
+/** A heading for each book, a table for each list. */
 export function listsMarkdown(all: readonly BookLists[], asked?: readonly ListName[]): string {
   return markdownWithTables(all.flatMap((lists) => bookNodes(lists, asked)));
 }

@@ -5,6 +5,7 @@ import type {BookLists, ListName} from './list-model.js';
 import {type ListTable, listTables} from './list-tables.js';
 import {valueText} from './value.js';
 
+/** As wide as its longest row: a terminal folds what it has no room for. */
 export function listsText(all: readonly BookLists[], asked?: readonly ListName[]): string {
   return all.map((lists) => bookText(lists, asked)).join('\n');
 }

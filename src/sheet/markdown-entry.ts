@@ -5,6 +5,7 @@ import type {Blanks, Entry} from './model.js';
 import {valueText} from './value.js';
 import type {Words} from './words.js';
 
+/** A box to tick: CommonMark has none. */
 export const BOX = '☐';
 /** A line to write on. Underscores would have to be escaped. */
 export const BLANK = '………';

@@ -38,6 +38,7 @@ export function sheetMarkdown(sheet: Sheet): string {
   ]);
 }
 
+/** Steps before the first heading have none: Markdown needs no name for them. */
 function sectionNodes({title, level, content}: SheetSection, words: Words): RootContent[] {
   const nodes = content.flatMap((block) => blockNodes(block, words));
   return title === '' ? nodes : [heading(level, title), ...nodes];

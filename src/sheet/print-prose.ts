@@ -13,6 +13,7 @@ export type PrintNode =
   | {readonly type: 'strong' | 'emphasis' | 'delete'; readonly children: readonly PrintNode[]}
   | {readonly type: 'link'; readonly url: string; readonly children: readonly PrintNode[]};
 
+/** Every kind of node that the model allows, and nothing of any other. */
 export function printProse(prose: Prose): PrintNode[] {
   return prose.flatMap(printNode);
 }
@@ -60,6 +61,7 @@ export function printBlock(block: SheetBlock, pathOf: PathOf) {
 /** More characters than this may fill a page. */
 const TALL = 1500;
 
+/** `tall` lets a caution that fills a page be parted, which no other may be. */
 export function printNotice({signal, prose, hazards}: Notice) {
   const nodes = printProse(prose);
   return {signal, hazards, prose: nodes, tall: JSON.stringify(nodes).length > TALL};

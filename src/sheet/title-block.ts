@@ -24,6 +24,7 @@ export interface TitleCell {
   readonly write?: 'engineNumber';
 }
 
+/** What a page says of the whole that it belongs to. */
 export interface Titles {
   /** The name of the document, which a window or a list of files shows. */
   readonly document: string;
@@ -86,6 +87,7 @@ export function listsTitles(all: readonly [BookLists, ...BookLists[]]): Omit<Tit
   };
 }
 
+/** That of one book among those of the page. */
 export function listsBlock(lists: BookLists): TitleBlock {
   const {words} = lists;
   return {shop: lists.shop, kind: words.lists, title: lists.engine, cells: numberCells(lists, words)};

@@ -10,6 +10,7 @@ export type Typed =
   /** `comma`: could be a decimal or groups of three digits; `number`: no number alone; `nought`: less than it can be. */
   | {readonly ok: false; readonly why: 'comma' | 'number' | 'nought'};
 
+/** A number in the unit of its box; the unit may stand behind it. Empty takes the reading back. */
 export function typedReading(text: string, box: Pick<ReadingBox, 'unit' | 'fromNought'>): Typed {
   const {unit} = box;
   const trimmed = text.trim();

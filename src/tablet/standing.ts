@@ -7,6 +7,7 @@ import {standingOut} from '../readings/standing.js';
 import {type Answers, firstKey, isAnswered, roundOf, roundsBegun, unrolled} from '../readings/unrolled.js';
 import {grouped} from '../text/grouped.js';
 
+/** Everything that the page asks about a box, for one state of the record. */
 export interface Standing {
   readonly answers: Answers;
   /** With the boxes of every round. */
@@ -21,6 +22,7 @@ export interface Standing {
   readonly begun: (key: string) => number;
 }
 
+/** As though the entries had all been made just now. */
 export function standingAfter(entries: readonly Entry[], sheet: Form): Standing {
   const answers = answersOf(entries);
   const form = unrolled(sheet, answers);

@@ -2,7 +2,6 @@
  * Reads a thread's designation as shops write it: `1/2-13 UNC`, `7/16-20 UNF-2A`, `#10-32`, `M10×1.5`, `M10`. What is
  * not a standard thread, or could be either of two, is refused with the threads that there are.
  */
-
 import {quantity} from '../quantity/convert.js';
 import type {Quantity} from '../quantity/model.js';
 import {clipped} from '../text/clipped.js';

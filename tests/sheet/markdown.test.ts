@@ -5,16 +5,14 @@ import remarkParse from 'remark-parse';
 import {unified} from 'unified';
 import {describe, expect, test} from 'vitest';
 import type {Book} from '../../src/build/book.js';
-import {compileSheet} from '../../src/sheet/compile.js';
 import {sheetMarkdown} from '../../src/sheet/markdown.js';
 import {book} from '../help/example.js';
+import {firstSheet} from '../help/sheet.js';
 import {hardBook, hostileBook} from './hard.js';
 import {trialBook} from './trial.js';
 
 function markdownOf(book: Book): string {
-  const [procedure] = book.procedures;
-  if (procedure === undefined) throw new Error('no procedure');
-  return sheetMarkdown(compileSheet(book, procedure, {fingerprint: '0123456789abcdef'}));
+  return sheetMarkdown(firstSheet(book));
 }
 
 function all(node: Nodes): Nodes[] {
