@@ -165,6 +165,7 @@ function bearingOn(item: Item): readonly string[] {
         ...item.between,
         ...item.taperOf,
         ...item.outOfRoundOf,
+        ...item.disturbedBy,
         ...(item.when?.installed ?? []),
         ...(item.when?.tight ?? []),
       ]);
@@ -175,7 +176,7 @@ function bearingOn(item: Item): readonly string[] {
     case 'system':
       return values([...item.joints, ...item.closedBy, ...item.after]);
     case 'check':
-      return values(item.after);
+      return values([...item.after, ...item.disturbedBy]);
     default:
       return [];
   }

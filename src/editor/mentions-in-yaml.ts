@@ -20,6 +20,7 @@ export const NAMING_FIELDS: Readonly<Record<string, readonly ItemKind[]>> = {
   between: ['part', 'surface'],
   'taper-of': ['fit'],
   'out-of-round-of': ['fit'],
+  'disturbed-by': ['fastener', 'part'],
   seal: ['consumable', 'part'],
   holds: ['part'],
   threads: ['consumable'],

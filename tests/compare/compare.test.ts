@@ -222,7 +222,7 @@ describe('a change of the specification', () => {
     .replace('studs: {count: 2, holds: [cap],', 'studs: {count: 2, holds: [cap], after: [bolts],')
     .replace(
       'barred:',
-      'checks: {turns: {expect: freely, after: [closed]}}\nsystems: {sump: {closed-by: [cap], after: [turns]}}\nbarred:',
+      'checks: {turns: {expect: freely, after: [closed], disturbed-by: [bolts]}}\nsystems: {sump: {closed-by: [cap], after: [turns]}}\nbarred:',
     );
   const rich = made(STEPS, RICH, RICH_SHOP);
   const text = RICH_SHOP + RICH;
@@ -307,9 +307,21 @@ describe('a change of the specification', () => {
     ],
     [
       'a check that need not wait for its hold point',
-      ' after: [closed]}',
-      '}',
+      ' after: [closed],',
+      '',
       ['weakened: turns: need no longer come after closed'],
+    ],
+    [
+      'a check that nothing is said to disturb any more',
+      ', disturbed-by: [bolts]}}',
+      '}}',
+      ['weakened: turns: no longer said to be disturbed by bolts'],
+    ],
+    [
+      'a reading that is said to be disturbed',
+      'rework: true, using: [dial]',
+      'rework: true, disturbed-by: [studs], using: [dial]',
+      ['strengthened: play: now said to be disturbed by studs'],
     ],
     [
       'a system that must wait for a check as well',

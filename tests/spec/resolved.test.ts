@@ -78,6 +78,7 @@ fits:
     by: strip
     using: [strip]
     rework: true
+    disturbed-by: [bolts, shaft]
     when: {installed: [shaft], tight: [bolts]}
   size-one: {limits: 2 in, when: {}}
   size-two: {limits: 2 in, when: {}}
@@ -87,7 +88,7 @@ marks:
   number: {stamped: front left, matches: plate}
   plate: {}
 checks:
-  drag: {expect: turns freely, limits: max 5 lbf·ft, using: [feelers], rework: true, hazards: [pinch], after: [number, seam]}
+  drag: {expect: turns freely, limits: max 5 lbf·ft, using: [feelers], rework: true, hazards: [pinch], after: [number, seam], disturbed-by: [plug]}
 hold-points:
   stop: {asks: [bolts, gap], by: shop lead}
 systems:
@@ -215,6 +216,7 @@ describe('a whole book', () => {
         when: {installed: at('shaft'), tight: at('bolts')},
         taperOf: [],
         outOfRoundOf: [],
+        disturbedBy: at('bolts', 'shaft'),
       },
     ],
     ['taper', {kind: 'fit', taperOf: at('size-one', 'size-two'), outOfRoundOf: []}],
@@ -226,6 +228,7 @@ describe('a whole book', () => {
         kind: 'check',
         expect: 'turns freely',
         after: at('number', 'seam'),
+        disturbedBy: at('plug'),
         limits: {value: {form: 'most', high: quantity(5, 'lbf·ft')}},
         using: at('feelers'),
         rework: true,
