@@ -30,7 +30,7 @@ export const NAMING_FIELDS: Readonly<Record<string, readonly ItemKind[]>> = {
   matches: ['mark'],
   asks: ANY,
   joints: ['joint'],
-  'closed-by': ['part'],
+  'closed-by': ['part', 'fastener'],
   with: ['consumable'],
   of: ['part'],
   what: ['consumable', 'tool', 'part'],

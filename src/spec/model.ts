@@ -236,7 +236,7 @@ export interface HoldPoint extends ItemBase {
 export interface System extends ItemBase {
   readonly kind: 'system';
   readonly joints: readonly Located<string>[];
-  /** Parts that close it. */
+  /** Parts that close it, and fasteners that do (a drain plug). */
   readonly closedBy: readonly Located<string>[];
   /** What must come before every filling: as of a part. */
   readonly after: readonly Located<string>[];

@@ -102,7 +102,7 @@ const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
     kind: 'system',
     ...base(reader),
     joints: references(reader, 'joints', ['joint']),
-    closedBy: references(reader, 'closed-by', ['part']),
+    closedBy: references(reader, 'closed-by', ['part', 'fastener']),
     after: references(reader, 'after', FIRSTS),
     with: references(reader, 'with', ['consumable']),
     ...defined({amount: specified(reader, 'amount', amount(reader, 'volume'))}),

@@ -222,7 +222,7 @@ describe('a change of the specification', () => {
     .replace('studs: {count: 2, holds: [cap],', 'studs: {count: 2, holds: [cap], after: [bolts],')
     .replace(
       'barred:',
-      'checks: {turns: {expect: freely, after: [closed], disturbed-by: [bolts]}}\nsystems: {sump: {closed-by: [cap], after: [turns]}}\nbarred:',
+      'checks: {turns: {expect: freely, after: [closed], disturbed-by: [bolts]}}\nsystems: {sump: {closed-by: [cap, bolts], after: [turns]}}\nbarred:',
     );
   const rich = made(STEPS, RICH, RICH_SHOP);
   const text = RICH_SHOP + RICH;
@@ -322,6 +322,12 @@ describe('a change of the specification', () => {
       'rework: true, using: [dial]',
       'rework: true, disturbed-by: [studs], using: [dial]',
       ['strengthened: play: now said to be disturbed by studs'],
+    ],
+    [
+      'a system that is no longer said to be closed by its plug',
+      'closed-by: [cap, bolts]',
+      'closed-by: [cap]',
+      ['weakened: sump: no longer said to be closed by bolts'],
     ],
     [
       'a system that must wait for a check as well',

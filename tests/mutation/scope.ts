@@ -28,9 +28,17 @@ const PROSE = [
   'sentences',
 ].map((name) => `tests/findings/${name}.test.ts`);
 /** Stories of single jobs, each by its findings. */
-const JOBS = ['build-words', 'comes-first', 'disturbed', 'drain', 'locks', 'over-under', 'temporary', 'witness-mark'].map(
-  (name) => `tests/findings/${name}.test.ts`,
-);
+const JOBS = [
+  'build-words',
+  'comes-first',
+  'disturbed',
+  'drain',
+  'filled-slack',
+  'locks',
+  'over-under',
+  'temporary',
+  'witness-mark',
+].map((name) => `tests/findings/${name}.test.ts`);
 const ENGINEERING = 'tests/findings/engineering.test.ts';
 
 /**

@@ -92,7 +92,7 @@ checks:
 hold-points:
   stop: {asks: [bolts, gap], by: shop lead}
 systems:
-  cooling: {joints: [seam], closed-by: [plug], with: [coolant], amount: 7 qt, hazards: [scald], after: [stop, drag]}
+  cooling: {joints: [seam], closed-by: [plug, bolts], with: [coolant], amount: 7 qt, hazards: [scald], after: [stop, drag]}
 alterations:
   grind: {of: [shaft], does: grind it, using: [hammer], hazards: [eyes]}
 barred:
@@ -241,7 +241,7 @@ describe('a whole book', () => {
       {
         kind: 'system',
         joints: at('seam'),
-        closedBy: at('plug'),
+        closedBy: at('plug', 'bolts'),
         after: at('stop', 'drag'),
         with: at('coolant'),
         amount: {value: {form: 'single'}},

@@ -171,7 +171,9 @@ export const ITEM_SHAPES = {
     ...engineItem,
     ...places,
     joints: list('Joints that filling it puts under load.'),
-    'closed-by': list('Parts that close it.'),
+    'closed-by': list(
+      'Parts and fasteners (a drain plug) that close it: in, and tight, before it is filled.',
+    ),
     after: list(`What must come before every filling: ${FIRST}.`),
     ...PRACTICE_FIELDS.system,
   }),
