@@ -8,7 +8,7 @@ const NO_LOCK = 'lock: {value: none, because: set by them}';
 const ENGINE = `
 parts:
   block: {given: true}
-  plate: {alterations: []}
+  plate: {substitutes: {long-plate: {alterations: [slot]}}}
   caps: {at: [front, rear]}
   cylinders: {at: [left, right]}
 fasteners:

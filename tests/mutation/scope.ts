@@ -37,6 +37,7 @@ const JOBS = [
   'locks',
   'over-under',
   'temporary',
+  'unasked-alteration',
   'witness-mark',
 ].map((name) => `tests/findings/${name}.test.ts`);
 const ENGINEERING = 'tests/findings/engineering.test.ts';
