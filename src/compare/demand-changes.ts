@@ -176,6 +176,7 @@ function stepsFor(aspect: string, item: Item, {deeds}: BookSide): Remark[] {
 
 const VERBS: Readonly<Record<string, readonly Verb[]>> = {
   limits: ['measure', 'check'],
+  disturbed: ['measure', 'check'],
   torque: ['torque'],
   passes: ['torque'],
   angle: ['torque'],

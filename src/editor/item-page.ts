@@ -53,12 +53,14 @@ function fieldsOf(item: Item, spec: Specification): string[] {
         ...named('read with', item.using, ' or '),
         ...named('when these are in', item.when?.installed ?? []),
         ...named('when these are tight', item.when?.tight ?? []),
+        ...named('disturbed by', item.disturbedBy),
       ];
     case 'check':
       return [
         ...stated('limits', item.limits, spec),
         ...(item.expect === undefined ? [] : [line('expect', plain(item.expect))]),
         ...named('made after', item.after),
+        ...named('disturbed by', item.disturbedBy),
       ];
     case 'mark':
       return item.stamped === undefined ? [] : [line('stamped', plain(item.stamped))];

@@ -190,6 +190,8 @@ export interface Fit extends ItemBase {
   readonly taperOf: readonly Located<string>[];
   /** Fits of which it is the out-of-round: of sizes read across at one place, the largest less the smallest. */
   readonly outOfRoundOf: readonly Located<string>[];
+  /** Fasteners and parts after whose moving the reading counts no longer: see `src/build/disturbed.ts`. */
+  readonly disturbedBy: readonly Located<string>[];
   /** The procedures must say what to do when a reading is out of its limits. */
   readonly rework: boolean;
   /** When it is measured: parts in, fasteners at their final torque. Undefined: the specification is silent. */
@@ -215,6 +217,8 @@ export interface Check extends ItemBase {
   readonly expect?: string;
   /** What must come before it is made, whenever it is: as of a part. */
   readonly after: readonly Located<string>[];
+  /** Fasteners and parts after whose moving the reading counts no longer: see `src/build/disturbed.ts`. */
+  readonly disturbedBy: readonly Located<string>[];
   /** The procedures must say what to do when it fails. */
   readonly rework: boolean;
   readonly using: readonly Located<string>[];
@@ -232,7 +236,7 @@ export interface HoldPoint extends ItemBase {
 export interface System extends ItemBase {
   readonly kind: 'system';
   readonly joints: readonly Located<string>[];
-  /** Parts that close it. */
+  /** Parts that close it, and fasteners that do (a drain plug). */
   readonly closedBy: readonly Located<string>[];
   /** What must come before every filling: as of a part. */
   readonly after: readonly Located<string>[];

@@ -228,7 +228,7 @@ describe('a change of the specification', () => {
     .replace('studs: {count: 2, holds: [cap],', 'studs: {count: 2, holds: [cap], after: [bolts],')
     .replace(
       'barred:',
-      'checks: {turns: {expect: freely, after: [closed]}}\nsystems: {sump: {closed-by: [cap], after: [turns]}}\nbarred:',
+      'checks: {turns: {expect: freely, after: [closed], disturbed-by: [bolts]}}\nsystems: {sump: {closed-by: [cap, bolts], after: [turns]}}\nbarred:',
     );
   const rich = made(STEPS, RICH, RICH_SHOP);
   const text = RICH_SHOP + RICH;
@@ -313,9 +313,27 @@ describe('a change of the specification', () => {
     ],
     [
       'a check that need not wait for its hold point',
-      ' after: [closed]}',
-      '}',
+      ' after: [closed],',
+      '',
       ['weakened: turns: need no longer come after closed'],
+    ],
+    [
+      'a check that nothing is said to disturb any more',
+      ', disturbed-by: [bolts]}}',
+      '}}',
+      ['weakened: turns: no longer said to be disturbed by bolts'],
+    ],
+    [
+      'a reading that is said to be disturbed',
+      'rework: true, using: [dial]',
+      'rework: true, disturbed-by: [studs], using: [dial]',
+      ['strengthened: play: now said to be disturbed by studs'],
+    ],
+    [
+      'a system that is no longer said to be closed by its plug',
+      'closed-by: [cap, bolts]',
+      'closed-by: [cap]',
+      ['weakened: sump: no longer said to be closed by bolts'],
     ],
     [
       'a system that must wait for a check as well',

@@ -137,7 +137,12 @@ describe('hover', () => {
   });
 
   it.each([
-    ['a check', 'checks: {turns: {expect: freely, after: [block]}}', 'turns:', '- made after: block'],
+    [
+      'a check',
+      'checks: {turns: {expect: freely, after: [block], disturbed-by: [cap-bolts]}}',
+      'turns:',
+      '- made after: block\n- disturbed by: cap-bolts',
+    ],
     [
       'a system',
       'systems: {sump: {closed-by: [main-caps], after: [block]}}',

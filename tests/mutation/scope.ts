@@ -52,12 +52,15 @@ const PROSE = [
 const JOBS = [
   'build-words',
   'comes-first',
+  'disturbed',
   'drain',
+  'filled-slack',
   'locks',
   'over-under',
   'step-unmarked',
   'temporary',
   'thread-hand',
+  'unasked-alteration',
   'witness-mark',
 ].map((name) => `tests/findings/${name}.test.ts`);
 const ENGINEERING = 'tests/findings/engineering.test.ts';

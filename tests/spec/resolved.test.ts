@@ -78,6 +78,7 @@ fits:
     by: strip
     using: [strip]
     rework: true
+    disturbed-by: [bolts, shaft]
     when: {installed: [shaft], tight: [bolts]}
   size-one: {limits: 2 in, when: {}}
   size-two: {limits: 2 in, when: {}}
@@ -87,11 +88,11 @@ marks:
   number: {stamped: front left, matches: plate}
   plate: {}
 checks:
-  drag: {expect: turns freely, limits: max 5 lbf·ft, using: [feelers], rework: true, hazards: [pinch], after: [number, seam]}
+  drag: {expect: turns freely, limits: max 5 lbf·ft, using: [feelers], rework: true, hazards: [pinch], after: [number, seam], disturbed-by: [plug]}
 hold-points:
   stop: {asks: [bolts, gap], by: shop lead}
 systems:
-  cooling: {joints: [seam], closed-by: [plug], with: [coolant], amount: 7 qt, hazards: [scald], after: [stop, drag]}
+  cooling: {joints: [seam], closed-by: [plug, bolts], with: [coolant], amount: 7 qt, hazards: [scald], after: [stop, drag]}
 alterations:
   grind: {of: [shaft], does: grind it, using: [hammer], hazards: [eyes]}
 barred:
@@ -215,6 +216,7 @@ describe('a whole book', () => {
         when: {installed: at('shaft'), tight: at('bolts')},
         taperOf: [],
         outOfRoundOf: [],
+        disturbedBy: at('bolts', 'shaft'),
       },
     ],
     ['taper', {kind: 'fit', taperOf: at('size-one', 'size-two'), outOfRoundOf: []}],
@@ -226,6 +228,7 @@ describe('a whole book', () => {
         kind: 'check',
         expect: 'turns freely',
         after: at('number', 'seam'),
+        disturbedBy: at('plug'),
         limits: {value: {form: 'most', high: quantity(5, 'lbf·ft')}},
         using: at('feelers'),
         rework: true,
@@ -238,7 +241,7 @@ describe('a whole book', () => {
       {
         kind: 'system',
         joints: at('seam'),
-        closedBy: at('plug'),
+        closedBy: at('plug', 'bolts'),
         after: at('stop', 'drag'),
         with: at('coolant'),
         amount: {value: {form: 'single'}},

@@ -50,6 +50,10 @@ function list(says: string) {
 const FIRST =
   'parts in, joints sealed and cured, tight fasteners, fits, checks, hold points, marks, filled systems';
 
+const disturbedBy = list(
+  'Fasteners and parts: once one of them is slackened, tightened again, taken off, put back, altered or renewed after the reading, it counts no longer.',
+);
+
 const point = z.tuple([z.number(), z.number()]);
 
 export const ITEM_SHAPES = {
@@ -134,6 +138,7 @@ export const ITEM_SHAPES = {
     'out-of-round-of': list(
       'Fits that read one size in two or more directions across it: this one is the largest less the smallest of them, place by place.',
     ),
+    'disturbed-by': disturbedBy,
     ...PRACTICE_FIELDS.fit,
     when: z
       .strictObject({
@@ -153,6 +158,7 @@ export const ITEM_SHAPES = {
     ...engineItem,
     ...places,
     after: list(`What must come before it is made, whenever it is: ${FIRST}.`),
+    'disturbed-by': disturbedBy,
     ...PRACTICE_FIELDS.check,
   }),
   'hold-point': z.strictObject({
@@ -165,7 +171,9 @@ export const ITEM_SHAPES = {
     ...engineItem,
     ...places,
     joints: list('Joints that filling it puts under load.'),
-    'closed-by': list('Parts that close it.'),
+    'closed-by': list(
+      'Parts and fasteners (a drain plug) that close it: in, and tight, before it is filled.',
+    ),
     after: list(`What must come before every filling: ${FIRST}.`),
     ...PRACTICE_FIELDS.system,
   }),
