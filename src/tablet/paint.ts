@@ -10,6 +10,7 @@ import {fill} from '../sheet/words.js';
 import type {Shown} from './controls.js';
 import {make, shape} from './dom.js';
 import {judged, meant, type Typed, typedReading, typedTime} from './judge.js';
+import {paintColumns, type ReadRound} from './paper-rounds.js';
 import type {Session} from './session.js';
 
 /** How a box stands in the round that the work has come to, with the rounds before it. */
@@ -51,6 +52,7 @@ export function paint(shown: Shown, painted: Painted, words: TabletWords): void 
     paintVerdict(shown, painted, now?.value ?? '', words);
     const rounds = control.closest('.read')?.querySelector('.rounds');
     rounds?.replaceChildren(...before.map(({round, said}) => roundNode(round, `${said.value} (${said.by})`)));
+    if (box.kind === 'reading') paintColumns(control, roundsRead(painted, words), roundOf(box));
   } else if (control.className.startsWith('sign')) paintSignature(box, control, now, words);
   else {
     control.setAttribute('aria-checked', String(now !== undefined));
@@ -60,6 +62,20 @@ export function paint(shown: Shown, painted: Painted, words: TabletWords): void 
     paintStamp(element, says, now);
     if (says === 'both') paintRounds(element, painted, words);
   }
+}
+
+/** What was read in each round, with what it is worth. */
+function roundsRead({box, now, before}: Painted, words: TabletWords): ReadRound[] {
+  const all = now === undefined ? before : [...before, {round: roundOf(box), said: now}];
+  return all.map(({round, said: {value, by}}) => {
+    const says = verdictOn({box}, value, words);
+    return {
+      round,
+      value,
+      note: [...(says === undefined ? [] : [says.text]), `(${by})`].join(' '),
+      isOut: says?.state === 'out',
+    };
+  });
 }
 
 /** A small box has no room for who did the rounds before: the last of them stands in its corner, and in its name. */
