@@ -46,3 +46,11 @@ function placeOf({spec, procedures}: Book, {file, span}: Where): string {
   if (from === undefined) return file;
   return `${file}:${positionAt(from, span.start).line}`;
 }
+
+/** What the fix of the first finding of that name writes, without the space around it; the finding must be there. */
+export function fixOf(finding: string, engine: string, tags: string, shop?: string): string | undefined {
+  const {findings} = check(bookOf(engine, tags.split('; '), shop), TODAY);
+  const its = findings.find(({name}) => name === finding);
+  if (its === undefined) throw new Error(`${finding} is not told`);
+  return its.fix?.edits[0]?.text.trim();
+}
