@@ -27,6 +27,7 @@ const CASES = [
   'readings-told',
   'signature-told',
   'told',
+  'tools-told',
   'trade-cases',
 ].map((name) => `tests/findings/${name}.test.ts`);
 /** What stands around the findings: memory, calendar, rules of a house, fixes made without asking, pages. */
@@ -42,7 +43,9 @@ const AROUND = [
 ].map((name) => `tests/findings/${name}.test.ts`);
 const PROSE = [
   'brought-hazards',
+  'caution-late-told',
   'caution-moved',
+  'hazards-told',
   'inserted-steps',
   'known',
   'numbers-read',
