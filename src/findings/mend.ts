@@ -40,7 +40,7 @@ export function mend(book: Book, files: ReadonlySet<string>, options: CheckOptio
     const mine = fixable.filter(({name, fix}) => SPELLING.has(name) && files.has(fix.file));
     const chosen = disjoint(mine);
     if (chosen.length === 0 || round === MOST_ROUNDS) {
-      return {book: now, made, rounds, left: fixable.filter((one) => !mine.includes(one))};
+      return {book: now, made, rounds, left: fixable};
     }
     for (const {name, where, fix} of chosen) {
       const offset = offsetAtFirst(rounds.get(fix.file) ?? [], where.span.start);
