@@ -109,7 +109,7 @@ describe('shells that need what nobody specified', () => {
       'install: shells',
       `
 unknown-item shells: nothing is called grind-lp; did you mean grind-lip?
-  fix: Write grind-lip: "grind-lip"
+  fix: Write grind-lip: "grind-lip" for "grind-lp"
 alter-first shells: shells goes in without grind-lp
   see engine.yaml:7: shells needs grind-lp`,
     ],

@@ -44,10 +44,10 @@ describe('a bead that must cure', () => {
         `
 cure-short seat: seat is left to cure for 23 h, and slow needs 24–48 h
   see shop.yaml:7: slow is specified here
-  fix: Leave it 24–48 h: "24–48 h"
+  fix: Leave it 24–48 h: "24–48 h" for "23 h"
 cure-short rim: rim is left to cure for 19 min, and quick needs 20 min
   see shop.yaml:8: quick is specified here
-  fix: Leave it 20 min: "20 min"`,
+  fix: Leave it 20 min: "20 min" for "19 min"`,
       ],
       [
         'has less at one end',
@@ -55,7 +55,7 @@ cure-short rim: rim is left to cure for 19 min, and quick needs 20 min
         `
 cure-short seat[front]: seat[front] is left to cure for 12–23 h, and slow needs 24–48 h
   see shop.yaml:7: slow is specified here
-  fix: Leave it 24–48 h: "24–48 h"`,
+  fix: Leave it 24–48 h: "24–48 h" for "12–23 h"`,
       ],
       [
         'has less, and the other end has paper',
@@ -63,7 +63,7 @@ cure-short seat[front]: seat[front] is left to cure for 12–23 h, and slow need
         `
 cure-short seat[rear]: seat[rear] is left to cure for 12 h, and slow needs 24–48 h
   see shop.yaml:7: slow is specified here
-  fix: Leave it 24–48 h: "24–48 h"
+  fix: Leave it 24–48 h: "24–48 h" for "12 h"
 source-missing seat[front]: the cure of seat[front] stands only in this step, without a source; specify it for the sealant in shop.yaml
   see engine.yaml:8: seat is specified here`,
       ],
@@ -73,10 +73,10 @@ source-missing seat[front]: the cure of seat[front] stands only in this step, wi
         `
 cure-short seat: seat is left to cure for 12 h, and slow needs 24–48 h
   see shop.yaml:7: slow is specified here
-  fix: Leave it 24–48 h: "24–48 h"
+  fix: Leave it 24–48 h: "24–48 h" for "12 h"
 cure-short rim: rim is left to cure for 10 min, and quick needs 20 min
   see shop.yaml:8: quick is specified here
-  fix: Leave it 20 min: "20 min"`,
+  fix: Leave it 20 min: "20 min" for "10 min"`,
       ],
       [
         'has less, by its material: the other bead is not meant',
@@ -84,7 +84,7 @@ cure-short rim: rim is left to cure for 10 min, and quick needs 20 min
         `
 cure-short seat: seat is left to cure for 12 h, and slow needs 24–48 h
   see shop.yaml:7: slow is specified here
-  fix: Leave it 24–48 h: "24–48 h"`,
+  fix: Leave it 24–48 h: "24–48 h" for "12 h"`,
       ],
       [
         'is of two materials, with too little for either: one is told at a time',
@@ -94,7 +94,7 @@ value-disagrees seat[rear]: seat[rear] is sealed with quick, and paper or slow i
   see engine.yaml:8: seat is specified here
 cure-short seat[front]: seat[front] is left to cure for 10 min, and slow needs 24–48 h
   see shop.yaml:7: slow is specified here
-  fix: Leave it 24–48 h: "24–48 h"`,
+  fix: Leave it 24–48 h: "24–48 h" for "10 min"`,
       ],
       [
         'has no time stated',
@@ -121,7 +121,7 @@ describe('a bead of which the specification says nothing', () => {
         `
 spec-silent lip: lip does not say its seal; write seal: [a consumable], unknown, or none with a reason
 unknown-item slw: slw is not in the specification; did you mean slow?
-  fix: Write slow: "slow"`,
+  fix: Write slow: "slow" for "slw"`,
       ],
     ],
     CURE_SHOP,

@@ -181,7 +181,7 @@ left-unsealed sump-joint: sump-joint ends the build unsealed: done at step 2, un
   story: step 2 of procedure.md: sealed (seal: sump-joint)
   story: step 3 of procedure.md: no longer sealed (clean: sump-joint)
   see engine.yaml:9: sump-joint is specified with a seal
-  fix: Write the missing step: seal sump-joint: "\\n4. Make up the sump joint with paper gasket. \`seal: sump-joint with paper-gasket\`"
+  fix: Write the missing step: seal sump-joint: "\\n4. Make up the sump joint with paper gasket. \`seal: sump-joint with paper-gasket\`" after "…p-joint\`"
 install-order sump-joint: sump-joint is not made up when sump closes it
   story: step 2 of procedure.md: sealed (seal: sump-joint)
   story: step 3 of procedure.md: no longer sealed (clean: sump-joint)
@@ -284,11 +284,11 @@ describe('a lid of which the specification says little', () => {
 wrong-kind lid: ledge is a joint where a part, a fit, a check, a hold point, a mark or a fastener is due
   see engine.yaml:12: ledge is here
 unknown-item lid: nothing is called led; did you mean lid?
-  fix: Write lid: "lid"
+  fix: Write lid: "lid" for "led"
 spec-silent walls: walls does not say its assembly; write assembly: clean, dry, lubed or unknown
 spec-silent lip: lip does not say its seal; write seal: [a consumable], unknown, or none with a reason
 unknown-item lid-bolts: nothing is called lidd; did you mean lid?
-  fix: Write lid: "lid"
+  fix: Write lid: "lid" for "lidd"
 clean-first edge: edge is not clean when lid closes it, and goes together clean
   see engine.yaml:10: edge is specified here
 left-unsealed ledge: ledge is never made up with its seal
@@ -301,11 +301,11 @@ left-unsealed ledge: ledge is never made up with its seal
 wrong-kind lid: ledge is a joint where a part, a fit, a check, a hold point, a mark or a fastener is due
   see engine.yaml:12: ledge is here
 unknown-item lid: nothing is called led; did you mean lid?
-  fix: Write lid: "lid"
+  fix: Write lid: "lid" for "led"
 spec-silent walls: walls does not say its assembly; write assembly: clean, dry, lubed or unknown
 spec-silent lip: lip does not say its seal; write seal: [a consumable], unknown, or none with a reason
 unknown-item lid-bolts: nothing is called lidd; did you mean lid?
-  fix: Write lid: "lid"
+  fix: Write lid: "lid" for "lidd"
 clean-first edge: edge is not clean when lid closes it, and goes together clean
   see engine.yaml:10: edge is specified here
 install-order lid: lid goes in before ledge, which must be done first

@@ -194,7 +194,7 @@ spec-silent play: play does not say when it is measured; write when: {installed:
 spec-silent clearance: clearance does not say when it is measured; write when: {installed: [parts], tight: [fasteners]}
 unknown-item float: nothing is called shft; did you mean shaft?
   see engine.yaml:12: here too
-  fix: Write shaft at all 2 places: "shaft", "shaft"
+  fix: Write shaft at all 2 places: "shaft" for "shft", "shaft" for "shft"
 unknown-item float: nothing is called shft-nut; add it under fasteners:
 measured-slack clearance: clearance is read from a strip that no step laid
   see engine.yaml:10: clearance is specified here
@@ -209,7 +209,7 @@ spec-silent play: play does not say when it is measured; write when: {installed:
 spec-silent clearance: clearance does not say when it is measured; write when: {installed: [parts], tight: [fasteners]}
 unknown-item float: nothing is called shft; did you mean shaft?
   see engine.yaml:12: here too
-  fix: Write shaft at all 2 places: "shaft", "shaft"
+  fix: Write shaft at all 2 places: "shaft" for "shft", "shaft" for "shft"
 unknown-item float: nothing is called shft-nut; add it under fasteners:
 strip-left-in clearance: clearance ends the build with its gauging strip still in it
   story: step 1 of procedure.md: gauging strip in it (lay: clearance)

@@ -174,7 +174,7 @@ left-unlocked studs: studs end the build without safety-wire; the specification 
   story: step 11 of procedure.md: tight (torque: studs)
   story: step 12 of procedure.md: locked (lock: studs)
   see engine.yaml:15: studs is specified with lock: [safety-wire, tab-washer]
-  fix: Write the missing step: lock studs: "\\n12. Lock the studs. \`lock: studs with safety-wire\`"`,
+  fix: Write the missing step: lock studs: "\\n12. Lock the studs. \`lock: studs with safety-wire\`" after "…: studs\`"`,
       ],
     ],
     KINDS_SHOP,
@@ -201,7 +201,7 @@ left-unlocked studs: studs end the build without tab-washer; the specification a
   story: step 2 of procedure.md: tight (torque: studs)
   story: step 4 of procedure.md: locked (lock: studs)
   see engine.yaml:8: studs is specified with lock: [safety-wire, tab-washer, locker]
-  fix: Write the missing step: lock studs: "\\n3. Lock the studs. \`lock: studs with tab-washer\`"`,
+  fix: Write the missing step: lock studs: "\\n3. Lock the studs. \`lock: studs with tab-washer\`" after "…: studs\`"`,
       ],
       [
         'comes before one of them, which is put on one side only',
@@ -211,7 +211,7 @@ left-unlocked studs[right]: studs[right] end the build without tab-washer; the s
   story: step 2 of procedure.md: tight (torque: studs)
   story: step 3 of procedure.md: locked (lock: studs)
   see engine.yaml:8: studs is specified with lock: [safety-wire, tab-washer, locker]
-  fix: Write the missing step: lock studs: "\\n3. Lock the studs. \`lock: studs[right] with tab-washer\`"
+  fix: Write the missing step: lock studs: "\\n3. Lock the studs. \`lock: studs[right] with tab-washer\`" after "…: studs\`"
 witnessed-early last: last is signed at step 4 before studs[left] are as it asks
   see engine.yaml:10: last asks for studs
   see engine.yaml:8: studs is specified here`,

@@ -2,7 +2,8 @@
 import type {Book} from '../../src/build/book.js';
 import {check} from '../../src/findings/check.js';
 import type {Finding} from '../../src/findings/model.js';
-import {positionAt, type Where} from '../../src/text/source.js';
+import type {Edit} from '../../src/text/edit.js';
+import {positionAt, type Source, type Where} from '../../src/text/source.js';
 import {book} from './example.js';
 
 const TODAY = {today: '2026-06-01'};
@@ -36,13 +37,36 @@ function linesOf(whole: Book, {name, item, place, message, story, related, fix}:
     `${of}: ${message}`,
     ...story.map(({says}) => `  story: ${says}`),
     ...related.map(({where, says}) => `  see ${placeOf(whole, where)}: ${says}`),
-    ...(fix ? [`  fix: ${fix.title}: ${fix.edits.map(({text}) => JSON.stringify(text)).join(', ')}`] : []),
+    ...(fix
+      ? [`  fix: ${fix.title}: ${fix.edits.map((edit) => editOf(whole, fix.file, edit)).join(', ')}`]
+      : []),
   ];
 }
 
 /** `engine.yaml:9`. */
-function placeOf({spec, procedures}: Book, {file, span}: Where): string {
-  const from = spec.files.get(file) ?? procedures.find(({source}) => source.file === file)?.source;
-  if (from === undefined) return file;
-  return `${file}:${positionAt(from, span.start).line}`;
+function placeOf(whole: Book, {file, span}: Where): string {
+  const from = sourceOf(whole, file);
+  return from === undefined ? file : `${file}:${positionAt(from, span.start).line}`;
+}
+
+/** `"front" for "frnt"`; where nothing is replaced, `" with oil" after "…e: bores"`. */
+function editOf(whole: Book, file: string, {span: {start, end}, text}: Edit): string {
+  const from = sourceOf(whole, file)?.text ?? '';
+  const old = from.slice(start, end);
+  const before = `…${from.slice(Math.max(start - 8, 0), start)}`;
+  return old === ''
+    ? `${JSON.stringify(text)} after ${JSON.stringify(before)}`
+    : `${JSON.stringify(text)} for ${JSON.stringify(old)}`;
+}
+
+function sourceOf({spec, procedures}: Book, file: string): Source | undefined {
+  return spec.files.get(file) ?? procedures.find(({source}) => source.file === file)?.source;
+}
+
+/** What the fix of the first finding of that name writes, without the space around it; the finding must be there. */
+export function fixOf(finding: string, engine: string, tags: string, shop?: string): string | undefined {
+  const {findings} = check(bookOf(engine, tags.split('; '), shop), TODAY);
+  const its = findings.find(({name}) => name === finding);
+  if (its === undefined) throw new Error(`${finding} is not told`);
+  return its.fix?.edits[0]?.text.trim();
 }

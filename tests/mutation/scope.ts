@@ -19,11 +19,15 @@ const CASES = [
   'fixes',
   'gauges-told',
   'messages',
+  'missing-line',
+  'missing-seal',
+  'missing-torque',
   'order-told',
   'pins-told',
   'readings-told',
   'signature-told',
   'told',
+  'tools-told',
   'trade-cases',
 ].map((name) => `tests/findings/${name}.test.ts`);
 /** What stands around the findings: memory, calendar, rules of a house, fixes made without asking, pages. */
@@ -39,7 +43,9 @@ const AROUND = [
 ].map((name) => `tests/findings/${name}.test.ts`);
 const PROSE = [
   'brought-hazards',
+  'caution-late-told',
   'caution-moved',
+  'hazards-told',
   'inserted-steps',
   'known',
   'numbers-read',
