@@ -55,4 +55,5 @@ const WITNESSED: ReadonlySet<FactKind> = new Set([
   'striped',
   'measured',
   'sealed',
+  'filled',
 ]);

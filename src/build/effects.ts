@@ -76,6 +76,7 @@ const EFFECTS: {readonly [verb in Verb]?: Effect} = {
       setAll(doing, 'cured', joint, meetingPlaces(doing.action.item, doing.action.places, joint));
   },
   fill: (doing) => setOwn(doing, 'filled', named(doing.action.tag, 'with')),
+  drain: (doing) => undoOwn(doing, 'filled'),
   check: (doing) => setOwn(doing, 'checked'),
   record: (doing) => setOwn(doing, 'recorded'),
   witness: (doing) => setOwn(doing, 'witnessed'),

@@ -10,13 +10,12 @@ import {namedKinds, tagSpec} from '../procedure/verbs.js';
 import {placesOf} from '../spec/items.js';
 import {isLockKind} from '../spec/locks.js';
 import type {Item, ItemKind, Specification} from '../spec/model.js';
-import {KIND_SAYS} from '../spec/sections.js';
 import {addAll} from '../text/add-all.js';
-import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Span, Where} from '../text/source.js';
 import type {Book} from './book.js';
 import {lastTorques} from './last-torques.js';
+import {type Named, unknownItem, unknownPlace, unknownStep, wrongKind} from './misnamed.js';
 import {unknownOptions} from './options.js';
 
 /** A step and the procedure that it stands in. */
@@ -141,7 +140,8 @@ class PartReader implements Part {
   }
 
   #act(step: StepRef, tag: Tag, actions: Action[]): void {
-    this.#checkNamed(step, tag);
+    // What a job adds stands in no text; its names are the specification's, and were looked up when that was read.
+    if (step.step.added === undefined) this.#checkNamed(step, tag);
     const {targets} = tagSpec(tag.verb);
     if (!Array.isArray(targets) || tag.verb === 'if') return;
     for (const target of tag.targets) {
@@ -163,53 +163,20 @@ class PartReader implements Part {
         const item = this.#spec.items.get(id);
         if (item !== undefined && takes.includes(item.kind)) continue;
         const kinds = takes.filter((kind) => kind !== 'lock-kind');
-        const taker = `\`${word}\``;
-        if (isLock) this.#wrongKind(step, span, {id, says: 'a kind of lock', taker}, kinds);
-        else if (item === undefined) this.#unknown(step, id, span, kinds, word === 'using');
-        else this.#wrongKind(step, span, wrong(item, taker), kinds);
+        const named: Named = {id, where: whereIn(step, span), kinds, taker: word};
+        if (item !== undefined) this.problems.push(wrongKind(named, item));
+        else if (isLock) this.problems.push(wrongKind(named, 'lock-kind'));
+        else this.problems.push(unknownItem(named, this.#spec));
       }
     }
   }
 
   #resolve(step: StepRef, target: Target, kinds: readonly ItemKind[], verb: Verb): Item | undefined {
     const item = this.#spec.items.get(target.id);
-    if (item === undefined) {
-      this.#unknown(step, target.id, target.span, kinds);
-      return undefined;
-    }
-    if (kinds.includes(item.kind)) return item;
-    this.#wrongKind(step, target.span, wrong(item, `\`${verb}\``), kinds);
+    if (item !== undefined && kinds.includes(item.kind)) return item;
+    const named: Named = {id: target.id, where: whereIn(step, target.span), kinds, taker: verb};
+    this.problems.push(item === undefined ? unknownItem(named, this.#spec) : wrongKind(named, item));
     return undefined;
-  }
-
-  #wrongKind(step: StepRef, span: Span, {id, says, taker, item}: Wrong, kinds: readonly ItemKind[]): void {
-    this.problems.push({
-      name: 'wrong-kind',
-      where: whereIn(step, span),
-      says: `${id} is ${says}, and ${taker} takes ${listed(kinds.map((kind) => KIND_SAYS[kind]))}`,
-      item: id,
-      ...(item && {related: [{where: item.where, says: `${id} is specified here`}]}),
-    });
-  }
-
-  #unknown(step: StepRef, id: string, span: Span, kinds: readonly ItemKind[], isTool = false): void {
-    const fit = [...this.#spec.items.values()].filter((item) => kinds.includes(item.kind));
-    const near = nearest(
-      id,
-      fit.map((item) => item.id),
-    );
-    const where = whereIn(step, span);
-    const add = isTool ? 'add it to shop.yaml' : 'add it to engine.yaml or shop.yaml';
-    this.problems.push({
-      name: isTool ? 'tool-not-in-shop' : 'unknown-item',
-      where,
-      says: isTool ? `${id} is not a tool of the shop` : `${id} is not in the specification`,
-      item: id,
-      hint: near === undefined ? `${add}, or correct the id` : `did you mean ${near}?`,
-      ...(near !== undefined && {
-        fix: {title: `Write ${near}`, file: where.file, edits: [{span, text: near}]},
-      }),
-    });
   }
 
   #places(step: StepRef, target: Target, item: Item): readonly string[] {
@@ -217,19 +184,7 @@ class PartReader implements Part {
     const known = target.places.filter(({name}) => item.at.includes(name));
     for (const {name, span} of target.places) {
       if (item.at.includes(name)) continue;
-      const near = nearest(name, item.at);
-      this.problems.push({
-        name: 'unknown-item',
-        where: whereIn(step, span),
-        says:
-          item.at.length === 0
-            ? `${item.id} has no places, so [${name}] says nothing`
-            : `${item.id} has no place ${name}`,
-        item: item.id,
-        hint:
-          near === undefined ? `its places are: ${item.at.join(', ') || 'none'}` : `did you mean ${near}?`,
-        related: [{where: item.where, says: `${item.id} is specified here`}],
-      });
+      this.problems.push(unknownPlace(item, name, whereIn(step, span)));
     }
     return known.map(({name}) => name);
   }
@@ -247,14 +202,7 @@ class PartReader implements Part {
     if (named === undefined) return undefined;
     const {tag, target} = named;
     if (ids.has(target.id)) return {id: target.id, tag};
-    const near = nearest(target.id, ids);
-    this.problems.push({
-      name: 'unknown-item',
-      where: whereIn(step, target.span),
-      says: `no step of this procedure is named ${target.id}`,
-      item: target.id,
-      hint: near === undefined ? `name the step with \`step: ${target.id}\`` : `did you mean ${near}?`,
-    });
+    this.problems.push(unknownStep(target.id, whereIn(step, target.span), ids));
     return undefined;
   }
 }
@@ -268,22 +216,4 @@ function idsOf({steps}: Procedure): Set<string> {
   const ids = new Set<string>();
   for (const {id} of steps) if (id !== undefined) ids.add(id);
   return ids;
-}
-
-/** Something in a place where its kind cannot stand. */
-interface Wrong {
-  readonly id: string;
-  /** `a part` */
-  readonly says: string;
-  /** The verb or clause that takes other kinds. */
-  readonly taker: string;
-  readonly item?: Item;
-}
-
-function wrong(item: Item, taker: string): Wrong {
-  return {id: item.id, says: KIND_SAYS[item.kind], taker, item};
-}
-
-function listed(kinds: readonly string[]): string {
-  return kinds.join(', ').replace(/, ([^,]*)$/, ' or $1');
 }

@@ -145,7 +145,7 @@ function isGiven(item: Item): boolean {
   return item.kind === 'part' && item.given;
 }
 
-/** What must be as it should be before something is done to the item; a system is filled after everything anyhow. */
+/** What must be as it should be before something is done to the item. */
 function bearingOn(item: Item): readonly string[] {
   switch (item.kind) {
     case 'part':
@@ -155,13 +155,15 @@ function bearingOn(item: Item): readonly string[] {
     case 'joint':
       return ids(item.between);
     case 'fastener':
-      return ids(item.holds);
+      return ids(item.holds, item.after);
     case 'fit':
       return ids(item.between, item.taperOf, item.outOfRoundOf, item.when?.installed, item.when?.tight);
     case 'mark':
       return ids(item.matches);
     case 'hold-point':
       return ids(item.asks);
+    case 'system':
+      return ids(item.joints, item.closedBy);
     default:
       return [];
   }

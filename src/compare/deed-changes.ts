@@ -105,6 +105,9 @@ function isTrialDropped({item, place}: Deed, {before, deeds}: Sides): boolean {
   );
 }
 
+/** Taking apart is no gain: what it takes away has to be made good again. */
+const UNDOES = new Set(['remove', 'loosen', 'drain']);
+
 function comePiece(deed: Deed, slackened: ReadonlySet<string>, {before, renames}: Sides): Piece {
   const earlier = before.deeds.filter(
     (one) =>
@@ -114,8 +117,7 @@ function comePiece(deed: Deed, slackened: ReadonlySet<string>, {before, renames}
   );
   const word = DONE[deed.verb] ?? deed.verb;
   const plain =
-    deed.verb === 'remove' ||
-    deed.verb === 'loosen' ||
+    UNDOES.has(deed.verb) ||
     (deed.verb === 'install' && earlier.length > 0) ||
     // What is slackened anew has to be tightened anew: that is no gain.
     (deed.verb === 'torque' && slackened.has(`${deed.item} ${deed.place}`));

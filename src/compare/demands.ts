@@ -129,6 +129,7 @@ function ofFastener(item: Fastener): Demand[] {
   return [
     word('count', String(item.count), item.where, item.count),
     ...each('holds', item.holds),
+    ...each('after', item.after),
     ...flag('renew', item.singleUse, item),
     ...ofTorque(item),
     ...ofThreads(item),

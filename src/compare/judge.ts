@@ -35,6 +35,7 @@ export const DONE: {readonly [verb in Deed['verb']]?: string} = {
   turn: 'turned',
   cure: 'left to cure',
   fill: 'filled',
+  drain: 'drained',
   check: 'checked',
   record: 'recorded',
   witness: 'witnessed',

@@ -28,7 +28,6 @@ alterations:
   before: {
     install(action, {state, reportIfItLasts, book}) {
       const {item, places} = action;
-      if (item.kind !== 'part') return;
       for (const {value, where} of item.alterations) {
         const bad = places.filter((place) => {
           const fact = state.get('altered', item.id, place);

@@ -48,6 +48,7 @@ barred:
     stripe: judge,
     turn: judge,
     fill: judge,
+    drain: judge,
     check: judge,
   },
 };

@@ -4,7 +4,7 @@ import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
 import type {State} from '../build/state.js';
 import {stepName} from '../build/tell.js';
-import type {Surface} from '../spec/model.js';
+import type {Part, Surface} from '../spec/model.js';
 import type {Context, FindingKind} from './model.js';
 import {about, itemAt, specified, storyOf, tagWhere, targetWhere} from './phrase.js';
 import {surfaceClean, surfaceLubed} from './surface-state.js';
@@ -80,9 +80,8 @@ function sealed(action: Action, {state, report}: Context): void {
   });
 }
 
-function closed(action: Action, context: Context): void {
+function closed(action: Action<Part>, context: Context): void {
   const {item, places} = action;
-  if (item.kind !== 'part') return;
   for (const surface of closedBy(context.relations, item)) {
     if (surface.kind !== 'surface') continue;
     const asked = surface.assembly?.value;
@@ -108,9 +107,8 @@ function closed(action: Action, context: Context): void {
 }
 
 /** Oil or dust does a trial fit no harm; what cutting and grinding left behind scores both faces at once. */
-function swarf(action: Action, {relations, state, report}: Context): void {
+function swarf(action: Action<Part>, {relations, state, report}: Context): void {
   const {item, places, step} = action;
-  if (item.kind !== 'part') return;
   for (const surface of closedBy(relations, item)) {
     if (surface.kind !== 'surface') continue;
     // Lube over swarf was judged when it was put on.

@@ -58,9 +58,7 @@ fasteners:
   },
   before: {
     lock(action, {book: {spec}, report}) {
-      const {item} = action;
-      if (item.kind !== 'fastener') return;
-      for (const pin of usedLocks(action, 'cotter-pin', spec)) judge(item, pin, spec, report);
+      for (const pin of usedLocks(action, 'cotter-pin', spec)) judge(action.item, pin, spec, report);
     },
   },
 };

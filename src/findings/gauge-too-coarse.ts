@@ -70,8 +70,7 @@ interface Use {
 }
 
 /** A gauge, or limits, that only the step names. */
-function ofStep({item, tag, step}: Action, {book: {spec}, report}: Context): void {
-  if (item.kind !== 'fit' && item.kind !== 'check') return;
+function ofStep({item, tag, step}: Action<Fit | Check>, {book: {spec}, report}: Context): void {
   const asked = amountIn(item.limits);
   const limits = amountOf(tag, 'within') ?? asked;
   if (limits === undefined) return;

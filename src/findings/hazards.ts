@@ -177,7 +177,7 @@ function implied({item, tag, verb}: Action): readonly string[] {
   if (item.kind === 'part' && verb === 'alter') return clauseOf(tag, 'by') ? [] : only(item.alterations);
   if (clauseOf(tag, 'with') !== undefined) return [];
   if (item.kind === 'surface' && verb === 'lube') return only(item.lubricants);
-  if (item.kind === 'system' && verb === 'fill') return only(item.with);
+  if (item.kind === 'system' && (verb === 'fill' || verb === 'drain')) return only(item.with);
   if (item.kind === 'joint' && verb === 'seal') {
     const seal = item.seal?.value;
     return typeof seal === 'object' && seal.length === 1 ? seal : [];

@@ -26,7 +26,7 @@ parts:
   before: {
     install(action, {state, reportIfItLasts}) {
       const {item, places} = action;
-      if (item.kind !== 'part' || !item.reused) return;
+      if (!item.reused) return;
       const bad = places.filter(
         (place) => !state.holds('inspected', item.id, place) && !state.holds('fresh', item.id, place),
       );

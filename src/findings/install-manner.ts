@@ -30,14 +30,14 @@ parts:
   },
   before: {
     install(action, context) {
-      if (action.item.kind !== 'part') return;
-      tools(action, action.item, context);
-      turning(action, action.item, context);
+      tools(action, context);
+      turning(action, context);
     },
   },
 };
 
-function tools(action: Action, part: Part, {book, report}: Context): void {
+function tools(action: Action<Part>, {book, report}: Context): void {
+  const {item: part} = action;
   const asked = part.using.map(({value}) => value);
   const used = idsOf(action.tag, 'using');
   if (asked.length === 0 || used.some((id) => asked.includes(id))) return;
@@ -68,7 +68,8 @@ function withTool(action: Action, tool: string): Fix | undefined {
   return {title: `Use ${tool}`, file: step.procedure.source.file, edits: [edit]};
 }
 
-function turning(action: Action, part: Part, {report}: Context): void {
+function turning(action: Action<Part>, {report}: Context): void {
+  const {item: part} = action;
   if (!part.turning || turns(action.step.step, part.id)) return;
   const {step, tag} = action;
   // Past the backtick, or backticks, that close the tag.

@@ -1,14 +1,15 @@
-/** Something goes in, on or off in the wrong order: before what must precede it, twice over, or without what it holds. */
+/** Something goes in, on or off, or is tightened, in the wrong order: before what must precede it, twice over, or without what it holds. */
 
 import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
 import type {State} from '../build/state.js';
 import {stepName} from '../build/tell.js';
-import type {Fit, Item} from '../spec/model.js';
+import type {Fastener, Fit, Item, Part} from '../spec/model.js';
 import {isLate, verbFor} from './done.js';
 import type {Context, FindingKind} from './model.js';
 import {about, agreeing, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 import {stillDone} from './still-done.js';
+import {tightenedEarly} from './tightened-early.js';
 
 export const installOrder: FindingKind = {
   name: 'install-order',
@@ -44,16 +45,18 @@ parts:
       notIn(action, context);
       stillTight(action, context);
     },
-    torque: nothingHeld,
+    torque(action, context) {
+      nothingHeld(action, context);
+      tightenedEarly(action, context);
+    },
     measure: stillCovered,
   },
   repeat: stillDone,
 };
 
 /** What `after` names is done somewhere, but not yet. What is never done at all is another finding. */
-function forgotten(action: Action, context: Context): void {
+function forgotten(action: Action<Part>, context: Context): void {
   const {item, places} = action;
-  if (item.kind !== 'part') return;
   for (const {value, where} of item.after) {
     const first = context.book.spec.items.get(value);
     if (first === undefined || coversOver(item, first, context)) continue;
@@ -65,6 +68,7 @@ function forgotten(action: Action, context: Context): void {
         message: `${itemAt(item, places)} goes in before ${itemAt(first, late)}, which must be ${DONE[verbFor(first)] ?? 'done'} first`,
         ...about(item, places),
         related: [{where, says: `${item.id} comes after ${value}`}],
+        lacks: {item: first.id, verbs: [verbFor(first)]},
       },
       places,
     );
@@ -72,7 +76,7 @@ function forgotten(action: Action, context: Context): void {
 }
 
 /** What closes a surface of a part, and comes after it, leaves it no way in; in a trial fit either. */
-function coveredOver(action: Action, context: Context): void {
+function coveredOver(action: Action<Part>, context: Context): void {
   const {item, places} = action;
   const {state, relations, report} = context;
   const surfaces = relations.surfacesOn.get(item.id) ?? [];
@@ -109,9 +113,8 @@ const DONE: {readonly [verb: string]: string} = {
   fill: 'filled',
 };
 
-function unsealed(action: Action, {relations, state, does, reportIfItLasts}: Context): void {
+function unsealed(action: Action<Part>, {relations, state, does, reportIfItLasts}: Context): void {
   const {item, places} = action;
-  if (item.kind !== 'part') return;
   for (const joint of closedBy(relations, item)) {
     if (joint.kind !== 'joint' || typeof joint.seal?.value !== 'object') continue;
     const open = meetingPlaces(item, places, joint).filter(
@@ -146,9 +149,9 @@ function twice(action: Action, {state, report}: Context): void {
   });
 }
 
-function notIn(action: Action, {state, report}: Context): void {
+function notIn(action: Action<Part>, {state, report}: Context): void {
   const {item, places} = action;
-  if (item.kind === 'part' && item.given) return;
+  if (item.given) return;
   const out = places.filter((place) => !state.holds('installed', item.id, place));
   if (out.length === 0) return;
   report({
@@ -177,9 +180,8 @@ function stillTight(action: Action, {state, relations, report}: Context): void {
   }
 }
 
-function nothingHeld(action: Action, context: Context): void {
+function nothingHeld(action: Action<Fastener>, context: Context): void {
   const {item, places} = action;
-  if (item.kind !== 'fastener') return;
   for (const {value} of item.holds) {
     const part = context.book.spec.items.get(value);
     if (part?.kind !== 'part' || part.given) continue;
@@ -196,9 +198,9 @@ function nothingHeld(action: Action, context: Context): void {
 }
 
 /** A strip is crushed under a part and read with the part off. */
-function stillCovered(action: Action, {book, state, report}: Context): void {
+function stillCovered(action: Action<Fit>, {book, state, report}: Context): void {
   const {item, places} = action;
-  if (item.kind !== 'fit' || item.by !== 'strip') return;
+  if (item.by !== 'strip') return;
   for (const {value} of item.when?.installed ?? []) {
     const part = book.spec.items.get(value);
     if (part?.kind !== 'part' || !part.closes.some((one) => isBetween(item, one.value))) continue;

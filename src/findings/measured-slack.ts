@@ -21,16 +21,15 @@ export const measuredSlack: FindingKind = {
   },
   before: {
     measure(action, context) {
-      const {item} = action;
-      if (item.kind !== 'fit') return;
-      if (item.by === 'strip') crushed(action, item, context);
-      else inPlace(action, item, context);
+      if (action.item.by === 'strip') crushed(action, context);
+      else inPlace(action, context);
     },
   },
 };
 
 /** A strip has seen the torque, even if the caps are off again when it is read. */
-function crushed(action: Action, fit: Fit, {state, report}: Context): void {
+function crushed(action: Action<Fit>, {state, report}: Context): void {
+  const {item: fit} = action;
   // A strip wiped away before it was read is read too late, which is another finding.
   const bad = action.places.filter(
     (place) =>
@@ -54,7 +53,8 @@ function uncrushed(fit: Fit): string {
   return 'nothing can have crushed: its `when` names no tight fasteners';
 }
 
-function inPlace(action: Action, fit: Fit, context: Context): void {
+function inPlace(action: Action<Fit>, context: Context): void {
+  const {item: fit} = action;
   const lacking = [
     ...open(action, fit.when?.installed ?? [], context),
     ...open(action, fit.when?.tight ?? [], context),

@@ -24,7 +24,7 @@ export const measuredTooLate: FindingKind = {
   before: {
     measure(action, {state, report}) {
       const {item, places, step} = action;
-      if (item.kind !== 'fit' || item.by !== 'strip') return;
+      if (item.by !== 'strip') return;
       const gone = places.filter(
         (place) =>
           !state.holds('strip', item.id, place) && state.get('strip', item.id, place).undone !== undefined,

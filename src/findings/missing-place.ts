@@ -76,6 +76,8 @@ function waitsFor({item, verb}: Action, {id, kind}: Item): boolean {
   switch (item.kind) {
     case 'part':
       return verb === 'install' && (names(item.after) || names(item.closes));
+    case 'fastener':
+      return verb === 'torque' && names(item.after);
     case 'hold-point':
       return names(item.asks);
     case 'fit':

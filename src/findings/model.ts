@@ -6,8 +6,8 @@ import type {Found, Remark} from '../build/found.js';
 import type {Action, Branch, Node, Part, Program, StepRef} from '../build/program.js';
 import type {ItemRelations, Relations} from '../build/relations.js';
 import type {State} from '../build/state.js';
-import type {Verb} from '../procedure/verbs.js';
-import type {Severity, Specification} from '../spec/model.js';
+import type {TargetOf, Verb} from '../procedure/verbs.js';
+import type {Item, ItemOf, Severity, Specification} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import type {Where} from '../text/source.js';
 import type {Workings} from './workings.js';
@@ -61,7 +61,7 @@ export interface Context extends SpecificationContext {
 }
 
 /** Called before an action changes the state. */
-export type ActionCheck = (action: Action, context: Context) => void;
+export type ActionCheck<I extends Item = Item> = (action: Action<I>, context: Context) => void;
 
 export type FindingGroup =
   | 'reading'
@@ -123,7 +123,7 @@ export interface FindingKind {
   /** At a repeat, with the parts that are in and the fasteners that are tight and were not when the step gone back to was first come to. */
   readonly repeat?: (node: Node, gained: readonly Change[], context: Context) => void;
   /** Before every action of a verb. */
-  readonly before?: {readonly [verb in Verb]?: ActionCheck};
+  readonly before?: {readonly [verb in Verb]?: ActionCheck<ItemOf<TargetOf<verb>>>};
   /** At the end of the build. */
   readonly end?: (context: Context) => void;
 }

@@ -1,4 +1,4 @@
-/** A number in a step's prose is not the one that its tag stands for. */
+/** A number, or a side of the limits, in a step's prose is not the one that its tag stands for. */
 import {type StepRef, whereIn} from '../build/program.js';
 import {amountsAgree, unitOf} from '../quantity/convert.js';
 import {formatAmount, formatBoth, formatQuantity} from '../quantity/format.js';
@@ -10,6 +10,7 @@ import type {FindingKind, SpecificationContext} from './model.js';
 import {type Disagreement, disagreements} from './prose-agreement.js';
 import type {Mention} from './prose-numbers.js';
 import {passDisagreements} from './prose-passes.js';
+import {sideDisagreements} from './prose-sides.js';
 import type {StatedValue} from './stated-values.js';
 import {inFile, type Prose} from './step-prose.js';
 
@@ -17,8 +18,8 @@ export const proseDisagrees: FindingKind = {
   name: 'prose-disagrees',
   group: 'reading',
   severity: 'error',
-  summary: 'A number in the prose of a step is not the one of its tag',
-  why: 'The apprentice reads the prose and the sheet prints the tag: with two numbers in one step, one of them gets used.',
+  summary: 'A number, or a side of the limits, in the prose of a step is not the one of its tag',
+  why: 'The apprentice reads the prose and the sheet prints the tag: with two numbers in one step, one of them gets used. “Too tight” over a tag that says `is over` sends the apprentice the wrong way.',
   source: 'common practice, no source',
   example: {
     engine: `
@@ -42,7 +43,21 @@ fasteners:
   },
 };
 
-function judge(step: StepRef, {spec, worked, report}: SpecificationContext): void {
+function judge(step: StepRef, context: SpecificationContext): void {
+  judgeNumbers(step, context);
+  judgeSides(step, context);
+}
+
+function judgeSides(step: StepRef, {spec, worked, report}: SpecificationContext): void {
+  if (!step.step.tags.some(({verb}) => verb === 'if')) return;
+  const prose = worked.prose(step);
+  for (const {span, item, tagSpan, says} of sideDisagreements(step, prose.text, spec)) {
+    const related = [{where: whereIn(step, tagSpan), says: 'the tag'}];
+    report({where: whereIn(step, inFile(prose, span)), message: says, item: item.id, related});
+  }
+}
+
+function judgeNumbers(step: StepRef, {spec, worked, report}: SpecificationContext): void {
   const values = worked.values(step);
   if (values.length === 0) return;
   const prose = worked.prose(step);

@@ -12,6 +12,7 @@ import {cureShort} from './cure-short.js';
 import {endlessRepeat} from './endless-repeat.js';
 import {fileUnreadable} from './file-unreadable.js';
 import {fitImpossible} from './fit-impossible.js';
+import {fluidsMixed} from './fluids-mixed.js';
 import {frontMatter} from './front-matter.js';
 import {gaugeTooCoarse} from './gauge-too-coarse.js';
 import {gradeUnknown} from './grade-unknown.js';
@@ -103,6 +104,7 @@ export const FINDINGS: readonly FindingKind[] = [
   barredMaterial,
   cleanFirst,
   cureShort,
+  fluidsMixed,
   inspectFirst,
   installOrder,
   leftFilledOpen,

@@ -20,6 +20,7 @@ export const VERBS = [
   'turn',
   'cure',
   'fill',
+  'drain',
   'check',
   'record',
   'witness',
@@ -89,6 +90,9 @@ export interface VerbSpec {
   readonly needs?: readonly ClauseWord[];
 }
 
+/** The kinds of item that the verb is said of; none where its targets are no items. */
+export type TargetOf<V extends Verb> = Extract<(typeof SPECS)[V]['targets'][number], ItemKind>;
+
 /** Everything that holds for the tags of a verb. */
 export function tagSpec(verb: Verb): VerbSpec {
   return SPECS[verb];
@@ -96,7 +100,7 @@ export function tagSpec(verb: Verb): VerbSpec {
 
 /** What the ids may name that stand in the clause; nothing where it takes none. */
 export function namedKinds(verb: Verb, word: ClauseWord): readonly NamedKind[] {
-  const spec = SPECS[verb].clauses[word];
+  const spec = tagSpec(verb).clauses[word];
   return spec?.type === 'ids' ? spec.kinds : [];
 }
 
@@ -131,7 +135,7 @@ function materials(says: string): ClauseSpec {
   return ids(['consumable'], says);
 }
 
-const SPECS: {readonly [verb in Verb]: VerbSpec} = {
+const SPECS = {
   clean: {
     says: 'it is clean and dry now',
     targets: ['surface', 'part', 'joint'],
@@ -225,6 +229,7 @@ const SPECS: {readonly [verb in Verb]: VerbSpec} = {
       to: {type: 'amount', due: 'volume', orText: true, says: 'the volume, or the level in words'},
     },
   },
+  drain: {says: 'the system is empty again', targets: ['system'], clauses: {using: tools}},
   check: {
     says: 'a functional check has been made, against its limits',
     targets: ['check'],
@@ -260,4 +265,4 @@ const SPECS: {readonly [verb in Verb]: VerbSpec} = {
     single: true,
     clauses: {by: person, because: reason},
   },
-};
+} as const satisfies {readonly [verb in Verb]: VerbSpec};

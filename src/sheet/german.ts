@@ -338,6 +338,7 @@ export const GERMAN: Words = {
     turn: 'Durchdrehen',
     cure: 'Aushärten',
     fill: 'Befüllen',
+    drain: 'Ablassen',
     check: 'Prüfen',
     record: 'Eintragen',
     witness: 'Haltepunkt',

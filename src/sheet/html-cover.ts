@@ -1,27 +1,24 @@
 /** The cover of a book as one self-contained HTML file that links to its sheets. */
 import type {Element} from 'hast';
 import {h} from 'hastscript';
-import {document} from './html-document.js';
-import {cells, standing, titleBlock} from './html-head.js';
+import {paperPage} from './html-paper.js';
 import {box, valueNodes} from './html-parts.js';
 import {closing, waiverTable} from './html-signs.js';
+import {sheetHeader} from './html-title-block.js';
 import type {Cover, CoverLine, Fact} from './model.js';
+import {coverTitles} from './title-block.js';
 import type {Words} from './words.js';
 
 export function coverHtml(cover: Cover): string {
   const {words} = cover;
-  return document({
+  const titles = coverTitles(cover);
+  return paperPage({
     words,
-    title: `${words.cover} · ${cover.engine}`,
+    title: titles.document,
     paper: cover.paper,
-    running: {
-      left: {name: cover.shop, rest: ` · ${words.cover}`},
-      right: {name: cover.engine, rest: ` · ${cover.fingerprint}`},
-      engineNumber: cover.engineNumber,
-      job: cover.job,
-    },
+    running: titles.running,
     body: [
-      header(cover),
+      sheetHeader(titles, words),
       h('main', [
         ...(cover.thisJob === undefined ? [] : [jobTable(cover.thisJob, words)]),
         procedureTable(cover.procedures, words),
@@ -32,21 +29,6 @@ export function coverHtml(cover: Cover): string {
       closing(words.buildClosing, words.buildClosingText, words),
     ],
   });
-}
-
-function header(cover: Cover): Element {
-  const {words} = cover;
-  return h('header', [
-    titleBlock({shop: cover.shop, kind: words.cover, title: cover.engine}, [
-      cells([
-        {label: words.engineNumber, text: cover.engineNumber ?? '', width: 4},
-        {label: words.job, text: cover.job ?? '', width: 4},
-        {label: words.fingerprint, text: cover.fingerprint, width: 4, digits: true},
-      ]),
-    ]),
-    ...(cover.engineNote === undefined ? [] : [h('p.engine-note', `${cover.engine}: ${cover.engineNote}`)]),
-    standing(words),
-  ]);
 }
 
 function jobTable(lines: readonly Fact[], words: Words): Element {

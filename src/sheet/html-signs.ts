@@ -4,12 +4,13 @@ import {h} from 'hastscript';
 import {ticksNode} from './html-entry.js';
 import {box, type Filled, line} from './html-parts.js';
 import type {CLOSING} from './keys.js';
+import {secondSigner} from './layout.js';
 import type {Hold, Waiver} from './model.js';
-import {fill, type Words} from './words.js';
+import type {Words} from './words.js';
 
 /** `done` is the key of the step's own box. */
-export function holdNode({key, name, by, asks, askKeys}: Hold, done: string, words: Words): Element {
-  const second = by === undefined ? words.witnessedBy : fill(words.witnessedByRole, {role: by});
+export function holdNode(hold: Hold, done: string, words: Words): Element {
+  const {key, name, asks, askKeys} = hold;
   return h('div.hold', {role: 'group', ariaLabel: `${words.hold}: ${name}`}, [
     h('p.hold-title', [h('span.word', words.hold), ` ${name}`]),
     h('p', words.holdText),
@@ -17,7 +18,7 @@ export function holdNode({key, name, by, asks, askKeys}: Hold, done: string, wor
     signs(
       [
         {person: words.doneBy, by: done, at: done},
-        {person: second, box: key, at: key},
+        {person: secondSigner(hold, words), box: key, at: key},
       ],
       words,
     ),

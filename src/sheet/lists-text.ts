@@ -2,7 +2,7 @@
 import {printable} from '../text/printable.js';
 import type {BookLists} from './list-model.js';
 import {type ListName, type ListTable, listTables} from './list-tables.js';
-import type {Value} from './model.js';
+import {valueText} from './value.js';
 
 export function listsText(all: readonly BookLists[], asked?: readonly ListName[]): string {
   return all.map((lists) => bookText(lists, asked)).join('\n');
@@ -21,7 +21,7 @@ function bookText(lists: BookLists, asked: readonly ListName[] | undefined): str
 
 /** Columns side by side; what may stand below the first column does, indented, and what is empty is left out. */
 function tableLines({title, columns, rows, notes}: ListTable): string[] {
-  const texts = rows.map((row) => row.map(textOf));
+  const texts = rows.map((row) => row.map((value) => printable(valueText(value))));
   const shown = columns.flatMap(({detail}, at) => (!detail && texts.some((row) => row[at]) ? [at] : []));
   const heads = columns.map((column) => column.title);
   const widths = shown.map((at) => Math.max(...[heads, ...texts].map((row) => row[at]?.length ?? 0)));
@@ -42,8 +42,4 @@ function tableLines({title, columns, rows, notes}: ListTable): string[] {
     ...texts.flatMap((row) => [`  ${aligned(row)}`, ...below(row)]),
     ...notes.map((note) => `  ${note}`),
   ];
-}
-
-function textOf({text, also}: Value): string {
-  return printable(also === undefined ? text : `${text} (${also})`);
 }

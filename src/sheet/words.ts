@@ -24,6 +24,7 @@ const verbs: Record<Verb, string> = {
   turn: 'Turn',
   cure: 'Cure',
   fill: 'Fill',
+  drain: 'Drain',
   check: 'Check',
   record: 'Write down',
   witness: 'Hold point',

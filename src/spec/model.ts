@@ -140,6 +140,11 @@ export interface Fastener extends ItemBase {
   readonly kind: 'fastener';
   readonly count: number;
   readonly holds: readonly Located<string>[];
+  /**
+   * What must come before every tightening of it: parts in (a locking pin too), fasteners at their torque. Running it
+   * down snug may come first, unless snug is all that it is asked to be.
+   */
+  readonly after: readonly Located<string>[];
   /** Thread and grade as the shop writes them, read by `src/trade`. */
   readonly thread?: Specified<string>;
   readonly grade?: Specified<string>;

@@ -160,6 +160,9 @@ const HTML_FORMS: readonly (readonly string[])[] = [
   ['readings', '@record.json', '--book', '@plain', '--even-if-changed', '--as', 'html'],
 ];
 
+/** A page on a screen may ask for nothing and send nothing, whatever stands in it. */
+const STRICT = `content="default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'`;
+
 const VALIDATOR = new HtmlValidate({extends: ['html-validate:standard']});
 
 describe('HTML', () => {
@@ -168,6 +171,7 @@ describe('HTML', () => {
     expect(code).not.toBe(3);
     expect(out).not.toMatch(ARMED);
     expect(out).not.toMatch(/href="javascript|src="http/);
+    expect(out.replaceAll('&#x27;', "'")).toContain(STRICT);
     // A tag in the value of an attribute is only text, and is passed over here with the tag around it.
     const tags = out.match(/<[a-z][^<>"]*(?:"[^"]*"[^<>"]*)*>/g) ?? [];
     expect(tags.filter((tag) => tag.startsWith('<script'))).toEqual([]);

@@ -508,4 +508,14 @@ describe('a substitute is altered', () => {
       'shells[rear] is twins on this job, and goes in without grind-lip',
     ]);
   });
+
+  it('whose tool the shop does not have is found where the alteration names it, and not in the job’s file', () => {
+    const engine = ENGINE.replace('using: [steel-hammer]', 'using: [steel-hamer]');
+    const procedures = {'p.md': '1. a `install: shells`\n'};
+    const {findings} = check(book({engine, procedures, job: 'substitutes: {shells: twins}\n'}));
+    const named = findings.filter(({message}) => message.includes('steel-hamer'));
+    expect(named.map(({message, where}) => `${where.file}: ${message}`)).toEqual([
+      'engine.yaml: nothing is called steel-hamer; did you mean steel-hammer?',
+    ]);
+  });
 });

@@ -218,7 +218,7 @@ describe('a change of the specification', () => {
   const RICH = ENGINE.replace(
     'torque: 40 lbf·ft,',
     'torque: {value: 40 lbf·ft, note: oiled threads}, passes: [12 lbf·ft, 26 lbf·ft, 40 lbf·ft], order: [2, 1],',
-  );
+  ).replace('studs: {count: 2, holds: [cap],', 'studs: {count: 2, holds: [cap], after: [bolts],');
   const rich = made(STEPS, RICH, RICH_SHOP);
   const text = RICH_SHOP + RICH;
   it.each<Case>([
@@ -294,6 +294,12 @@ describe('a change of the specification', () => {
       ],
     ],
     ['fewer of a fastener', 'bolts: {count: 2', 'bolts: {count: 1', ['weakened: bolts: count 2, now 1']],
+    [
+      'a fastener that need not wait for another',
+      ' after: [bolts],',
+      '',
+      ['weakened: studs: need no longer come after bolts'],
+    ],
     ['the order dropped', ', order: [2, 1]', '', ['weakened: bolts: order 2, 1 is no longer asked for']],
     ['another order', 'order: [2, 1]', 'order: [1, 2]', ['changed: bolts: order 2, 1, now 1, 2']],
     [

@@ -122,3 +122,22 @@ describe('a branch on one side of the limits', () => {
     );
   });
 });
+
+describe('a system that is drained', () => {
+  const engine = `${ENGINE}\nsystems:\n  oil: {joints: [], closed-by: [], with: [oil-thin, oil-thick]}\n`;
+  const steps = (...more: readonly string[]) => `${STEPS}${more.join('\n')}\n`;
+  const [flush, fill] = ['11. Flush. `fill: oil with oil-thin`', '13. Fill. `fill: oil with oil-thick`'];
+  const drain = '12. Let it out. `drain: oil`';
+
+  it('must be drained for as long as it is filled again', () => {
+    expect(
+      changesBetween(made(steps(flush, drain, fill), engine), made(steps(flush, fill), engine)),
+    ).toContain('weakened: oil: no longer drained');
+  });
+
+  it('gains nothing by being drained', () => {
+    expect(
+      changesBetween(made(steps(flush, fill), engine), made(steps(flush, drain, fill), engine)),
+    ).toContain('changed: oil: drained now');
+  });
+});

@@ -127,6 +127,15 @@ describe('hover', () => {
     expect(told(words)).toContain(expected);
   });
 
+  it('of a fastener that waits for something: what must come before it', () => {
+    const view = viewOf(
+      STEPS,
+      ENGINE.replace('holds: [main-caps]', 'holds: [main-caps]\n    after: [block]'),
+    );
+    const text = hover(view, FILE, offsetIn(view, FILE, 'cap-bolts to', 1))?.markdown;
+    expect(text).toContain('- tightened after: block');
+  });
+
   it('of an item in engine.yaml: its whole life', () => {
     expect(told('cap-bolts:', 1, 'engine.yaml')).toContain('step 7 of caps.md: locked');
   });

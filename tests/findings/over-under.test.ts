@@ -50,3 +50,45 @@ describe('a branch on one side of the limits', () => {
     ]);
   });
 });
+
+/** The words of a step against the side that its tag says; play lies between nought and more. */
+describe('the side that the prose names', () => {
+  const LIMITS = '0.004–0.008 in';
+  const says = (prose: string, is: string, fit = 'play') => {
+    const steps = [
+      ...READ.map((tag) => tag.replace('play', fit)),
+      `\`if: ${fit} is ${is}\` ${prose}\n   1. Fetch the shop lead.`,
+      `\`if: ${fit} is ${is === 'over' ? 'under' : 'over'}\`\n   1. Fetch the shop lead.`,
+    ];
+    return found(engine(LIMITS).replace('play', fit), steps).filter((one) => one.startsWith('prose-'));
+  };
+
+  it.each<[prose: string, is: string, named?: string]>([
+    ['Too tight, so fit thinner shims.', 'over', 'too tight'],
+    ['Where it is too loose, fit others.', 'under', 'too loose'],
+    ['A reading over its limits.', 'under', 'over its limits'],
+    ['Below the lower limit, stop.', 'over', 'below the lower limit'],
+    ['It is too\n   large.', 'under', 'too large'],
+    ['Too small to pass.', 'over', 'too small'],
+    ['Too tight, so fit thinner shims.', 'under'],
+    ['Where it is too loose, fit others.', 'over'],
+    ['It must not be too tight, and is too loose.', 'under'],
+    ['Neither too tight nor too loose.', 'over'],
+    ['The shells are too thin.', 'over'],
+    ['It is not too tight here.', 'over'],
+    ['Fetch the shop lead.', 'over'],
+  ])('%s (%s)', (prose, is, named?: string) => {
+    expect(says(prose, is)).toEqual(
+      named === undefined ? [] : [`prose-disagrees: play: the prose says ${named}, the tag is ${is}`],
+    );
+  });
+
+  it('takes a press fit that is too tight for one that is over', () => {
+    expect(says('Too tight to press in.', 'over', 'press-play')).toEqual([]);
+    expect(says('Too tight to press in.', 'under', 'press-play')).toEqual([]);
+  });
+
+  it('says nothing of a branch for readings out of limits on either side', () => {
+    expect(found(engine(LIMITS), [...READ, `${branch('out').replace('`\n', '` Too tight.\n')}`])).toEqual([]);
+  });
+});

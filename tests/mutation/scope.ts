@@ -28,7 +28,7 @@ const PROSE = [
   'sentences',
 ].map((name) => `tests/findings/${name}.test.ts`);
 /** Stories of single jobs, each by its findings. */
-const JOBS = ['build-words', 'locks', 'over-under', 'temporary', 'witness-mark'].map(
+const JOBS = ['build-words', 'drain', 'locks', 'over-under', 'temporary', 'witness-mark'].map(
   (name) => `tests/findings/${name}.test.ts`,
 );
 const ENGINEERING = 'tests/findings/engineering.test.ts';

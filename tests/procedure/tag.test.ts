@@ -59,6 +59,7 @@ const TAKEN: {readonly [verb in Verb]: readonly ClauseWord[]} = {
   turn: ['using', 'for'],
   cure: ['for'],
   fill: ['with', 'using', 'to'],
+  drain: ['using'],
   check: ['using', 'within', 'for', 'by'],
   record: [],
   witness: ['by'],

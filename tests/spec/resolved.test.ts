@@ -55,6 +55,7 @@ fasteners:
     at: [front, rear]
     count: 4
     holds: [shaft]
+    after: [plug]
     thread: 1/2-13 UNC
     grade: 8.8
     torque: 60 lbf·ft
@@ -180,6 +181,7 @@ describe('a whole book', () => {
         kind: 'fastener',
         count: 4,
         holds: at('shaft'),
+        after: at('plug'),
         thread: {value: '1/2-13 UNC'},
         grade: {value: '8.8'},
         torque: {value: {form: 'single', value: quantity(60, 'lbf·ft')}},

@@ -1,8 +1,8 @@
-/** Orders that cannot be followed: parts that wait for each other, joints closed from outside, tightening orders. */
+/** Orders that cannot be followed: parts and fasteners that wait for each other, joints closed from outside, tightening orders. */
 import type {Problem} from '../../text/problem.js';
 import type {Where} from '../../text/source.js';
 import {itemsOfKind, placesOf} from '../items.js';
-import type {Fastener, Item, Located, Part, Specification} from '../model.js';
+import type {Fastener, Item, ItemKind, Located, Part, Specification} from '../model.js';
 import {contradiction} from './contradiction.js';
 
 type Spec = Pick<Specification, 'items'>;
@@ -19,18 +19,20 @@ export function orderContradictions(spec: Spec): Problem[] {
 }
 
 /**
- * Parts that come after each other in a circle, each circle once. A part may well come after a fit that is measured
+ * Parts and fasteners that come after each other in a circle, each circle once. A part may well come after a fit that is measured
  * with it in place: that is a trial fit, and no circle.
  */
 function circles(spec: Spec): Problem[] {
   const waiting = new Map<string, readonly Located<string>[]>();
-  for (const part of itemsOfKind(spec, 'part')) {
-    const after = part.after.filter(({value}) => spec.items.get(value)?.kind === 'part');
-    if (after.length > 0) waiting.set(part.id, after);
+  for (const item of [...itemsOfKind(spec, 'part'), ...itemsOfKind(spec, 'fastener')]) {
+    const after = item.after.filter(({value}) => WAITING.has(spec.items.get(value)?.kind));
+    if (after.length > 0) waiting.set(item.id, after);
   }
   release(waiting);
   return circlesIn(waiting).flatMap(circleProblem);
 }
+
+const WAITING: ReadonlySet<ItemKind | undefined> = new Set(['part', 'fastener'] as const);
 
 /** What is there from the start is not put in for a while. */
 function stayFaults(part: Part): Problem[] {
@@ -39,7 +41,7 @@ function stayFaults(part: Part): Problem[] {
 }
 
 /**
- * Takes out every part that waits for none that waits (topological order, A. B. Kahn, Comm. ACM 5 (1962) 558; from
+ * Takes out everything that waits for none that waits (topological order, A. B. Kahn, Comm. ACM 5 (1962) 558; from
  * memory). What is left hangs on a circle; a search for circles alone would take too long in a book of strangers.
  */
 function release(waiting: Map<string, readonly Located<string>[]>): void {
@@ -72,7 +74,7 @@ interface Link {
 }
 
 /**
- * Every part left waits for one that is left, so going on from any must come round. Of a part's ways only the first
+ * Whatever is left waits for one that is left, so going on from any must come round. Of its ways only the first
  * is followed: of circles that share parts some show only once the others are cut.
  */
 function circlesIn(waiting: ReadonlyMap<string, readonly Located<string>[]>): Link[][] {

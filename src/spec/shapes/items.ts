@@ -101,6 +101,9 @@ export const ITEM_SHAPES = {
     ...places,
     count: count.describe('How many there are, over all places; 1 where it is left out.').optional(),
     holds: list('Parts that it holds.'),
+    after: list(
+      'What must come before it is tightened, whenever it is: parts in (a locking pin, a dowel), other fasteners at their torque. Running it down snug may come first.',
+    ),
     ...PRACTICE_FIELDS.fastener,
     layout: z
       .object({unit: z.enum(['in', 'mm']).describe('Unit of the positions.')})

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import {describe, expect, test} from 'vitest';
 import {shortened} from '../../src/print/running.js';
-import {cssString, pageStyle} from '../../src/sheet/page.js';
+import {cssString, pageStyle} from '../../src/sheet/page-style.js';
 import {ENGLISH} from '../../src/sheet/words.js';
 
 /** Reads a CSS string back: CSS Syntax Level 3, sections 4.3.5 and 4.3.7, as far as hexadecimal escapes go. */
