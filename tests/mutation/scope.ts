@@ -28,9 +28,16 @@ const PROSE = [
   'sentences',
 ].map((name) => `tests/findings/${name}.test.ts`);
 /** Stories of single jobs, each by its findings. */
-const JOBS = ['build-words', 'drain', 'locks', 'over-under', 'temporary', 'witness-mark'].map(
-  (name) => `tests/findings/${name}.test.ts`,
-);
+const JOBS = [
+  'build-words',
+  'drain',
+  'left-undone',
+  'left-undone-otherwise',
+  'locks',
+  'over-under',
+  'temporary',
+  'witness-mark',
+].map((name) => `tests/findings/${name}.test.ts`);
 const ENGINEERING = 'tests/findings/engineering.test.ts';
 
 /**
