@@ -145,7 +145,7 @@ function isGiven(item: Item): boolean {
   return item.kind === 'part' && item.given;
 }
 
-/** What must be as it should be before something is done to the item; a system is filled after everything anyhow. */
+/** What must be as it should be before something is done to the item. */
 function bearingOn(item: Item): readonly string[] {
   switch (item.kind) {
     case 'part':
@@ -171,6 +171,8 @@ function bearingOn(item: Item): readonly string[] {
       return ids(item.asks);
     case 'check':
       return ids(item.after, item.disturbedBy);
+    case 'system':
+      return ids(item.joints, item.closedBy, item.after);
     default:
       return [];
   }

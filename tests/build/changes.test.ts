@@ -39,7 +39,7 @@ checks:
 systems:
   oil: {joints: [cover-joint], closed-by: [cover], with: [engine-oil]}
 hold-points:
-  signed: {asks: [bolts, clearance, cap-joint]}
+  signed: {asks: [bolts, clearance, cap-joint, oil]}
 `;
 
 const SHOP = `
@@ -295,6 +295,8 @@ describe.each<[title: string, ...rows: Row[]]>([
     [['stripe: nuts with paint'], ['+striped nuts paint']],
     [['turn: crankshaft'], ['+turned crankshaft']],
     [['fill: oil with engine-oil'], ['+filled oil engine-oil']],
+    [['fill: oil', 'drain: oil'], ['-filled oil']],
+    [['drain: oil'], []],
     [['check: turns'], ['+checked turns']],
     [['record: number'], ['+recorded number']],
     [['witness: signed'], ['+witnessed signed']],

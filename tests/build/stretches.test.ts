@@ -24,7 +24,7 @@ joints:
   open-joint: {between: [lid], seal: unknown}
 fasteners:
   bolts: {holds: [cover]}
-  studs: {}
+  studs: {after: [pump]}
 fits:
   float: {between: [seat], when: {installed: [pump]}}
   plain-fit: {between: [lid]}
@@ -38,7 +38,7 @@ marks:
   number: {matches: plate}
   plate: {}
 systems:
-  oil: {joints: [cover-joint]}
+  oil: {joints: [cover-joint], closed-by: [lid]}
 `;
 
 const SHOP = EXAMPLE_SHOP.replace(
@@ -69,6 +69,10 @@ describe('what waits for what', () => {
     ['a fit for what is in when it is read', ['install: pump', 'measure: float'], '1'],
     ['a hold point for what it asks', ['torque: bolts', 'witness: closed'], '1'],
     ['a mark for the one that it must match', ['record: plate', 'record: number'], '1'],
+    ['draining for what closes the system', ['install: lid', 'drain: oil'], '1'],
+    ['draining for its joints', ['seal: cover-joint', 'drain: oil'], '1'],
+    ['draining for nothing else', ['install: pump', 'drain: oil'], ''],
+    ['a fastener for what comes before it is tightened', ['install: pump', 'torque: studs'], '1'],
     ['filling for everything', ['install: pump', 'fill: oil'], '1'],
     ['an item for itself', ['install: pump', 'turn: pump'], '1'],
     ['nothing for the block', ['inspect: block', 'inspect: block'], ''],

@@ -61,6 +61,8 @@ const JOBS = [
   'disturbed',
   'drain',
   'filled-slack',
+  'left-undone',
+  'left-undone-otherwise',
   'locks',
   'over-under',
   'step-unmarked',
