@@ -15,6 +15,8 @@ export interface BookReport {
     readonly tags: number;
     readonly items: number;
     readonly covered: number;
+    /** 1 where its specification cannot be read whole, so that none of its items is counted. */
+    readonly unjudged: number;
   };
   /** Ids of the items that no step deals with. */
   readonly uncovered: readonly string[];

@@ -21,6 +21,7 @@ export function checkJson(reports: readonly BookReport[]): CheckJson {
     items: total('items'),
     covered: total('covered'),
     uncovered: reports.flatMap(({uncovered}) => uncovered),
+    unjudged: total('unjudged'),
     ...weighed(findings),
     known: 0,
   };
@@ -56,7 +57,7 @@ function findingText(finding: FindingJson): string {
 }
 
 export function sumsText(summary: SummaryJson): string {
-  const {books, jobs, procedures, steps, tags, items, covered, uncovered, errors, warnings, known} = summary;
+  const {books, jobs, procedures, steps, tags, errors, warnings, known} = summary;
   const size = [
     counted(books, 'book'),
     ...(jobs > 0 ? [counted(jobs, 'job')] : []),
@@ -65,10 +66,17 @@ export function sumsText(summary: SummaryJson): string {
     counted(tags, 'tag'),
   ];
   const lines = [
-    `${size.join(', ')}; ${covered} of ${counted(items, 'item')} covered${allBut(uncovered)}`,
+    `${size.join(', ')}; ${coveredText(summary)}`,
     `${counted(errors, 'error')}, ${counted(warnings, 'warning')}${known > 0 ? `; ${known} known and let stand` : ''}`,
   ];
   return lines.map((line) => `${line}\n`).join('');
+}
+
+/** A book that could not be judged is none of which all was found covered. */
+function coveredText({books, items, covered, uncovered, unjudged}: SummaryJson): string {
+  if (unjudged > 0 && unjudged === books) return 'not judged';
+  const missing = unjudged > 0 ? `; ${counted(unjudged, 'book')} not judged` : '';
+  return `${covered} of ${counted(items, 'item')} covered${allBut(uncovered)}${missing}`;
 }
 
 /** Which are not: with more than a few, the findings say why. */

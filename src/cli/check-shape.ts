@@ -48,6 +48,7 @@ const sliceReport = z.strictObject({
     tags: count,
     items: count,
     covered: count,
+    unjudged: count,
   }),
   uncovered: z.array(z.string()).describe('ids of items that no step deals with'),
   procedures: z.array(z.string()).describe('files of its procedures, in build order'),
@@ -89,6 +90,9 @@ export const checkShape = z.strictObject({
     items: count.describe('items of the specification that a build must deal with'),
     covered: count.describe('those of them that some step deals with'),
     uncovered: z.array(z.string()).describe('ids of the others, book after book'),
+    unjudged: count.describe(
+      'books whose specification cannot be read whole: none of their items is counted',
+    ),
     errors: count,
     warnings: count,
     known: count.describe('findings on the list of known ones, which are left out of `findings`'),

@@ -4,21 +4,19 @@ import type {Spread} from './report.js';
 import type {Limits} from './verdict.js';
 import type {ReportWords} from './words.js';
 
-/** `0.0020–0.0035 in`, `at most 0.001 in`; undefined without limits. Both ends with the figures of the finer. */
-export function limitsText(
-  {least, most, unit}: Limits & {readonly unit: string},
-  words: ReportWords,
-): string | undefined {
-  const places = limitPlaces({least, most});
+/** Figures behind the point that the limits are printed with: those that the specification states, or that they need. */
+export function limitPlaces({least, most, figures = 0}: Limits): number {
+  return Math.max(figures, ...[least, most].map((end) => (end === undefined ? 0 : decimals(end))));
+}
+
+/** `0.0020–0.0035 in`, `at most 0.050 mm`; undefined without limits. Both ends with the figures of the finer. */
+export function limitsText(limits: Limits & {readonly unit: string}, words: ReportWords): string | undefined {
+  const {least, most, unit} = limits;
+  const places = limitPlaces(limits);
   const ends = least !== undefined && most !== undefined;
   if (ends) return withUnit(`${plain(least, places)}–${plain(most, places)}`, unit);
   if (most !== undefined) return withUnit(fill(words.atMost, {most: plain(most, places)}), unit);
   return least === undefined ? undefined : withUnit(fill(words.atLeast, {least: plain(least, places)}), unit);
-}
-
-/** Figures behind the point of the finer end; 0 where there are no limits. */
-export function limitPlaces({least = 0, most = 0}: Limits): number {
-  return Math.max(decimals(least), decimals(most));
 }
 
 /** A check that is counted or looked at has no unit. */

@@ -16,7 +16,7 @@ export const HEADINGS: readonly {
   {title: 'near', names: ['near']},
   {title: 'missing', names: ['missing', 'sheet-missing']},
   {title: 'toDo', names: ['still-open', 'not-begun']},
-  {title: 'signatures', names: ['same-hand', 'signed-early', 'signed-ahead']},
+  {title: 'signatures', names: ['same-hand', 'signed-early', 'signed-ahead', 'no-initials']},
   {title: 'history', names: ['written-over', 'reworked', 'gauge-due', 'clock-back', 'out-of-order']},
   {title: 'sheets', names: ['seal-broken', 'book-changed', 'records-differ', 'sheet-unknown', 'box-unknown']},
 ];
@@ -59,4 +59,10 @@ export function placeOf({sheet, step}: Pick<Remark, 'sheet' | 'step'>, {stepOf}:
 /** How many remarks of one weight there are. */
 export function remarkCount(builds: readonly BuildReport[], severity: Remark['severity']): number {
   return builds.flatMap(({remarks}) => remarks).filter((one) => one.severity === severity).length;
+}
+
+/** `2 accepted as they are`: out of their limits, and no error because somebody stands by them; empty for none. */
+export function acceptedText(builds: readonly BuildReport[], {counts}: ReportWords): string[] {
+  const accepted = builds.flatMap(({remarks}) => remarks).filter(({name}) => name === 'accepted');
+  return accepted.length === 0 ? [] : [counted(accepted.length, counts.accepted)];
 }

@@ -40,8 +40,13 @@ function standing(line: ReadingLine, last: Round, words: ReportWords): Remark[] 
   }
   if (state === 'out') return [about(line, 'out', `${read}; ${beyond}`)];
   if (state === 'unreadable') {
-    const {value, by, at} = last;
-    return [about(line, 'unreadable', fill(remarks.unreadable, {value, by, at: minuteUtc(at)}))];
+    const {by, at} = last;
+    // What is a number all the same is one that the reading cannot be.
+    const [says, value] =
+      readingNumber(last.value) === undefined
+        ? [remarks.unreadable, last.value]
+        : [remarks.belowNought, readingOf(line, last)];
+    return [about(line, 'unreadable', fill(says, {value, by, at: minuteUtc(at)}))];
   }
   if (state !== 'near') return [];
   if (doubt === undefined) return [about(line, 'near', fill(remarks.nearTenth, {read, limits}))];

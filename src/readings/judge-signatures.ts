@@ -131,7 +131,8 @@ function signedOver(
   return fill(over, {by, at: minuteUtc(at), readings: few(readings, words, 3, '; ')});
 }
 
-function stepsOf(boxes: readonly Box[], words: ReportWords): string {
+/** `at steps 3, 4 and 2 more`; the words of what is no step. */
+export function stepsOf(boxes: readonly Box[], words: ReportWords): string {
   const steps = [...new Set(boxes.map(({step, label}) => (step === '' ? label : step)))];
   return fill(counted(steps.length, words.remarks.atSteps), {steps: few(steps, words)});
 }

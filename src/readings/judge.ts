@@ -8,6 +8,7 @@ import {dueOf} from './due.js';
 import {boxesOf} from './judge-boxes.js';
 import {chainRemarks} from './judge-chain.js';
 import {cureRemarks} from './judge-cures.js';
+import {initialsRemarks} from './judge-initials.js';
 import {orderRemarks} from './judge-order.js';
 import {readingRemarks} from './judge-readings.js';
 import {signaturesOf} from './judge-signatures.js';
@@ -141,6 +142,7 @@ function judgeSheet(
       ...cureRemarks(asked, answers, words),
       ...boxes.remarks,
       ...signatures.remarks,
+      ...initialsRemarks(asked, record.entries, words),
       ...orderRemarks(form, answers, words),
       ...chain,
     ],

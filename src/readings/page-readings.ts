@@ -47,7 +47,7 @@ function groupPart(lines: readonly ReadingLine[], words: ReportWords): Block[] {
   const rows = lines.map((line) => [
     line.place || words.oneReading,
     readText(line),
-    stateCell(line.state, words),
+    stateCell(line, words),
     byText(line),
     ...(earlier ? [earlierText(line, words) || '–'] : []),
   ]);
@@ -77,7 +77,8 @@ function chartRow({place, rounds}: ReadingLine, {oneReading}: ReportWords): Char
   return points.length === 0 ? [] : [{name: place || oneReading, points}];
 }
 
-function stateCell(state: ReadingLine['state'], {states}: ReportWords): Cell {
+function stateCell({state, rounds}: ReadingLine, {states, outAccepted}: ReportWords): Cell {
+  if (state === 'out' && rounds.at(-1)?.accepted) return bad(outAccepted);
   const wrong = state === 'out' || state === 'unreadable' || state === 'missing';
   return wrong ? bad(states[state]) : states[state];
 }

@@ -1,6 +1,6 @@
 /** The whole report on builds: its title, how each build stands, the builds, and their spread. */
 import {fill} from '../text/fill.js';
-import {remarkCount, titleOf} from './headings.js';
+import {acceptedText, remarkCount, titleOf} from './headings.js';
 import {type Block, bad, type Cell, table} from './page.js';
 import {buildPart} from './page-build.js';
 import {spreadPart} from './page-spread.js';
@@ -38,9 +38,12 @@ function buildId(index: number): string {
 /** How a build stands, with a way to it. */
 function overviewRow(build: BuildReport, index: number, words: ReportWords): Cell[] {
   const errors = remarkCount([build], 'error');
+  const accepted = acceptedText([build], words);
   return [
     {text: titleOf(build, words), look: 'link', to: buildId(index)},
-    errors === 0 ? words.nothingWrong : bad(counted(errors, words.counts.errors)),
+    errors === 0
+      ? [words.nothingWrong, ...accepted].join('; ')
+      : bad([counted(errors, words.counts.errors), ...accepted].join('; ')),
     counted(remarkCount([build], 'warning'), words.counts.warnings),
   ];
 }

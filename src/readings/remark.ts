@@ -8,6 +8,7 @@ const SEVERITY: Readonly<Record<RemarkName, Remark['severity']>> = {
   'cure-short': 'error',
   accepted: 'warning',
   'signed-ahead': 'warning',
+  'no-initials': 'warning',
   'works-out-wrong': 'warning',
   unreadable: 'error',
   'mark-differs': 'error',

@@ -2,7 +2,7 @@
 import {fill} from '../text/fill.js';
 import {printable} from '../text/printable.js';
 import {figuresOf, limitsText, namedAt, withUnit} from './figures.js';
-import {HEADINGS, placeOf, remarkCount, sizeOf, titleOf} from './headings.js';
+import {acceptedText, HEADINGS, placeOf, remarkCount, sizeOf, titleOf} from './headings.js';
 import type {BuildReport, ReadingsReport, Remark, Spread} from './report.js';
 import {counted, ENGLISH, type ReportWords} from './words.js';
 import {spanText} from './worked-line.js';
@@ -59,7 +59,9 @@ export function spreadText(one: Spread, words: ReportWords): string {
   ].join(', ');
 }
 
-function sums(builds: readonly BuildReport[], {counts}: ReportWords): string {
+function sums(builds: readonly BuildReport[], words: ReportWords): string {
+  const {counts} = words;
   const of = builds.length === 1 ? '' : `${counted(builds.length, counts.builds)}: `;
-  return `${of}${counted(remarkCount(builds, 'error'), counts.errors)}, ${counted(remarkCount(builds, 'warning'), counts.warnings)}`;
+  const found = `${of}${counted(remarkCount(builds, 'error'), counts.errors)}, ${counted(remarkCount(builds, 'warning'), counts.warnings)}`;
+  return [found, ...acceptedText(builds, words)].join('; ');
 }

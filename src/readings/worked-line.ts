@@ -3,7 +3,7 @@ import {convert, decimalStep} from '../quantity/convert.js';
 import type {Quantity, Unit} from '../quantity/model.js';
 import {findUnit} from '../quantity/units.js';
 import {fill} from '../text/fill.js';
-import {decimals, limitsText, namedAt, plain, withUnit} from './figures.js';
+import {decimals, limitPlaces, limitsText, namedAt, plain, withUnit} from './figures.js';
 import {remark} from './remark.js';
 import type {ReadingLine, Remark, Worked} from './report.js';
 import {verdictOf} from './verdict.js';
@@ -23,13 +23,14 @@ export function foundAt(
 ): Found[] {
   const to = findUnit(read.unit);
   if (to?.dimension !== 'length') return [];
-  const {item, name, place, unit, least, most} = read;
+  const {item, name, place, unit, least, most, figures} = read;
   const [smallest, largest] = [inUnit(low, to), inUnit(high, to)];
   const verdicts = [smallest, largest].map((value) => verdictOf(value, {least, most}));
   const line: Worked = {
     ...{item, name, place, unit, smallest, largest},
     ...(least !== undefined && {least}),
     ...(most !== undefined && {most}),
+    ...(figures !== undefined && {figures}),
     from,
     state: verdicts.includes(undefined) ? 'unjudged' : verdicts.includes('out') ? 'out' : 'in',
   };
@@ -56,8 +57,9 @@ function wrong({sheet, step, rounds, unit}: ReadingLine, line: Worked, words: Re
 }
 
 /** `0.0024 in`, or `0.0024–0.0026 in` where the sizes were read more than once. */
-export function spanText({smallest, largest, least = 0, most = 0, unit}: Worked): string {
-  const places = Math.max(...[smallest, largest, least, most].map(decimals));
+export function spanText(line: Worked): string {
+  const {smallest, largest, unit} = line;
+  const places = Math.max(limitPlaces(line), decimals(smallest), decimals(largest));
   const [low, high] = [plain(smallest, places), plain(largest, places)];
   return withUnit(low === high ? low : `${low}–${high}`, unit);
 }

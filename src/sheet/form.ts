@@ -117,7 +117,7 @@ function lineBoxes(blanks: Lines, base: Base, named: (label: string) => string):
 }
 
 function readingBoxes(blanks: ReadingBlanks, base: Base, named: (label: string) => string): Box[] {
-  const {item, unit, least, most, doubt} = blanks;
+  const {item, unit, least, most, figures, doubt, fromNought} = blanks;
   return blanks.keys.map((key, place) => ({
     ...base,
     kind: 'reading',
@@ -128,7 +128,9 @@ function readingBoxes(blanks: ReadingBlanks, base: Base, named: (label: string) 
     unit,
     ...(least === undefined ? {} : {least}),
     ...(most === undefined ? {} : {most}),
+    ...(figures === undefined ? {} : {figures}),
     ...(doubt === undefined ? {} : {doubt}),
+    ...(fromNought === undefined ? {} : {fromNought}),
   }));
 }
 

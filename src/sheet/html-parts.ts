@@ -59,3 +59,16 @@ export function whole(text: string): ElementContent {
 function plain(value: string): ElementContent {
   return {type: 'text', value};
 }
+
+/**
+ * A row whose cells carry the headings of their columns, which a narrow screen shows in front of each; an empty heading
+ * for a cell that says by itself what it is.
+ */
+export function underHeads(row: Element, heads: readonly string[]): Element {
+  const children = row.children.map((cell, at) => {
+    const head = heads[at] ?? '';
+    const isCell = cell.type === 'element' && head !== '';
+    return isCell ? {...cell, properties: {...cell.properties, dataHead: head}} : cell;
+  });
+  return {...row, children};
+}

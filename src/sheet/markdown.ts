@@ -141,10 +141,10 @@ function rowNodes(row: Row, words: Words): BlockContent[] {
   ];
 }
 
-function holdLines({name, by, asks}: Hold, words: Words): string[] {
+function holdLines({name, by, asked}: Hold, words: Words): string[] {
   return [
+    ...(asked.length === 0 ? [] : [`${words.holdAsks}: ${boxes(asked)}`]),
     `${words.hold}: ${name} (${by ?? words.witnessedBy}) ${BLANK}`,
-    ...(asks.length === 0 ? [] : [`${words.holdAsks}: ${boxes(asks)}`]),
   ];
 }
 

@@ -206,8 +206,12 @@ export interface ReadingBlanks {
   /** The limits as numbers in `unit`; an end that is open, or not known, is left out. */
   readonly least?: number;
   readonly most?: number;
+  /** As in the box of a reading. */
+  readonly figures?: number;
   /** How far the gauge may be out, plus or minus, in `unit`. */
   readonly doubt?: number;
+  /** It can be no less than nought. */
+  readonly fromNought?: true;
   readonly labels: readonly string[];
   /** Ids of the places; a single empty one where the item has but one. */
   readonly places: readonly string[];
@@ -264,8 +268,9 @@ export interface Hold {
   readonly name: string;
   /** The role that signs. */
   readonly by?: string;
-  /** What that person looks at, and the keys of their boxes. */
+  /** What that person looks at by name, the same with its value ("sump plug: 40 lbf·ft"), and the keys of their boxes. */
   readonly asks: readonly string[];
+  readonly asked: readonly string[];
   readonly askKeys: readonly string[];
   /** Numbers of the steps whose work is looked at: whoever signs did none of it. */
   readonly steps: readonly string[];

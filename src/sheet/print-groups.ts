@@ -84,7 +84,7 @@ function groupOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): Pr
     more: row.more.map((block) => printBlock(block, pathOf)),
     beside: row.entries.filter((entry) => !isWide(entry)).map((entry) => printEntry(entry, words)),
     wide: row.entries.filter(isWide).map((entry) => printEntry(entry, words)),
-    holds: row.holds.map((hold) => ({name: hold.name, asks: hold.asks, second: secondSigner(hold, words)})),
+    holds: row.holds.map((hold) => ({name: hold.name, asks: hold.asked, second: secondSigner(hold, words)})),
     long: linesOf(row) > WORTH_MEASURING,
   };
 }

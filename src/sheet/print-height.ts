@@ -8,7 +8,7 @@ export function linesOf({prose, notices, entries, more, holds}: Row): number {
     sumOf(notices, (notice) => 3 + charactersOf(notice) / WIDE) +
     sumOf(entries, entryLines) +
     sumOf(more, blockLines) +
-    sumOf(holds, (hold) => 9 + hold.asks.length + charactersOf(hold) / WIDE)
+    sumOf(holds, (hold) => 9 + hold.asked.length + charactersOf(hold) / WIDE)
   );
 }
 

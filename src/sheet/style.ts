@@ -189,7 +189,7 @@ svg text { font-family: var(--sans); }
 .hold .hold-title { margin: 0 0 1.2mm; font-size: 13pt; font-weight: 700; }
 .hold .hold-title .word { background: var(--ink); color: #fff; padding: 0.4mm 2.2mm; margin-right: 2mm; text-transform: uppercase; letter-spacing: 0.05em; }
 .hold p { margin: 0 0 1.2mm; }
-.hold .ticks { margin-bottom: 2mm; }
+.hold .ticks { display: grid; grid-template-columns: repeat(auto-fit, minmax(65mm, 1fr)); margin-bottom: 2mm; }
 .signs { display: grid; grid-template-columns: 1fr 1fr; gap: 3mm 6mm; margin: 0; }
 .signs > div { display: flex; flex-direction: column; justify-content: flex-end; }
 .signs dt { font-size: 10pt; }
@@ -224,15 +224,25 @@ svg text { font-family: var(--sans); }
   .block-top > div { flex: 1 1 100%; }
   .block .kind { text-align: left; }
   h1 { font-size: 18pt; }
-  .rows, .rows > tbody:not([hidden]), .rows > tbody > tr:not([hidden]), .rows > tbody > tr > td, .list, .list tbody, .list tr { display: block; width: auto; }
+  .rows, .rows > tbody:not([hidden]), .rows > tbody > tr:not([hidden]), .rows > tbody > tr > td, .list, .list tbody { display: block; width: auto; }
   .rows > colgroup, .rows > thead, .list thead { display: none; }
   .rows > tbody > tr.main:not([hidden]) { display: grid; grid-template-columns: auto auto 1fr; align-items: center; }
   .rows > tbody > tr.main > .what, .rows > tbody > tr.main > .values { grid-column: 1 / -1; border: 0; }
   .rows > tbody > tr.main > .initials { grid-row: 1; grid-column: 3; border: 0; }
   .rows > tbody > tr.main > .what { padding-top: 0; }
-  .list tr { padding: 1mm 0; border-bottom: 0.5pt solid var(--rule); }
-  .list th, .list td, .list .box-cell { display: inline-block; width: auto; border: 0; padding: 0.5mm 1.5mm; vertical-align: middle; }
-  .list tbody th { width: calc(100% - 20mm); }
+  .list tbody tr { display: flex; flex-wrap: wrap; align-items: baseline; padding: 1mm 0; border-bottom: 0.5pt solid var(--rule); }
+  .list tbody th, .list td, .list td.number { display: block; width: auto; border: 0; padding: 0.5mm 1.5mm; }
+  .list tbody th { flex: 1 1 100%; }
+  .list.job tbody th { flex: 0 1 45%; width: auto; }
+  .list.job td { flex: 1 1 45%; }
+  .list.of-tools tbody th, .list.of-parts tbody th, .list.of-new-parts tbody th, .list.of-consumables tbody th, .list.of-time tbody th { width: auto; }
+  .list tbody.record tr:not(:last-child) { padding-bottom: 0; border: 0; }
+  .list .record tr:last-child > * { border: 0; }
+  .list td:has(.box) { align-self: center; }
+  .list td:has(.box) + th { flex: 1 1 calc(100% - 20mm); align-self: center; }
+  .list td:has(.box) + td + th { flex-basis: 50%; }
+  .list td:empty { display: none; }
+  .list [data-head]::before { content: attr(data-head) ": "; font-size: 10pt; font-weight: 400; }
   .tighten .passes, .passes tbody, .passes tr, .passes th, .passes td { display: block; width: auto; }
   .passes th { border: 0; padding-bottom: 0; }
   .tighten figure svg, .drawn svg { max-width: 100%; height: auto; }

@@ -36,7 +36,7 @@ export function readThread(text: string): ThreadReading {
   // Longer than any designation; it also bounds the work of the expressions below.
   if (trimmed.length > LONGEST)
     return refused(`"${clip(trimmed)}" is too long for a thread`, 'write 1/2-13 UNC, or M10×1.5');
-  const leftHand = /[\s-]LH$/i.test(trimmed);
+  const leftHand = isLeftHand(trimmed);
   const plain = leftHand ? withoutEnd(trimmed.slice(0, -2), /[\s-]/) : trimmed;
   const foreign = FOREIGN.exec(plain);
   if (foreign !== null)
@@ -46,6 +46,11 @@ export function readThread(text: string): ThreadReading {
     );
   if (/^M\s?\d/i.test(plain)) return readMetric(plain, leftHand);
   return readUnified(plain, leftHand);
+}
+
+/** Whether a designation ends in `LH`, of whatever family it is: such a thread is tightened anticlockwise. */
+export function isLeftHand(text: string): boolean {
+  return /[\s-]LH$/i.test(text.trim().slice(-LONGEST));
 }
 
 const FOREIGN = /\b(?:BS[WFP]|BSPP|BSPT|BA|NPTF?|NPS|Whit(?:worth)?|UNJ[CF]?|Tr|ACME)\b/i;

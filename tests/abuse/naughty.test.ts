@@ -29,7 +29,7 @@ import {readCsv} from '../help/csv.js';
 import {activeParts, openPage, STILL} from '../help/page.js';
 import {readPdf} from '../help/pdf.js';
 import {FINGERPRINT} from '../help/sheet.js';
-import {begin, exportedFrom, importInto, openSheet, tabletHtml} from '../tablet/profile.js';
+import {begin, exportedFrom, importInto, initials, openSheet, tabletHtml} from '../tablet/profile.js';
 import {leanFiles, NAUGHTY, naughtyFiles, naughtyIds} from './naughty.js';
 import {ARMED, UNSEEN} from './terminal.js';
 
@@ -191,6 +191,8 @@ test('on paper: a sheet, a cover and a report come out', async () => {
 test('on the tablet: what is typed does nothing, and comes out as it was', async () => {
   const {page, trouble} = await openSheet(browser, await tabletHtml(lean));
   await begin(page, '1:done', NAUGHTY.find((text) => text.includes('<script>'))?.slice(0, 40) ?? '');
+  // They are no initials, and the question stays.
+  await initials(page, 'JM');
   const typed = await page.evaluate((texts) => {
     return texts.map((text, at) => {
       const input = document.querySelector<HTMLInputElement>(`input[data-box="${at + 1}:1"]`);

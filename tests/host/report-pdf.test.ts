@@ -11,6 +11,7 @@ import type {ReadingsReport} from '../../src/readings/report.js';
 import {spreadOf} from '../../src/readings/spread.js';
 import type {Paper} from '../../src/spec/model.js';
 import {outsideOf, PAPER_SIZES, pdfText, readPdf, readPdfDocument, readTagged} from '../help/pdf.js';
+import {withEntries} from '../help/record.js';
 import {SMALL, sample} from '../readings/small.js';
 import {ATTACKS} from '../sheet/hard.js';
 
@@ -154,6 +155,16 @@ test('several builds have an overview and the spread of each fit', async () => {
     expect(text).toContain(words);
   const {alternatives} = await readPdfDocument(pdfOf(TWO).bytes);
   expect(alternatives.filter((words) => words.includes('in every build'))).toHaveLength(4);
+});
+
+test('what is out and accepted says so at the head of its build and in its row', async () => {
+  const taken = sample({answer: ({key}, value) => ({'7:1': '0.0081'})[key] ?? value});
+  const accepted = withEntries(taken, '01-crank', [
+    {at: '2026-03-03T08:00:00Z', by: 'CD', box: '7:1:accepted', value: 'it is the last shim'},
+  ]);
+  const text = await pdfText(pdfOf(reportOf(accepted, sample({engineNumber: 'X-2', seed: 404}))).bytes);
+  expect(text).toMatch(/\d errors?; 1 accepted as it is/);
+  expect(text).toContain('0.0081 in out, accepted as it is AB');
 });
 
 test('waivers stand there with their reasons', async () => {

@@ -28,7 +28,7 @@ export function keptPages(): KeptPage[] {
       has: 'Hold points',
     },
     {name: 'steps', print: sheet, has: 'Bring the head bolts up in the order drawn'},
-    {name: 'hold-point', print: sheet, has: 'Fit three new core plugs'},
+    {name: 'hold-point', print: sheet, has: 'Turn the crankshaft by hand'},
     {name: 'report', print: reportPrint({builds: [read], spread: []}, 'A4'), has: 'Out of limits'},
   ];
 }

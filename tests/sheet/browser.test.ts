@@ -4,9 +4,11 @@
 import type {Browser} from 'playwright-core';
 import {afterAll, beforeAll, describe, expect, test} from 'vitest';
 import type {Book} from '../../src/build/book.js';
+import {bookLists} from '../../src/sheet/book-lists.js';
 import {compileCover} from '../../src/sheet/cover.js';
 import {sheetHtml} from '../../src/sheet/html.js';
 import {coverHtml} from '../../src/sheet/html-cover.js';
+import {listsHtml} from '../../src/sheet/lists-html.js';
 import type {Paper} from '../../src/spec/model.js';
 import {openBrowser} from '../help/browser.js';
 import {accessibilityFaults, activeParts, headingLevels, openPage, STILL} from '../help/page.js';
@@ -141,6 +143,61 @@ describe('the sign-off stands never alone', () => {
       on.add(page);
     }
     expect(on.size).toBeGreaterThan(1);
+  });
+});
+
+// On a phone the heads of a table have no room: each cell says its own, and no two lie over each other.
+describe('a table with heads, on a telephone', () => {
+  test.each([
+    ['sheet', sheetOf(trialBook)],
+    ['hard sheet', sheetOf(hardBook)],
+    ['cover', coverOf(trialBook)],
+    ['lists', listsHtml(bookLists(trialBook, {fingerprint: FINGERPRINT}), [], {paper: 'A4'})],
+  ])('%s', async (_, html) => {
+    const {page} = await openPage(browser, html);
+    for (const [width, shown] of [
+      [390, true],
+      [800, false],
+    ] as const) {
+      await page.setViewportSize({width, height: 800});
+      const cells = await page.locator('table.list:has(thead) tbody tr:not(.more) td').evaluateAll((all) =>
+        all
+          .filter((cell) => cell.textContent !== '')
+          .map((cell) => {
+            const at = [...(cell.parentElement?.children ?? [])].indexOf(cell);
+            const head = cell.closest('table')?.querySelectorAll('thead th')[at]?.textContent;
+            return [getComputedStyle(cell, '::before').content, `"${head}: "`];
+          }),
+      );
+      expect(cells.length).toBeGreaterThan(3);
+      for (const [content, head] of cells) expect(content).toBe(shown ? head : 'none');
+    }
+    await page.setViewportSize({width: 390, height: 800});
+    const over = await page.locator('table.list tr').evaluateAll((rows) =>
+      rows.flatMap((row) => {
+        const cells = [...row.children].map((cell) => {
+          const range = document.createRange();
+          range.selectNodeContents(cell);
+          return range.getBoundingClientRect();
+        });
+        return cells.some((one, at) =>
+          cells
+            .slice(at + 1)
+            .some(
+              (other) =>
+                one.left + 1 < other.right &&
+                other.left + 1 < one.right &&
+                one.top + 1 < other.bottom &&
+                other.top + 1 < one.bottom,
+            ),
+        )
+          ? [row.textContent]
+          : [];
+      }),
+    );
+    expect(over).toEqual([]);
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(390);
+    await page.close();
   });
 });
 

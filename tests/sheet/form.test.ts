@@ -186,6 +186,28 @@ test.each([
   expect('doubt' in boxAt(formFor(made), '1:1')).toBe(doubt !== undefined);
 });
 
+// A nought at the end says how finely a limit is meant.
+test.each([
+  ['0.020–0.050 mm', 3],
+  ['max 0.050 mm', 3],
+  ['0.02–0.050 mm', 3],
+  ['max 2.0 mm', 1],
+  ['0.021–0.050 mm', undefined],
+  ['0.02–0.05 mm', undefined],
+  ['1–2 mm', undefined],
+  ['1/2–3/4 in', undefined],
+])('limits of %s are stated with so many figures behind the point: %s', (limits, figures) => {
+  const units = limits.endsWith('mm') ? 'metric' : 'inch';
+  const made = book({
+    shop: GAUGES.replace('units: inch', `units: ${units}`),
+    engine: `fits:\n  play: {limits: ${limits}}\n`,
+    procedures: {'one.md': '\n1. Read it. `measure: play`\n'},
+  });
+  expect(boxAt(formFor(made), '1:1')).toHaveProperty('kind', 'reading');
+  expect(boxAt(formFor(made), '1:1')).toMatchObject(figures === undefined ? {} : {figures});
+  expect('figures' in boxAt(formFor(made), '1:1')).toBe(figures !== undefined);
+});
+
 test('limits with one end, of one value, and unknown', () => {
   const made = book({
     engine:
@@ -206,6 +228,26 @@ test('limits with one end, of one value, and unknown', () => {
     ['', undefined, undefined],
     ['in', 0.00157480314961, 0.00196850393701],
   ]);
+});
+
+// A run-out, a taper or a gap; what may be under flush has limits at both ends.
+test.each([
+  ['max 0.001 in', true],
+  ['max 0.03 mm', true],
+  ['max 0 mm', true],
+  ['0.004–0.007 in', undefined],
+  ['0 ±0.05 mm', undefined],
+  ['min 0.2 mm', undefined],
+  ['0.5 in', undefined],
+  ['max 90 °C', undefined],
+  ['max 2 bar', undefined],
+])('a reading of %s is from nought: %s', (limits, fromNought) => {
+  const made = book({
+    engine: `fits:\n  play: {limits: ${limits}}\n`,
+    procedures: {'one.md': '\n1. Read. `measure: play`\n'},
+  });
+  const box = boxAt(formFor(made), '1:1');
+  expect(box.kind === 'reading' && box.fromNought).toBe(fromNought);
 });
 
 test('what the job says must stand on the engine', () => {
