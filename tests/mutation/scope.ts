@@ -36,6 +36,7 @@ const JOBS = [
   'filled-slack',
   'locks',
   'over-under',
+  'soiled',
   'temporary',
   'unasked-alteration',
   'witness-mark',
