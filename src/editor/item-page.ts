@@ -23,6 +23,7 @@ function fieldsOf(item: Item, spec: Specification): string[] {
       return [
         ...named('closes', item.closes),
         ...named('comes after', item.after),
+        ...named('blocks', item.blocks),
         ...named('needs', item.alterations),
         ...named('with', item.using),
         ...flags({

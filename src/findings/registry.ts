@@ -62,6 +62,7 @@ import {threadCondition} from './thread-condition.js';
 import {threadEngagement} from './thread-engagement.js';
 import {threadUnknown} from './thread-unknown.js';
 import {toolNotInShop} from './tool-not-in-shop.js';
+import {turnedBlocked} from './turned-blocked.js';
 import {twoActions} from './two-actions.js';
 import {undersizeMismatch} from './undersize-mismatch.js';
 import {unitMissing} from './unit-missing.js';
@@ -131,6 +132,7 @@ export const FINDINGS: readonly FindingKind[] = [
   stripNotDry,
   stripTurned,
   threadCondition,
+  turnedBlocked,
   witnessedEarly,
   unmeasuredBranch,
   endlessRepeat,
