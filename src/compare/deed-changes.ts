@@ -1,6 +1,6 @@
 /** What the steps no longer do, do anew, or do under another condition. */
-
 import {idsOf} from '../procedure/values.js';
+import type {Verb} from '../procedure/verbs.js';
 import {clauseChanges} from './clause-changes.js';
 import {isPartOf, renamedCondition} from './conditions.js';
 import type {Deed} from './deeds.js';
@@ -107,7 +107,7 @@ function isTrialDropped({item, place}: Deed, {before, deeds}: Sides): boolean {
 }
 
 /** Taking apart is no gain: what it takes away has to be made good again. */
-const UNDOES = new Set(['remove', 'loosen', 'drain']);
+const UNDOES: ReadonlySet<Verb> = new Set<Verb>(['remove', 'loosen', 'drain']);
 
 function comePiece(deed: Deed, slackened: ReadonlySet<string>, {before, renames}: Sides): Piece {
   const earlier = before.deeds.filter(

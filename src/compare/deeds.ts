@@ -7,6 +7,7 @@ import type {Block, Procedure, Tag} from '../procedure/model.js';
 import type {Verb} from '../procedure/verbs.js';
 import {placesOf} from '../spec/items.js';
 
+/** One verb done to one item at one place: the smallest thing that a comparison tells of. */
 export interface Deed {
   /** `if` stands for the branch that follows a reading, `repeat` for the way back. */
   readonly verb: Verb;
@@ -56,10 +57,9 @@ function ofAction({verb, item, places, step, tag}: Action, when: readonly string
 /** By index of a top step: what the front matter and the headings above it ask for. */
 function conditionsByStep({spec}: Book, procedure: Procedure): Map<number, readonly string[]> {
   const front = frontCondition(procedure.front, spec);
-  const conditions = sectionConditions(procedure);
   return new Map(
-    procedure.sections.flatMap(({content}, index) => {
-      const words = optionWords([...front, ...(conditions[index] ?? [])]);
+    sectionConditions(procedure).flatMap(([{content}, condition]) => {
+      const words = optionWords([...front, ...condition]);
       return content.flatMap((block): [number, readonly string[]][] => stepIn(block, words));
     }),
   );

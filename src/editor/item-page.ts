@@ -1,5 +1,4 @@
 /** What there is to know of an item: what the specification says of it, in both unit systems, and from which source. */
-
 import {told} from '../findings/worked-figures.js';
 import type {Amount} from '../quantity/model.js';
 import type {Fastener, Item, Located, Specification, Specified} from '../spec/model.js';

@@ -69,7 +69,7 @@ parts:
 function forgotten(action: Action<Part>, context: Context): void {
   const {item, places} = action;
   for (const {first, places: late, verb, where} of awaited(item, places, item.after, context)) {
-    if (coversOver(item, first, context)) continue;
+    if (closesOver(item, first, context)) continue;
     context.reportIfItLasts(
       {
         where: tagWhere(action),
@@ -89,7 +89,7 @@ function coveredOver(action: Action<Part>, context: Context): void {
   const {state, relations, report} = context;
   const surfaces = relations.surfacesOn.get(item.id) ?? [];
   for (const cover of new Set(surfaces.flatMap(({id}) => relations.closers.get(id) ?? []))) {
-    if (!coversOver(cover, item, context)) continue;
+    if (!cover.after.some(({value}) => value === item.id)) continue;
     const shut = meetingPlaces(item, places, cover).filter((at) => state.holds('installed', cover.id, at));
     if (shut.length === 0) continue;
     report({
@@ -102,17 +102,14 @@ function coveredOver(action: Action<Part>, context: Context): void {
   }
 }
 
-function coversOver(cover: Item, part: Item, {relations}: Context): boolean {
-  if (cover.kind !== 'part' || part.kind !== 'part' || cover.id === part.id) return false;
-  if (!cover.after.some(({value}) => value === part.id)) return false;
-  const surfaces = relations.surfacesOn.get(part.id) ?? [];
-  return surfaces.some(({id}) => relations.closers.get(id)?.some((one) => one.id === cover.id));
+/** It closes a surface of the other. */
+function closesOver(cover: Part, {id}: Item, {relations}: Context): boolean {
+  return closedBy(relations, cover).some((closed) => closed.kind === 'surface' && closed.on?.value === id);
 }
 
 function unsealed(action: Action<Part>, {relations, state, does, reportIfItLasts}: Context): void {
   const {item, places} = action;
   for (const joint of closedBy(relations, item)) {
-    if (joint.kind !== 'joint' || typeof joint.seal?.value !== 'object') continue;
     const open = meetingPlaces(item, places, joint).filter(
       (place) => !state.holds('sealed', joint.id, place) && does('seal', joint.id, place),
     );
@@ -180,7 +177,7 @@ function nothingHeld(action: Action<Fastener>, context: Context): void {
   const {item, places} = action;
   for (const {value} of item.holds) {
     const part = context.book.spec.items.get(value);
-    if (part?.kind !== 'part' || part.given) continue;
+    if (part === undefined) continue;
     const out = meetingPlaces(item, places, part).filter((place) => missing(part.id, place, context));
     if (out.length === 0) continue;
     context.report({
@@ -196,8 +193,8 @@ function nothingHeld(action: Action<Fastener>, context: Context): void {
 /** A strip is crushed under a part and read with the part off. */
 function stillCovered(action: Action<Fit>, {book, state, report}: Context): void {
   const {item, places} = action;
-  if (item.by !== 'strip') return;
-  for (const {value} of item.when?.installed ?? []) {
+  if (item.by !== 'strip' || item.when === undefined) return;
+  for (const {value} of item.when.installed) {
     const part = book.spec.items.get(value);
     if (part?.kind !== 'part' || !part.closes.some((one) => isBetween(item, one.value))) continue;
     const on = meetingPlaces(item, places, part).filter((place) => state.holds('installed', part.id, place));

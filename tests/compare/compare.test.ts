@@ -152,6 +152,12 @@ describe('a change of the specification', () => {
     made(STEPS.replaceAll(from instanceof RegExp ? from : from, to), ENGINE.replace(from, to));
   const cases: readonly Case[] = [
     [
+      'limits in another unit, and wider than the figures of either allow',
+      '0.002–0.006 in',
+      '0.04–0.17 mm',
+      ['weakened: play: limits 0.002–0.006 in, now 0.04–0.17 mm'],
+    ],
+    [
       'a lock no longer asked for',
       ', lock: safety-wire}',
       '}',
