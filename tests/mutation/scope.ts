@@ -65,6 +65,7 @@ const JOBS = [
   'left-undone-otherwise',
   'locks',
   'over-under',
+  'soiled',
   'step-unmarked',
   'temporary',
   'thread-hand',
