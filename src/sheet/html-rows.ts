@@ -72,6 +72,7 @@ function rowBodies(row: Row, standing: Standing, words: Words): Element[] {
     ...(standing.even ? ['even'] : []),
     ...(standing.depth > 0 ? ['sub'] : []),
     ...(standing.inside.length > 0 ? ['only'] : []),
+    ...(row.rows.length > 0 ? ['opens'] : []),
   ];
   const inside = row.onlyIf === undefined ? standing.inside : [...standing.inside, row.number];
   const below = {depth: standing.depth + 1, inside, even: standing.even};

@@ -14,7 +14,7 @@ import type {Paper} from '../../src/spec/model.js';
 import {book} from '../help/example.js';
 import {type PdfPage, pageWith, readPdf, readPdfDocument, readTagged} from '../help/pdf.js';
 import {ATTACKS, hardBook, hostileBook} from '../sheet/hard.js';
-import {ENDINGS, LENGTHS, ofLength} from '../sheet/of-length.js';
+import {BRANCH, ENDINGS, LENGTHS, OPENINGS, ofLength, withBranch} from '../sheet/of-length.js';
 import {trialBook} from '../sheet/trial.js';
 
 let make: PdfMaker;
@@ -120,6 +120,28 @@ describe('the sign-off stands never alone', () => {
       pages.add(page);
     }
     expect(pages.size).toBeGreaterThan(1);
+  });
+});
+
+describe('a step that opens a branch', () => {
+  test.each([1, 3, 60])('stands with its condition and the first of its %i steps', async (subs) => {
+    const on = new Set<number>();
+    for (const steps of OPENINGS) {
+      const pages = await readPdf(sheetPdf(compiled(withBranch(steps, subs))).bytes);
+      const [page, ...others] = BRANCH.map((word) => pages.findIndex(({text}) => text.includes(word)));
+      expect(others, `${steps} steps`).toEqual([page, page]);
+      on.add(page ?? -1);
+    }
+    expect(on.size).toBeGreaterThan(1);
+  });
+
+  test('is let go where the first below it is taller than a page', async () => {
+    const pages = await readPdf(sheetPdf(compiled(withBranch(10, 2, true))).bytes);
+    const text = pages.map((page) => page.text).join(' ');
+    // The foot of a page stands inside of some.
+    expect(text.split('Rub it down with care.').length).toBeGreaterThan(390);
+    for (const word of [...BRANCH, 'sub2x', 'Sign-off']) expect(text).toContain(word);
+    expect(pages.length).toBeLessThan(12);
   });
 });
 
