@@ -7,7 +7,7 @@ import {noticeNode} from './html-notice.js';
 import {box, line} from './html-parts.js';
 import {holdNode} from './html-signs.js';
 import {sectionKey} from './keys.js';
-import {isWide, laidOut, sectionEndText} from './layout.js';
+import {arranged, laidOut, sectionEndText} from './layout.js';
 import type {Figure, Row, SheetBlock, SheetSection} from './model.js';
 import {proseNodes} from './prose.js';
 import type {Words} from './words.js';
@@ -98,8 +98,7 @@ function onlyIfBody(row: Row, standing: Standing, words: Words): Element {
 }
 
 function rowLines(row: Row, words: Words): Element[] {
-  const beside = row.entries.filter((entry) => !isWide(entry));
-  const wide = row.entries.filter(isWide);
+  const {beside, wide} = arranged(row.entries);
   const what = [h('p', proseNodes(row.prose)), ...row.more.map((block) => blockNode(block, words))];
   const rowSpan = wide.length === 0 ? 1 : 2;
   return [

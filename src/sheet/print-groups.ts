@@ -1,7 +1,7 @@
 /** The steps of a table as groups of rows for the Typst template, each to be kept on one page. */
 
 import {ifNotOf} from './condition.js';
-import {isNumbered, isWide, laterRounds, readsInColumns, secondSigner} from './layout.js';
+import {arranged, isNumbered, laterRounds, readsInColumns, secondSigner} from './layout.js';
 import type {Blanks, Entry, Row} from './model.js';
 import {printDrawing} from './print-drawing.js';
 import {linesOf} from './print-height.js';
@@ -101,14 +101,15 @@ function groupsOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): M
 
 function groupOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): Measured {
   const lines = linesOf(row);
+  const {beside, wide} = arranged(row.entries);
   return {
     ...standing,
     number: row.number,
     prose: printProse(row.prose),
     notices: row.notices.map(printNotice),
     more: row.more.map((block) => printBlock(block, pathOf)),
-    beside: row.entries.filter((entry) => !isWide(entry)).map((entry) => printEntry(entry, words)),
-    wide: row.entries.filter(isWide).map((entry) => printEntry(entry, words)),
+    beside: beside.map((entry) => printEntry(entry, words)),
+    wide: wide.map((entry) => printEntry(entry, words)),
     holds: row.holds.map((hold) => ({name: hold.name, asks: hold.asks, second: secondSigner(hold, words)})),
     long: lines > WORTH_MEASURING,
     lines,
