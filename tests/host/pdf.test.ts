@@ -145,6 +145,18 @@ describe('a step that opens a branch', () => {
   });
 });
 
+// Of many words the first are bold, as in HTML: what goes back, not how. What is bold has a tag of its own.
+test('the way back says in bold what to do, and no more', async () => {
+  const {bytes} = sheetPdf(compiled(trialBook));
+  const texts = await readTagged(bytes);
+  const boldOf = (words: string) =>
+    texts.filter(({text}) => text.includes(words)).map(({roles}) => roles.at(-1) === 'Span');
+  expect(boldOf('Go back')).toContain(true);
+  const told = boldOf('tick, read and initial');
+  expect(told.length).toBeGreaterThan(0);
+  expect(told).not.toContain(true);
+});
+
 describe('the document', () => {
   test('says what it is, is tagged and has its fonts inside', async () => {
     const about = await readPdfDocument(sheetPdf(compiled(trialBook)).bytes);
