@@ -11,6 +11,7 @@ export interface Scope {
 
 const CASES = [
   'alone',
+  'barred-told',
   'check-jobs',
   'clean-told',
   'cure-told',
@@ -18,6 +19,7 @@ const CASES = [
   'fits-told',
   'fixes',
   'gauges-told',
+  'manner-told',
   'messages',
   'missing-line',
   'missing-seal',
@@ -28,7 +30,6 @@ const CASES = [
   'signature-told',
   'signed-by',
   'told',
-  'tools-told',
   'trade-cases',
 ].map((name) => `tests/findings/${name}.test.ts`);
 /** What stands around the findings: memory, calendar, rules of a house, fixes made without asking, pages. */
