@@ -100,11 +100,16 @@ parts:
   shaft: {}
 fits:
   play: {between: [shaft], limits: 0.001–0.003 in, rework: ${rework}, using: [feeler-gauges], when: {installed: [shaft]}}
+checks:
+  float: {limits: 0.001–0.003 in}
 `;
   const on = 'install: shaft';
   const read = '2. Measure the play. `measure: play using feeler-gauges`';
   expect(fixOf('left-unmeasured', engine(false), on)).toBe(read);
   expect(fixOf('left-unmeasured', engine(true), on)).toBeUndefined();
   expect(fixOf('left-unmeasured', engine(true), `${on}; if: play is out`)).toBe(read);
-  expect(fixOf('left-unmeasured', engine(false), '`install: shaft` `if: play is out`')).toBeUndefined();
+  const asked = (fit: string) =>
+    fixOf('left-unmeasured', engine(false), `\`install: shaft\` \`if: ${fit} is out\`; turn: shaft`);
+  expect(asked('play')).toBeUndefined();
+  expect(asked('float')).toBe(read);
 });

@@ -19,6 +19,7 @@ const CASES = [
   'fits-told',
   'fixes',
   'gauges-told',
+  'loops-told',
   'manner-told',
   'messages',
   'missing-line',
