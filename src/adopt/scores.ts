@@ -84,6 +84,7 @@ const INDIRECT: ReadonlyMap<Verb, {readonly [role in Role]?: number}> = new Map(
   ['remove', {onto: 0.3, off: 0.4, with: 0.1}],
   ['renew', {onto: 0.5, off: 0.3}],
   ['fill', {onto: 0.9, with: 0.9}],
+  ['drain', {off: 0.5, with: 0.9}],
 ]);
 
 /** `the caps` is one item where no other has that in its name; where several have, the shorter name says nothing. */
@@ -115,7 +116,14 @@ function viaOthers(item: Item, stems: readonly string[], vocabulary: Vocabulary)
 const VIA: readonly ItemKind[] = ['fit', 'joint', 'system'];
 
 /** Names of what these verbs take are short sentences: they are looked for in all that is said, not in one phrase. */
-export const NAMED_BY_SENTENCE: ReadonlySet<Verb> = new Set(['check', 'witness', 'record', 'fill', 'alter']);
+export const NAMED_BY_SENTENCE: ReadonlySet<Verb> = new Set([
+  'check',
+  'witness',
+  'record',
+  'fill',
+  'drain',
+  'alter',
+]);
 
 function sentenceScore(item: Item, {said: {verb, sentence}, vocabulary}: Field): number {
   if (!NAMED_BY_SENTENCE.has(verb) && item.kind !== 'fit') return 0;

@@ -4,19 +4,18 @@
  * become problems here, since only here both sides are at hand.
  */
 import type {Procedure, Step, Tag, Target} from '../procedure/model.js';
-import {branchState} from '../procedure/values.js';
+import {branchState, topSteps} from '../procedure/values.js';
 import type {BranchState, Verb} from '../procedure/verbs.js';
-import {tagSpec} from '../procedure/verbs.js';
+import {namedKinds, tagSpec} from '../procedure/verbs.js';
 import {placesOf} from '../spec/items.js';
 import {isLockKind} from '../spec/locks.js';
 import type {Item, ItemKind, Specification} from '../spec/model.js';
-import {KIND_SAYS} from '../spec/sections.js';
 import {addAll} from '../text/add-all.js';
-import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Span, Where} from '../text/source.js';
 import type {Book} from './book.js';
 import {lastTorques} from './last-torques.js';
+import {type Named, unknownItem, unknownPlace, unknownStep, wrongKind} from './misnamed.js';
 import {unknownOptions} from './options.js';
 
 /** A step and the procedure that it stands in. */
@@ -52,6 +51,8 @@ export interface Node {
 /** `if: x is out`, or one side of that: the steps below are done only then. */
 export interface Branch {
   readonly item: Item;
+  /** Whose readings decide: all that the item has where the tag names none. */
+  readonly places: readonly string[];
   readonly is: BranchState;
   readonly tag: Tag;
 }
@@ -136,13 +137,13 @@ class PartReader implements Part {
     addAll(this.actions, actions);
     const when = this.#branch(ref);
     const repeat = this.#repeat(ref, ids);
-    const below = step.steps.length === 0 ? NONE : step.steps.map((sub) => this.#node(sub, ids));
-    if (when === undefined && repeat === undefined) return {step: ref, actions, below};
+    const below = step.steps.map((sub) => this.#node(sub, ids));
     return {step: ref, actions, below, ...(when && {when}), ...(repeat && {repeat})};
   }
 
   #act(step: StepRef, tag: Tag, actions: Action[]): void {
-    this.#checkNamed(step, tag);
+    // What a job adds stands in no text; its names are the specification's, and were looked up when that was read.
+    if (step.step.added === undefined) this.#checkNamed(step, tag);
     const {targets} = tagSpec(tag.verb);
     if (!Array.isArray(targets) || tag.verb === 'if') return;
     for (const target of tag.targets) {
@@ -156,63 +157,28 @@ class PartReader implements Part {
   /** Ids in `with`, `using` and `by` must be items too, of a kind that can stand there. */
   #checkNamed(step: StepRef, tag: Tag): void {
     for (const {word, value} of tag.clauses) {
-      const spec = tagSpec(tag.verb).clauses[word];
-      if (value.type !== 'ids' || spec?.type !== 'ids') continue;
-      for (const {id, span} of value.ids) {
+      const takes = namedKinds(tag.verb, word);
+      for (const {id, span} of value.type === 'ids' ? value.ids : []) {
         // A kind of lock may be named where a material is: it is a word of the trade, not an item.
         const isLock = isLockKind(id);
-        if (isLock && spec.kinds.includes('lock-kind')) continue;
+        if (isLock && takes.includes('lock-kind')) continue;
         const item = this.#spec.items.get(id);
-        if (item !== undefined && spec.kinds.includes(item.kind)) continue;
-        const kinds = spec.kinds.filter((kind) => kind !== 'lock-kind');
-        const taker = `\`${word}\``;
-        if (item === undefined && isLock)
-          this.#wrongKind(step, span, {id, says: 'a kind of lock', taker}, kinds);
-        else if (item === undefined) this.#unknown(step, id, span, kinds, word === 'using');
-        else this.#wrongKind(step, span, wrong(item, taker), kinds);
+        if (item !== undefined && takes.includes(item.kind)) continue;
+        const kinds = takes.filter((kind) => kind !== 'lock-kind');
+        const named: Named = {id, where: whereIn(step, span), kinds, taker: word};
+        if (item !== undefined) this.problems.push(wrongKind(named, item));
+        else if (isLock) this.problems.push(wrongKind(named, 'lock-kind'));
+        else this.problems.push(unknownItem(named, this.#spec));
       }
     }
   }
 
   #resolve(step: StepRef, target: Target, kinds: readonly ItemKind[], verb: Verb): Item | undefined {
     const item = this.#spec.items.get(target.id);
-    if (item === undefined) {
-      this.#unknown(step, target.id, target.span, kinds);
-      return undefined;
-    }
-    if (kinds.includes(item.kind)) return item;
-    this.#wrongKind(step, target.span, wrong(item, `\`${verb}\``), kinds);
+    if (item !== undefined && kinds.includes(item.kind)) return item;
+    const named: Named = {id: target.id, where: whereIn(step, target.span), kinds, taker: verb};
+    this.problems.push(item === undefined ? unknownItem(named, this.#spec) : wrongKind(named, item));
     return undefined;
-  }
-
-  #wrongKind(step: StepRef, span: Span, {id, says, taker, item}: Wrong, kinds: readonly ItemKind[]): void {
-    this.problems.push({
-      name: 'wrong-kind',
-      where: whereIn(step, span),
-      says: `${id} is ${says}, and ${taker} takes ${listed(kinds.map((kind) => KIND_SAYS[kind]))}`,
-      item: id,
-      ...(item && {related: [{where: item.where, says: `${id} is specified here`}]}),
-    });
-  }
-
-  #unknown(step: StepRef, id: string, span: Span, kinds: readonly ItemKind[], isTool = false): void {
-    const fit = [...this.#spec.items.values()].filter((item) => kinds.includes(item.kind));
-    const near = nearest(
-      id,
-      fit.map((item) => item.id),
-    );
-    const where = whereIn(step, span);
-    const add = isTool ? 'add it to shop.yaml' : 'add it to engine.yaml or shop.yaml';
-    this.problems.push({
-      name: isTool ? 'tool-not-in-shop' : 'unknown-item',
-      where,
-      says: isTool ? `${id} is not a tool of the shop` : `${id} is not in the specification`,
-      item: id,
-      hint: near === undefined ? `${add}, or correct the id` : `did you mean ${near}?`,
-      ...(near !== undefined && {
-        fix: {title: `Write ${near}`, file: where.file, edits: [{span, text: near}]},
-      }),
-    });
   }
 
   #places(step: StepRef, target: Target, item: Item): readonly string[] {
@@ -220,79 +186,38 @@ class PartReader implements Part {
     const known = target.places.filter(({name}) => item.at.includes(name));
     for (const {name, span} of target.places) {
       if (item.at.includes(name)) continue;
-      const near = nearest(name, item.at);
-      this.problems.push({
-        name: 'unknown-item',
-        where: whereIn(step, span),
-        says:
-          item.at.length === 0
-            ? `${item.id} has no places, so [${name}] says nothing`
-            : `${item.id} has no place ${name}`,
-        item: item.id,
-        hint:
-          near === undefined ? `its places are: ${item.at.join(', ') || 'none'}` : `did you mean ${near}?`,
-        related: [{where: item.where, says: `${item.id} is specified here`}],
-      });
+      this.problems.push(unknownPlace(item, name, whereIn(step, span)));
     }
     return known.map(({name}) => name);
   }
 
   #branch(step: StepRef): Branch | undefined {
-    const tag = step.step.tags.find(({verb}) => verb === 'if');
-    const target = tag?.targets[0];
-    if (tag === undefined || target === undefined) return undefined;
+    const named = firstNamed(step.step, 'if');
+    if (named === undefined) return undefined;
+    const {tag, target} = named;
     const item = this.#resolve(step, target, ['fit', 'check'], 'if');
-    return item && {item, is: branchState(tag), tag};
+    if (item === undefined) return undefined;
+    const places = this.#places(step, target, item);
+    return {item, places: places.length === 0 ? placesOf(item) : places, is: branchState(tag), tag};
   }
 
   #repeat(step: StepRef, ids: ReadonlySet<string>): {id: string; tag: Tag} | undefined {
-    const tag = step.step.tags.find(({verb}) => verb === 'repeat');
-    const target = tag?.targets[0];
-    if (tag === undefined || target === undefined) return undefined;
+    const named = firstNamed(step.step, 'repeat');
+    if (named === undefined) return undefined;
+    const {tag, target} = named;
     if (ids.has(target.id)) return {id: target.id, tag};
-    const near = nearest(target.id, ids);
-    this.problems.push({
-      name: 'unknown-item',
-      where: whereIn(step, target.span),
-      says: `no step of this procedure is named ${target.id}`,
-      item: target.id,
-      hint: near === undefined ? `name the step with \`step: ${target.id}\`` : `did you mean ${near}?`,
-    });
+    this.problems.push(unknownStep(target.id, whereIn(step, target.span), ids));
     return undefined;
   }
 }
 
-const NONE: readonly Node[] = [];
+/** What the tags with this verb name first, and the tag that does. */
+function firstNamed({tags}: Step, verb: Verb): {readonly tag: Tag; readonly target: Target} | undefined {
+  return tags.flatMap((tag) => (tag.verb === verb ? tag.targets.map((target) => ({tag, target})) : []))[0];
+}
 
 function idsOf({steps}: Procedure): Set<string> {
   const ids = new Set<string>();
   for (const {id} of steps) if (id !== undefined) ids.add(id);
   return ids;
-}
-
-function topSteps({sections}: Procedure): readonly Step[] {
-  const steps: Step[] = [];
-  for (const {content} of sections) {
-    for (const block of content) if (block.type === 'step') steps.push(block.step);
-  }
-  return steps;
-}
-
-/** Something in a place where its kind cannot stand. */
-interface Wrong {
-  readonly id: string;
-  /** `a part` */
-  readonly says: string;
-  /** The verb or clause that takes other kinds. */
-  readonly taker: string;
-  readonly item?: Item;
-}
-
-function wrong(item: Item, taker: string): Wrong {
-  return {id: item.id, says: KIND_SAYS[item.kind], taker, item};
-}
-
-function listed(kinds: readonly string[]): string {
-  const last = kinds.at(-1) ?? '';
-  return kinds.length < 2 ? last : `${kinds.slice(0, -1).join(', ')} or ${last}`;
 }

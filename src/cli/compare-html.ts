@@ -1,9 +1,9 @@
 /** A comparison as one page in the look of the sheets: what it means first, then the steps of both sides beside each other. */
 import type {Element, ElementContent} from 'hast';
-import {toHtml} from 'hast-util-to-html';
 import {h} from 'hastscript';
 import {EFFECTS, type Effect} from '../compare/model.js';
-import {cells, titleBlock} from '../sheet/html-head.js';
+import {htmlPage} from '../print/html-page.js';
+import {titleBlock} from '../sheet/html-title-block.js';
 import {STYLE} from '../sheet/style.js';
 import {printable} from '../text/printable.js';
 import {lineAt} from './compare-html-lines.js';
@@ -13,24 +13,15 @@ import type {CompareJson} from './compare-shape.js';
 import {requiredText, unseenText} from './compare-text.js';
 
 export function compareHtml(json: CompareJson, compared: readonly Compared[]): string {
-  const title = `${printable(json.before)} and ${printable(json.now)} compared`;
-  const page = h('html', {lang: 'en'}, [
-    h('head', [
-      h('meta', {charSet: 'utf-8'}),
-      h('meta', {
-        httpEquiv: 'Content-Security-Policy',
-        content: "default-src 'none'; style-src 'unsafe-inline'",
-      }),
-      h('meta', {name: 'viewport', content: 'width=device-width, initial-scale=1'}),
-      h('title', title),
-      h('style', STYLE + OWN_STYLE),
-    ]),
-    h('body', [
+  return htmlPage({
+    language: 'en',
+    title: `${printable(json.before)} and ${printable(json.now)} compared`,
+    style: STYLE + OWN_STYLE,
+    body: [
       ...json.unseen.map((one) => h('div.standing', [h('p', `Not seen: ${unseenText(one)}`)])),
       ...json.books.flatMap((book, index) => bookNodes(book, json, compared[index], `book-${index + 1}`)),
-    ]),
-  ]);
-  return `<!doctype html>\n${toHtml(page)}\n`;
+    ],
+  });
 }
 
 function bookNodes(
@@ -48,9 +39,12 @@ function bookNodes(
   ];
   return [
     h('header', [
-      titleBlock({shop: 'What a change means', kind: 'Comparison', title: printable(book.engine)}, [
-        cells([...sides, ...counts]),
-      ]),
+      titleBlock({
+        shop: 'What a change means',
+        kind: 'Comparison',
+        title: printable(book.engine),
+        cells: [...sides, ...counts],
+      }),
     ]),
     h('main', [
       ...(book.changes.length === 0 ? [h('p', 'Both sides are the same.')] : []),
@@ -110,6 +104,7 @@ function sideNodes(
 ): ElementContent[] {
   const {at} = change[which];
   if (at.length === 0) return [{type: 'text', value: 'nothing'}];
+  // The report's places are lines and columns; a link to the row of a step wants the span.
   const places = compared?.comparison?.changes[index]?.[which].at ?? [];
   return at.map((one, position) => {
     const where = places[position]?.where;

@@ -2,11 +2,19 @@
  * A comparison as Markdown for a pull request: the sums and what was weakened first, the rest folded away, in an order
  * that does not change from run to run, under a mark by which a comment is found again and updated in place.
  */
-import type {BlockContent, List, ListItem, PhrasingContent, Root, RootContent} from 'mdast';
-import remarkStringify from 'remark-stringify';
-import {unified} from 'unified';
+import type {BlockContent, List, ListItem, PhrasingContent, RootContent} from 'mdast';
 import {EFFECTS} from '../compare/model.js';
 import {LOST_WORD} from '../compare/words.js';
+import {
+  bullets,
+  heading,
+  listItem,
+  listLine,
+  markdownOf,
+  paragraph,
+  strong,
+  text,
+} from '../print/markdown.js';
 import {printable} from '../text/printable.js';
 import type {BookJson, ChangeJson} from './compare-report.js';
 import type {CompareJson} from './compare-shape.js';
@@ -18,6 +26,7 @@ const MARK = '<!-- wmark compare -->';
 /** Hosts refuse longer comments (65,536 characters where the limit is known); room is left for their own. */
 const LONGEST = 60_000;
 
+/** Short enough for a comment: where it is not, the longest lists are cut, and say how much is left out. */
 export function compareMarkdown(json: CompareJson): string {
   for (const most of [Number.POSITIVE_INFINITY, 200, 50, 10]) {
     const text = written(json, most);
@@ -28,33 +37,29 @@ export function compareMarkdown(json: CompareJson): string {
 
 /** With at most so many changes of an effect in each book. */
 function written(json: CompareJson, most: number): string {
-  const root: Root = {
-    type: 'root',
-    children: [
-      {type: 'html', value: MARK},
-      ...json.unseen.map((one) => paragraph([strong('Not seen: '), text(unseenText(one))])),
-      ...json.books.flatMap((book) => bookNodes(book, json, most)),
-      ...(json.books.length > 1 ? [paragraph([text(sums(json.summary))])] : []),
-    ],
-  };
-  return unified().use(remarkStringify, {bullet: '-'}).stringify(root);
+  return markdownOf([
+    {type: 'html', value: MARK},
+    ...json.unseen.map((one) => paragraph([strong('Not seen: '), text(unseenText(one))])),
+    ...json.books.flatMap((book) => bookNodes(book, json, most)),
+    ...(json.books.length > 1 ? [paragraph(sums(json.summary))] : []),
+  ]);
 }
 
 function bookNodes(book: BookJson, {before, now}: CompareJson, most: number): RootContent[] {
   if (book.changes.length + book.brought.length + book.settled.length === 0)
-    return [paragraph([text(`${printable(book.engine)}: both sides are the same.`)])];
+    return [paragraph(`${printable(book.engine)}: both sides are the same.`)];
   const of = (effect: ChangeJson['effect']) => book.changes.filter((one) => one.effect === effect);
   const weakened = of('weakened');
   const lost = of('reworded').filter(({aspect}) => aspect === LOST_WORD);
   const counts = EFFECTS.map((effect) => `${of(effect).length} ${effect}`).join(', ');
   return [
-    {type: 'heading', depth: 3, children: [text(printable(book.engine))]},
-    paragraph([text(`${printable(before)} and ${printable(now)}: ${counts}.`)]),
+    heading(3, printable(book.engine)),
+    paragraph(`${printable(before)} and ${printable(now)}: ${counts}.`),
     ...(weakened.length === 0
-      ? [paragraph([text('Nothing is weakened.')])]
+      ? [paragraph('Nothing is weakened.')]
       : [
           shortened(weakened, most, (one) =>
-            item([paragraph([strong('weakened'), text(` ${printable(one.message)} `), place(one)])]),
+            listItem([paragraph([strong('weakened'), text(` ${printable(one.message)} `), place(one)])]),
           ),
         ]),
     ...(lost.length === 0 ? [] : [shortened(lost, most, lostWord)]),
@@ -82,37 +87,34 @@ function folded(effect: ChangeJson['effect'], changes: readonly ChangeJson[], mo
 /** Nothing but a reader can tell whether it matters: both wordings are shown at once. */
 function lostWord(change: ChangeJson): ListItem {
   const sides = (['before', 'now'] as const).flatMap((side) =>
-    change[side].at.map((one) => item([paragraph([text(`${side}: ${printable(one.message)}`)])])),
+    change[side].at.map((one) => listLine(`${side}: ${printable(one.message)}`)),
   );
   const head = paragraph([strong('words lost'), text(` ${printable(change.message)} `), place(change)]);
-  return item([head, list(sides)]);
+  return listItem([head, bullets(sides)]);
 }
 
 function brief(change: ChangeJson): ListItem {
-  return item([paragraph([text(`${printable(change.message)} `), place(change)])]);
+  return listItem([paragraph([text(`${printable(change.message)} `), place(change)])]);
 }
 
 function detailed(change: ChangeJson): ListItem {
   const sides = (['before', 'now'] as const).flatMap((side) =>
     change[side].at.map((one) =>
-      item([
+      listItem([
         paragraph([text(`${side}: `), code(`${one.file}:${one.line}`), text(` ${printable(one.message)}`)]),
       ]),
     ),
   );
-  const asked =
-    change.item === null ? [] : [item([paragraph([text(`required ${printable(requiredText(change))}`)])])];
-  const brings = change.brings.map((one) =>
-    item([paragraph([text(`brings ${one.name}: ${printable(one.message)}`)])]),
-  );
+  const asked = change.item === null ? [] : [listLine(`required ${printable(requiredText(change))}`)];
+  const brings = change.brings.map((one) => listLine(`brings ${one.name}: ${printable(one.message)}`));
   const below = [...asked, ...sides, ...brings];
-  return item([paragraph([text(printable(change.message))]), ...(below.length === 0 ? [] : [list(below)])]);
+  return listItem([paragraph(printable(change.message)), ...(below.length === 0 ? [] : [bullets(below)])]);
 }
 
 function findings(title: string, found: BookJson['brought'], most: number): RootContent[] {
   if (found.length === 0) return [];
   const line = (one: BookJson['brought'][number]) =>
-    item([
+    listItem([
       paragraph([
         code(`${one.file}:${one.line}`),
         text(` ${one.severity}: ${printable(one.message)} (${one.name})`),
@@ -132,34 +134,13 @@ function fold(title: string, content: BlockContent): RootContent[] {
 
 function shortened<T>(all: readonly T[], most: number, line: (one: T) => ListItem): List {
   const left = all.length - Math.min(all.length, most);
-  const more =
-    left === 0 ? [] : [item([paragraph([text(`and ${left} more; run wmark compare to see them`)])])];
-  return list([...all.slice(0, all.length - left).map(line), ...more]);
+  const more = left === 0 ? [] : [listLine(`and ${left} more; run wmark compare to see them`)];
+  return bullets([...all.slice(0, all.length - left).map(line), ...more]);
 }
 
 function place({before, now}: ChangeJson): PhrasingContent {
   const at = now.at[0] ?? before.at[0];
   return at === undefined ? text('') : code(`${at.file}:${at.line}`);
-}
-
-function list(children: ListItem[]): List {
-  return {type: 'list', ordered: false, spread: false, children};
-}
-
-function item(children: BlockContent[]): ListItem {
-  return {type: 'listItem', spread: false, children};
-}
-
-function paragraph(children: PhrasingContent[]): BlockContent {
-  return {type: 'paragraph', children};
-}
-
-function strong(value: string): PhrasingContent {
-  return {type: 'strong', children: [text(value)]};
-}
-
-function text(value: string): PhrasingContent {
-  return {type: 'text', value};
 }
 
 function code(value: string): PhrasingContent {

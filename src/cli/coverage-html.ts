@@ -1,8 +1,8 @@
 /** The coverage of books as one page: a grid that a person can take in at a glance, gaps in words and in black. */
 import type {ElementContent} from 'hast';
-import {toHtml} from 'hast-util-to-html';
 import {h} from 'hastscript';
 import type {Covered} from '../build/coverage.js';
+import {htmlPage} from '../print/html-page.js';
 import {printable} from '../text/printable.js';
 import {
   type CellJson,
@@ -12,23 +12,12 @@ import {
   gathered,
   type RowJson,
   sums,
+  temporaryText,
 } from './coverage-report.js';
 
 export function coverageHtml(tables: readonly CoverageJson[]): string {
-  const page = h('html', {lang: 'en'}, [
-    h('head', [
-      h('meta', {charSet: 'utf-8'}),
-      h('meta', {
-        httpEquiv: 'Content-Security-Policy',
-        content: "default-src 'none'; style-src 'unsafe-inline'",
-      }),
-      h('meta', {name: 'viewport', content: 'width=device-width, initial-scale=1'}),
-      h('title', 'Coverage'),
-      h('style', STYLE),
-    ]),
-    h('body', h('main', [h('h1', 'Coverage'), ...tables.flatMap(section)])),
-  ]);
-  return `<!doctype html>\n${toHtml(page)}\n`;
+  const body = [h('main', [h('h1', 'Coverage'), ...tables.flatMap(section)])];
+  return htmlPage({language: 'en', title: 'Coverage', style: STYLE, body});
 }
 
 function section(table: CoverageJson): ElementContent[] {
@@ -36,6 +25,7 @@ function section(table: CoverageJson): ElementContent[] {
   return [
     h('h2', printable(table.engine)),
     h('p', printable(`${table.file}: ${sums(table)}`)),
+    ...temporaryText(table).map((line) => h('p', line)),
     h('table', [
       h(
         'thead',

@@ -98,6 +98,7 @@ const LOSS: Readonly<Record<string, readonly string[]>> = {
   'left-unrecorded': ['record'],
   'left-unchecked': ['check'],
   'left-unfilled': ['fill'],
+  'fluids-mixed': ['drain'],
 };
 
 function overlap({span: a}: Finding['where'], {span: b}: Finding['where']): boolean {

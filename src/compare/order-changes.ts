@@ -65,6 +65,7 @@ const SETS: {readonly [verb in Verb]?: FactKind} = {
   seal: 'sealed',
   turn: 'turned',
   fill: 'filled',
+  drain: 'filled',
 };
 
 /** Pairs of a guard and some work that stand in the other order now. */

@@ -47,6 +47,7 @@ barred:
     stripe: judge,
     turn: judge,
     fill: judge,
+    drain: judge,
     check: judge,
   },
 };

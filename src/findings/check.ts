@@ -14,6 +14,7 @@ import {addAll} from '../text/add-all.js';
 import type {Problem} from '../text/problem.js';
 import {onlyTheBookCanTell} from './alone.js';
 import {doneAnywhere} from './done-anywhere.js';
+import {withFollowOn} from './follow-on.js';
 import {HOUSE_PREFIX, type HouseFault, type HouseFinding} from './house.js';
 import {readHouse} from './house-form.js';
 import {houseKind} from './house-kind.js';
@@ -41,7 +42,10 @@ export interface CheckOptions {
 
 /** What a check says of a book. */
 export interface CheckReport {
-  /** In order of file (specification first, then the build's order) and place. */
+  /**
+   * In order of file (specification first, then the build's order) and place; before all others a misspelt verb or name
+   * from which some of them follow.
+   */
   readonly findings: readonly Finding[];
   readonly summary: Summary;
   /** Rules of the house that went wrong: what they would have found may be missing from `findings`. */
@@ -54,6 +58,15 @@ export interface CheckReport {
  * @throws {TypeError} where `house` is no list of rules, or two of one name.
  */
 export function check(whole: Book, options: CheckOptions = {}): CheckReport {
+  const report = checkAsItStands(whole, options);
+  if (whole.spec.broken) return report;
+  const {house: _, ...ours} = options;
+  const recheck = (mended: Book) => checkAsItStands(mended, ours).findings;
+  const findings = withFollowOn(report.findings, whole, recheck, options.memory?.mended);
+  return {...report, findings};
+}
+
+function checkAsItStands(whole: Book, options: CheckOptions): CheckReport {
   const {memory} = options;
   const book = forJob(whole, memory);
   const run = ledger(book, memory);

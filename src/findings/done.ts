@@ -65,7 +65,12 @@ export function isLate(item: Item, place: string, {state, does}: Pick<Context, '
     if (!holds) return does('lock', item.id, place);
     return detail?.lacks?.some((lock) => does('lock', item.id, place, lock)) ?? false;
   }
-  return does(verbFor(item), item.id, place);
+  return does(verbFor(item), item.id, place) || isNeverMissed(item);
+}
+
+/** What goes in for a while only, no other finding asks for: whoever names it as coming first must. */
+function isNeverMissed(item: Item): boolean {
+  return item.kind === 'part' && item.temporary;
 }
 
 /** At its final torque, where it has one. */

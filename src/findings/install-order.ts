@@ -1,20 +1,21 @@
-/** Something goes in, on or off in the wrong order: before what must precede it, twice over, or without what it holds. */
+/** Something goes in, on or off, or is tightened, checked or filled, in the wrong order: before what must precede it, twice over, or without what it holds. */
 
 import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
 import type {State} from '../build/state.js';
 import {stepName} from '../build/tell.js';
-import type {Fastener, Fit, Item, ItemKind, Part} from '../spec/model.js';
-import {isLate} from './done.js';
+import type {Fastener, Fit, Item, Part} from '../spec/model.js';
+import {awaited, reportEarly, saysOnce} from './comes-first.js';
 import type {Context, FindingKind} from './model.js';
 import {about, agreeing, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 import {stillDone} from './still-done.js';
+import {tightenedEarly} from './tightened-early.js';
 
 export const installOrder: FindingKind = {
   name: 'install-order',
   group: 'order',
   severity: 'error',
-  summary: 'Something goes in, or is tightened, before what must come first',
+  summary: 'Something goes in, or is tightened, checked or filled, before what must come first',
   why: 'What was forgotten behind a part that is already in means taking it out again, or leaving it forgotten.',
   source: 'common practice, no source',
   example: {
@@ -44,8 +45,22 @@ parts:
       notIn(action, context);
       stillTight(action, context);
     },
-    torque: nothingHeld,
+    torque(action, context) {
+      nothingHeld(action, context);
+      tightenedEarly(action, context);
+    },
     measure: stillCovered,
+    check(action, context) {
+      reportEarly(
+        action,
+        'checked',
+        awaited(action.item, action.places, action.item.after, context),
+        context,
+      );
+    },
+    fill(action, context) {
+      reportEarly(action, 'filled', awaited(action.item, action.places, action.item.after, context), context);
+    },
   },
   repeat: stillDone,
 };
@@ -53,17 +68,15 @@ parts:
 /** What `after` names is done somewhere, but not yet. What is never done at all is another finding. */
 function forgotten(action: Action<Part>, context: Context): void {
   const {item, places} = action;
-  for (const {value, where} of item.after) {
-    const first = context.book.spec.items.get(value);
-    if (first === undefined || closesOver(item, first, context)) continue;
-    const late = meetingPlaces(item, places, first).filter((place) => isLate(first, place, context));
-    if (late.length === 0) continue;
+  for (const {first, places: late, verb, where} of awaited(item, places, item.after, context)) {
+    if (closesOver(item, first, context)) continue;
     context.reportIfItLasts(
       {
         where: tagWhere(action),
-        message: `${itemAt(item, places)} goes in before ${itemAt(first, late)}, which must be ${DONE[first.kind] ?? 'done'} first`,
+        message: `${itemAt(item, places)} ${agreeing(item, 'goes', 'go')} in before ${itemAt(first, late)}, which must be ${saysOnce(verb)} first`,
         ...about(item, places),
-        related: [{where, says: `${item.id} comes after ${value}`}],
+        related: [{where, says: `${item.id} comes after ${first.id}`}],
+        lacks: {item: first.id, verbs: [verb]},
       },
       places,
     );
@@ -93,16 +106,6 @@ function coveredOver(action: Action<Part>, context: Context): void {
 function closesOver(cover: Part, {id}: Item, {relations}: Context): boolean {
   return closedBy(relations, cover).some((closed) => closed.kind === 'surface' && closed.on?.value === id);
 }
-
-/** Of the kinds that may stand under `after`. */
-const DONE: {readonly [kind in ItemKind]?: string} = {
-  part: 'in',
-  fit: 'measured',
-  check: 'checked',
-  'hold-point': 'witnessed',
-  mark: 'recorded',
-  fastener: 'torqued',
-};
 
 function unsealed(action: Action<Part>, {relations, state, does, reportIfItLasts}: Context): void {
   const {item, places} = action;

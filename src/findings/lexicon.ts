@@ -283,6 +283,10 @@ const LEXICON: ReadonlyMap<string, Entry> = new Map([
     {verb: 'seal', where: words(`pits?|grooves?|gaps?|seams?|${SEALERS}`)},
     'fill',
   ),
+  ...mixed('drain', {
+    verb: 'drain',
+    where: words(`${LUBES}|coolant|water|fluid|antifreeze|systems?|sump|crankcase|gearbox|radiator|jackets?`),
+  }),
   ...plain('pour', 'fill'),
   ...mixed('top', {verb: 'fill', where: /\bup\b/}),
   ...plain('add', {verb: 'fill', where: words(`${LUBES}|coolant|water|fluid|antifreeze|${VOLUMES}`)}),

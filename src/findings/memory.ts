@@ -12,6 +12,7 @@ import type {Procedure} from '../procedure/model.js';
 import type {Job} from '../spec/job.js';
 import type {Specification} from '../spec/model.js';
 import {commandsIn} from './commands.js';
+import {type ReadMended, readMended} from './follow-on.js';
 import type {FindingKind} from './model.js';
 import {numbersIn} from './prose-numbers.js';
 import type {Words} from './workings.js';
@@ -22,6 +23,7 @@ export class Memory implements ForJob, Pieces {
   readonly #parts = new WeakMap<Specification, WeakMap<Procedure, {place: number; part: Part}>>();
   readonly #own = new WeakMap<Job, {all: Specification; own: Specification}>();
   readonly #copies = new WeakMap<Specification, WeakMap<Procedure, Procedure>>();
+  readonly #mended = new WeakMap<Procedure, Procedure>();
   readonly #relations = new WeakMap<Specification, ItemRelations>();
   readonly #found = new WeakMap<Specification | Part, Map<FindingKind, readonly Found[]>>();
 
@@ -50,6 +52,14 @@ export class Memory implements ForJob, Pieces {
     const copy = procedureFor(procedure, fitting);
     copies.set(procedure, copy);
     return copy;
+  };
+
+  readonly mended: ReadMended = (procedure, text) => {
+    const before = this.#mended.get(procedure);
+    if (before?.source.text === text) return before;
+    const now = readMended(procedure, text);
+    this.#mended.set(procedure, now);
+    return now;
   };
 
   readonly relations: typeof relations = (spec) => {

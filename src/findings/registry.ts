@@ -12,6 +12,7 @@ import {cureShort} from './cure-short.js';
 import {endlessRepeat} from './endless-repeat.js';
 import {fileUnreadable} from './file-unreadable.js';
 import {fitImpossible} from './fit-impossible.js';
+import {fluidsMixed} from './fluids-mixed.js';
 import {frontMatter} from './front-matter.js';
 import {gaugeTooCoarse} from './gauge-too-coarse.js';
 import {gradeUnknown} from './grade-unknown.js';
@@ -51,6 +52,7 @@ import {sourceMissing} from './source-missing.js';
 import {specContradiction} from './spec-contradiction.js';
 import {specForm} from './spec-form.js';
 import {specSilent} from './spec-silent.js';
+import {stepUnmarked} from './step-unmarked.js';
 import {stripLeftIn} from './strip-left-in.js';
 import {stripNotDry} from './strip-not-dry.js';
 import {stripTurned} from './strip-turned.js';
@@ -87,6 +89,7 @@ export const FINDINGS: readonly FindingKind[] = [
   clauseNotTaken,
   frontMatter,
   tagOutsideStep,
+  stepUnmarked,
   unitMissing,
   unitWrongKind,
   specForm,
@@ -103,6 +106,7 @@ export const FINDINGS: readonly FindingKind[] = [
   barredMaterial,
   cleanFirst,
   cureShort,
+  fluidsMixed,
   inspectFirst,
   installOrder,
   leftFilledOpen,

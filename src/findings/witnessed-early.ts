@@ -1,7 +1,7 @@
 /** A hold point is signed before what it asks for is done. */
 import {stepName} from '../build/tell.js';
 import {placesOf} from '../spec/items.js';
-import {isLate} from './done.js';
+import {isLate, verbFor} from './done.js';
 import type {FindingKind} from './model.js';
 import {about, agreeing, itemAt, specified, tagWhere} from './phrase.js';
 
@@ -43,6 +43,7 @@ hold-points:
           message: `${item.id} is signed at ${stepName(step, step)} before ${itemAt(asked, open)} ${agreeing(asked, 'is', 'are')} as it asks`,
           ...about(item, []),
           related: [{where, says: `${item.id} asks for ${value}`}, specified(asked)],
+          lacks: {item: asked.id, verbs: [verbFor(asked)]},
         });
       }
     },

@@ -5,23 +5,11 @@ import {wireRuns} from './drawing-text.js';
 import {drawingNode} from './html-drawing.js';
 import {blank, box, line, valueNodes} from './html-parts.js';
 import {tighteningNode} from './html-tightening.js';
+import {laterRounds, readsInColumns} from './layout.js';
 import type {Blanks, Drawing, Entry, Fact, ReadingBlanks} from './model.js';
-import {fill, type Words} from './words.js';
+import type {Words} from './words.js';
 
-/** More readings than this go below the step, in two columns. */
-const BESIDE = 6;
-
-/** More places than this to be ticked go below the step as well. */
-const MOST_TICKS = 9;
-
-/** Whether an entry needs the width of the step, below it. */
-export function isWide({blanks, drawing}: Entry): boolean {
-  if (drawing !== undefined) return true;
-  if (blanks?.type === 'readings') return !fitsBeside(blanks);
-  if (blanks?.type === 'ticks') return blanks.labels.length > MOST_TICKS;
-  return blanks?.type === 'tightening' && (blanks.positions.length > 1 || blanks.drawing !== undefined);
-}
-
+/** One block for each tag that says anything beside the prose of its step. */
 export function entryNodes(entries: readonly Entry[], words: Words): Element[] {
   return entries.map((entry) =>
     h('div.entry', [
@@ -73,11 +61,6 @@ function blanksNode(blanks: Blanks, words: Words): Element {
   }
 }
 
-/** The blanks of later rounds take the width of the step. */
-function fitsBeside({labels, again}: ReadingBlanks): boolean {
-  return labels.length <= BESIDE && !again;
-}
-
 /** Small boxes with their names beside them, and the keys of the boxes. */
 export function ticksNode(labels: readonly string[], keys: readonly string[]): Element {
   return h(
@@ -85,14 +68,6 @@ export function ticksNode(labels: readonly string[], keys: readonly string[]): E
     labels.map((label, at) => h('li', [box('small', keys[at]), h('span', label)])),
   );
 }
-
-/** Whether the places are set in two columns. */
-export function readsInColumns({labels, again}: ReadingBlanks): boolean {
-  return labels.length > BESIDE && !again;
-}
-
-/** The later rounds that a reading has a blank for on paper; each round on a tablet has boxes of its own. */
-export const LATER_ROUNDS = [2, 3] as const;
 
 function readingsNode(readings: ReadingBlanks, words: Words): Element {
   const {limits} = readings;
@@ -104,12 +79,13 @@ function readingsNode(readings: ReadingBlanks, words: Words): Element {
   ]);
 }
 
-function readingTable({labels, unit, again, keys}: ReadingBlanks, words: Words): Element {
-  const later = again ? LATER_ROUNDS : [];
+function readingTable(readings: ReadingBlanks, words: Words): Element {
+  const {labels, unit, again, keys} = readings;
+  const later = laterRounds(readings, words);
   const head = h('tr', [
     h('th', {scope: 'col'}, words.place),
     h('th', {scope: 'col'}, words.reading),
-    ...later.map((number) => h('th.later', {scope: 'col'}, fill(words.nextRound, {number}))),
+    ...later.map((title) => h('th.later', {scope: 'col'}, title)),
   ]);
   return h('table.readings', [
     ...(again ? [h('thead', head)] : []),

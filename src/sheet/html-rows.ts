@@ -2,61 +2,31 @@
 import type {Element, ElementContent} from 'hast';
 import {h} from 'hastscript';
 import {ifNotOf} from './condition.js';
-import {entryNodes, isWide} from './html-entry.js';
+import {entryNodes} from './html-entry.js';
 import {noticeNode} from './html-notice.js';
 import {box, line} from './html-parts.js';
 import {holdNode} from './html-signs.js';
 import {sectionKey} from './keys.js';
+import {figureText, isWide, laidOut, sectionEndText} from './layout.js';
 import type {Figure, Row, SheetBlock, SheetSection} from './model.js';
 import {proseNodes} from './prose.js';
 import type {Words} from './words.js';
 
-/** The `at`th section, whose end holds `signOff` where it is given. What stands between two steps parts its table in two. */
+/** The `at`th section, whose end holds `signOff` where it is given. */
 export function stepSection(section: SheetSection, at: number, words: Words, signOff?: Element): Element {
   const id = `section-${at + 1}`;
-  const groups = grouped(section.content);
-  const lastRows = groups.findLastIndex((group) => group.rows.length > 0);
-  const untitled = lastRows < 0 ? words.opening : words.steps;
-  const title = section.title === '' ? untitled : section.title;
+  const {title, level, groups, last} = laidOut(section, words);
+  const end: End = {says: sectionEndText(section, words), key: sectionKey(at), signOff};
   return h('section', {ariaLabelledBy: [id], dataSection: id}, [
-    h(`h${Math.min(section.level, 6)}`, {id}, title),
+    h(`h${level}`, {id}, title),
     ...groups.flatMap(({blocks, rows}, index) => [
       ...blocks.map((block) => blockNode(block, words)),
-      ...(rows.length === 0
-        ? []
-        : [
-            rowTable(
-              rows,
-              index === lastRows ? {title: section.title, key: sectionKey(at), signOff} : undefined,
-              title,
-              words,
-            ),
-          ]),
+      ...(rows.length === 0 ? [] : [rowTable(rows, index === last ? end : undefined, title, words)]),
     ]),
   ]);
 }
 
-/** Blocks that are not rows, and the rows that follow them. */
-export interface Group {
-  readonly blocks: SheetBlock[];
-  readonly rows: Row[];
-}
-
-export function grouped(content: readonly SheetBlock[]): Group[] {
-  const groups: Group[] = [];
-  for (const block of content) {
-    let group = groups.at(-1);
-    if (group === undefined || (block.type !== 'row' && group.rows.length > 0)) {
-      group = {blocks: [], rows: []};
-      groups.push(group);
-    }
-    if (block.type === 'row') group.rows.push(block.row);
-    else group.blocks.push(block);
-  }
-  return groups;
-}
-
-/** `ends` is the section that ends with this table; undefined where it goes on. */
+/** `ends` closes the section below this table; undefined where it goes on. */
 function rowTable(rows: readonly Row[], ends: End | undefined, label: string, words: Words): Element {
   const columns = [
     ['c-box', words.done],
@@ -82,8 +52,9 @@ function rowTable(rows: readonly Row[], ends: End | undefined, label: string, wo
   ]);
 }
 
+/** What stands below the last step of a section. */
 interface End {
-  readonly title: string;
+  readonly says: string;
   readonly key: string;
   readonly signOff: Element | undefined;
 }
@@ -129,6 +100,7 @@ function rowLines(row: Row, words: Words): Element[] {
   const beside = row.entries.filter((entry) => !isWide(entry));
   const wide = row.entries.filter(isWide);
   const what = [h('p', proseNodes(row.prose)), ...row.more.map((block) => blockNode(block, words))];
+  // Box, number and initials are of the whole step, so they stand beside what goes below it as well.
   const rowSpan = wide.length === 0 ? 1 : 2;
   return [
     ...row.notices.map((notice) => h('tr.notice-row', h('td', {colSpan: 5}, noticeNode(notice, words)))),
@@ -145,8 +117,7 @@ function rowLines(row: Row, words: Words): Element[] {
 }
 
 /** A browser lets no page begin between the last step and this; it parts what stands below a table from it. */
-function sectionEnd({title, key, signOff}: End, words: Words): Element {
-  const says = title === '' ? words.sectionDone : `${words.sectionDone}: ${title}`;
+function sectionEnd({says, key, signOff}: End, words: Words): Element {
   const end = h('p.end', [
     box('large', key),
     h('span.title', says),
@@ -185,10 +156,11 @@ export function blockNode(block: SheetBlock, words: Words): ElementContent {
 /** Only a bitmap inside the file is shown; anything else would be a request, or could hold a script. */
 const EMBEDDED = /^data:image\/(?:png|jpeg|gif|webp);base64,[A-Za-z0-9+/=]+$/;
 
-function figureNode({url, alt, caption}: Figure, words: Words): Element {
+function figureNode(figure: Figure, words: Words): Element {
+  const {url, alt, caption} = figure;
   const says = caption ?? alt;
   if (EMBEDDED.test(url)) {
     return h('figure.figure', [h('img', {src: url, alt}), ...(says === '' ? [] : [h('figcaption', says)])]);
   }
-  return h('figure.figure', h('figcaption.missing', `${words.picture}: ${says === '' ? url : says}`));
+  return h('figure.figure', h('figcaption.missing', `${words.picture}: ${figureText(figure)}`));
 }

@@ -1,9 +1,7 @@
 /**
- * What makes a sheet work on a tablet: its form and the script's words as data, the script itself, and a content
- * policy that lets just this script run. The script is handed in as text, so that compiling a sheet needs no disk.
+ * What makes a sheet work on a tablet: its form and the script's words as data, and the script itself. The script is
+ * handed in as text, so that compiling a sheet needs no disk.
  */
-import {sha256} from '@noble/hashes/sha2.js';
-import {utf8ToBytes} from '@noble/hashes/utils.js';
 import type {Element} from 'hast';
 import {h} from 'hastscript';
 import {formOf} from './form.js';
@@ -14,11 +12,6 @@ import {DATA_ID, type PageData} from './page-data.js';
 export function scriptNodes(sheet: Sheet, script: string): Element[] {
   const data: PageData = {form: formOf(sheet), words: sheet.words.tablet};
   return [h('script', {type: 'application/json', id: DATA_ID}, jsonForHtml(data)), h('script', script)];
-}
-
-/** The source by which a content policy knows the script (CSP Level 3, section 2.3.1). */
-export function scriptSource(script: string): string {
-  return `'sha256-${btoa(String.fromCharCode(...sha256(utf8ToBytes(script))))}'`;
 }
 
 /** JSON in which nothing can end the element that it stands in, or be taken for markup. */

@@ -3,6 +3,7 @@ import type {Element} from 'hast';
 import {h} from 'hastscript';
 import {drawingNode} from './html-drawing.js';
 import {box, numberedBox, valueNodes} from './html-parts.js';
+import {isNumbered} from './layout.js';
 import type {TighteningBlanks} from './model.js';
 import type {Words} from './words.js';
 
@@ -32,14 +33,6 @@ export function tighteningNode(blanks: TighteningBlanks, words: Words): Element 
     ]),
   ]);
 }
-
-/** Whether each box has a number, explained by a list, instead of a name of its own beside it. */
-export function isNumbered({positions, ordered, drawing}: TighteningBlanks): boolean {
-  return ordered && (drawing !== undefined || positions.length > MOST_NAMED);
-}
-
-/** With no more fasteners than this, each box has the name of its own beside it. */
-const MOST_NAMED = 4;
 
 /** The order in words, so that nobody has to read it off the drawing. */
 function orderList(positions: readonly string[]): Element {

@@ -2,12 +2,13 @@
 import type {Element, ElementContent} from 'hast';
 import {h} from 'hastscript';
 import type {Paper} from '../spec/model.js';
-import {document} from './html-document.js';
-import {cells, titleBlock} from './html-head.js';
-import {valueNodes} from './html-parts.js';
-import type {BookLists} from './list-model.js';
-import {type ListColumn, type ListName, type ListTable, listTables} from './list-tables.js';
+import {paperPage} from './html-paper.js';
+import {underHeads, valueNodes} from './html-parts.js';
+import {titleBlock} from './html-title-block.js';
+import type {BookLists, ListName} from './list-model.js';
+import {type ListColumn, type ListTable, listTables} from './list-tables.js';
 import type {Value} from './model.js';
+import {listsBlock, listsTitles} from './title-block.js';
 
 export interface ListsPage {
   readonly paper: Paper;
@@ -16,18 +17,13 @@ export interface ListsPage {
 
 /** `first` gives the words and the running head of the page. */
 export function listsHtml(first: BookLists, others: readonly BookLists[], {paper, asked}: ListsPage): string {
-  const {words} = first;
-  const all = [first, ...others];
-  return document({
-    words,
-    title: `${words.lists} · ${all.map(({engine}) => engine).join(words.and)}`,
+  const all = [first, ...others] as const;
+  const titles = listsTitles(all);
+  return paperPage({
+    words: first.words,
+    title: titles.document,
     paper,
-    running: {
-      left: {name: first.shop, rest: ` · ${words.lists}`},
-      right: {name: first.engine, rest: ` · ${first.fingerprint}`},
-      engineNumber: first.engineNumber,
-      job: first.job,
-    },
+    running: titles.running,
     body: [
       h(
         'main',
@@ -45,13 +41,7 @@ function bookNodes(
   const {words} = lists;
   const tables = listTables(lists, asked);
   return [
-    titleBlock({shop: lists.shop, kind: words.lists, title: lists.engine}, [
-      cells([
-        {label: words.engineNumber, text: lists.engineNumber ?? '', width: 4},
-        {label: words.job, text: lists.job ?? '', width: 4},
-        {label: words.fingerprint, text: lists.fingerprint, width: 4, digits: true},
-      ]),
-    ]),
+    titleBlock(listsBlock(lists)),
     ...(tables.length === 0
       ? [h('p', words.listsNothing)]
       : tables.map((table) => tableNode(table, {at, of: several ? [lists.engine, lists.job] : []}))),
@@ -88,13 +78,15 @@ function tableNode({name, title, columns, rows, notes}: ListTable, {at: book, of
 
 function record(row: readonly Value[], shown: readonly Shown[], details: readonly Shown[]): Element {
   const below = detailLine(details, row);
-  return h('tbody.record', [
-    h(
-      'tr',
-      shown.map(({at}, index) =>
-        index === 0 ? h('th', {scope: 'row'}, nodesOf(row[at])) : h('td', nodesOf(row[at])),
-      ),
+  const cells = h(
+    'tr',
+    shown.map(({at}, index) =>
+      index === 0 ? h('th', {scope: 'row'}, nodesOf(row[at])) : h('td', nodesOf(row[at])),
     ),
+  );
+  const heads = shown.map(({column}, index) => (index === 0 ? '' : column.title));
+  return h('tbody.record', [
+    underHeads(cells, heads),
     ...(below.length === 0 ? [] : [h('tr.more', h('td', {colSpan: shown.length}, below))]),
   ]);
 }

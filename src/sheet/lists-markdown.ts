@@ -1,15 +1,13 @@
 /** The lists of builds as Markdown tables. */
-import type {Root, RootContent, Table, TableRow} from 'mdast';
-import remarkGfm from 'remark-gfm';
-import remarkStringify from 'remark-stringify';
-import {unified} from 'unified';
-import type {BookLists} from './list-model.js';
-import {type ListName, type ListTable, listTables} from './list-tables.js';
-import type {Value} from './model.js';
+import type {RootContent} from 'mdast';
+import {heading, markdownWithTables, paragraph, table} from '../print/markdown.js';
+import type {BookLists, ListName} from './list-model.js';
+import {type ListTable, listTables} from './list-tables.js';
+import {valueText} from './value.js';
 
+/** A heading for each book, a table for each list. */
 export function listsMarkdown(all: readonly BookLists[], asked?: readonly ListName[]): string {
-  const root: Root = {type: 'root', children: all.flatMap((lists) => bookNodes(lists, asked))};
-  return unified().use(remarkGfm).use(remarkStringify, {bullet: '-', rule: '-'}).stringify(root);
+  return markdownWithTables(all.flatMap((lists) => bookNodes(lists, asked)));
 }
 
 function bookNodes(lists: BookLists, asked: readonly ListName[] | undefined): RootContent[] {
@@ -29,35 +27,12 @@ function bookNodes(lists: BookLists, asked: readonly ListName[] | undefined): Ro
 }
 
 function tableNodes({title, columns, rows, notes}: ListTable): RootContent[] {
+  const texts = rows.map((row) => row.map(valueText));
   // A column in which nothing stands is left out.
-  const shown = columns.flatMap((column, at) => (rows.some((row) => textOf(row[at])) ? [{column, at}] : []));
-  const table: Table = {
-    type: 'table',
-    children: [
-      rowOf(shown.map(({column}) => column.title)),
-      ...rows.map((row) => rowOf(shown.map(({at}) => textOf(row[at])))),
-    ],
-  };
-  return [heading(2, title), table, ...notes.map(paragraph)];
-}
-
-function textOf(value: Value | undefined): string {
-  if (value === undefined) return '';
-  return value.also === undefined ? value.text : `${value.text} (${value.also})`;
-}
-
-function rowOf(cells: readonly string[]): TableRow {
-  return {type: 'tableRow', children: cells.map((value) => ({type: 'tableCell', children: [text(value)]}))};
-}
-
-function heading(depth: 1 | 2, value: string): RootContent {
-  return {type: 'heading', depth, children: [text(value)]};
-}
-
-function paragraph(value: string): RootContent {
-  return {type: 'paragraph', children: [text(value)]};
-}
-
-function text(value: string): {type: 'text'; value: string} {
-  return {type: 'text', value};
+  const shown = columns.flatMap(({title: head}, at) => (texts.some((row) => row[at]) ? [{head, at}] : []));
+  const filled = table(
+    shown.map(({head}) => head),
+    texts.map((row) => shown.map(({at}) => row[at] ?? '')),
+  );
+  return [heading(2, title), filled, ...notes.map(paragraph)];
 }

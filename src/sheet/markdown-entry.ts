@@ -1,9 +1,11 @@
 /** What stands beside a step, as lines of text. */
 import {drawingText} from './drawing-text.js';
-import {LATER_ROUNDS} from './html-entry.js';
-import type {Blanks, Entry, Value} from './model.js';
-import {fill, type Words} from './words.js';
+import {laterRounds} from './layout.js';
+import type {Blanks, Entry} from './model.js';
+import {valueText} from './value.js';
+import type {Words} from './words.js';
 
+/** A box to tick: CommonMark has none. */
 export const BOX = '☐';
 /** A line to write on. Underscores would have to be escaped. */
 export const BLANK = '………';
@@ -12,7 +14,7 @@ export const BLANK = '………';
 export function entryLines(entries: readonly Entry[], words: Words): string[] {
   return entries.flatMap(({title, subject, facts, blanks, drawing}) => {
     const values = facts.map(({label, note, ...value}) => {
-      const says = `${label} ${both(value)}`;
+      const says = `${label} ${valueText(value)}`;
       return note === undefined ? says : `${says} (${note})`;
     });
     const head = `${title} ${subject}`.trim();
@@ -26,11 +28,7 @@ export function entryLines(entries: readonly Entry[], words: Words): string[] {
 
 function limitsOf(blanks: Blanks | undefined, words: Words): string[] {
   if (blanks?.type !== 'readings' || blanks.limits === undefined) return [];
-  return [`${words.limits} ${both(blanks.limits)}`];
-}
-
-function both({text, also}: Value): string {
-  return also === undefined ? text : `${text} (${also})`;
+  return [`${words.limits} ${valueText(blanks.limits)}`];
 }
 
 function blankLines(blanks: Blanks, words: Words): string[] {
@@ -41,8 +39,9 @@ function blankLines(blanks: Blanks, words: Words): string[] {
       return blanks.labels.map((label) => `${label} ${BLANK}`.trim());
     case 'readings': {
       return blanks.labels.map((label) => {
-        const later = blanks.again ? LATER_ROUNDS : [];
-        const again = later.map((number) => `, ${fill(words.nextRound, {number})} ${BLANK}`).join('');
+        const again = laterRounds(blanks, words)
+          .map((round) => `, ${round} ${BLANK}`)
+          .join('');
         return `${label || words.reading}: ${BLANK} ${blanks.unit}${again}`;
       });
     }
@@ -50,7 +49,7 @@ function blankLines(blanks: Blanks, words: Words): string[] {
       const names = blanks.positions.map((name, at) => (blanks.ordered ? `${at + 1} ${name}` : name));
       const note = blanks.note === undefined ? [] : [blanks.note];
       const passes = blanks.passes.map(({label, value}) => {
-        const says = value === undefined ? label : `${label} ${both(value)}`;
+        const says = value === undefined ? label : `${label} ${valueText(value)}`;
         return `${says}: ${boxes(names)}`;
       });
       return [...note, ...passes];
@@ -58,6 +57,7 @@ function blankLines(blanks: Blanks, words: Words): string[] {
   }
 }
 
-function boxes(labels: readonly string[]): string {
+/** Each with its name behind it. */
+export function boxes(labels: readonly string[]): string {
   return labels.map((label) => `${BOX} ${label}`.trim()).join('  ');
 }

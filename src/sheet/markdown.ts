@@ -1,35 +1,47 @@
 /** A sheet as Markdown, for a change request, a wiki or a screen reader: the same model, its drawings as words. */
-import type {BlockContent, List, ListItem, Paragraph, PhrasingContent, Root, RootContent} from 'mdast';
-import remarkStringify from 'remark-stringify';
-import {unified} from 'unified';
+import type {BlockContent, List, ListItem, RootContent} from 'mdast';
+import {
+  bullets,
+  heading,
+  listItem,
+  listLine,
+  markdownOf,
+  paragraph,
+  strong,
+  text,
+} from '../print/markdown.js';
 import {ifNotOf} from './condition.js';
 import {drawingText, placeItems} from './drawing-text.js';
-import {BLANK, BOX, entryLines} from './markdown-entry.js';
-import type {Before, Notice, Row, Sheet, SheetBlock, Waiver} from './model.js';
-import type {Words} from './words.js';
+import {figureText, openingsOf} from './layout.js';
+import {BLANK, BOX, boxes, entryLines} from './markdown-entry.js';
+import type {Before, Hold, Notice, PartLine, Row, Sheet, SheetBlock, SheetSection, Waiver} from './model.js';
+import {valueText} from './value.js';
+import {fill, type Words} from './words.js';
 
 /** CommonMark; boxes and blanks are characters, for it has none of its own. */
 export function sheetMarkdown(sheet: Sheet): string {
   const {words} = sheet;
-  const root: Root = {
-    type: 'root',
-    children: [
-      heading(1, sheet.head.title),
-      headList(sheet),
-      paragraph(words.standing),
-      paragraph(words.protect),
-      ...beforeNodes(sheet.before, words),
-      ...sheet.sections.flatMap(({title, level, content}) => [
-        ...(title === '' ? [] : [heading(level, title)]),
-        ...content.flatMap((block) => blockNodes(block, words)),
-      ]),
-      ...waiverNodes(sheet.waivers, words),
-      heading(2, words.closing),
-      paragraph(words.closingText),
-      bullets([line(`${BOX} ${words.closingBox}`), signature(words.builtBy), signature(words.checkedBy)]),
-    ],
-  };
-  return unified().use(remarkStringify, {bullet: '-', rule: '-'}).stringify(root);
+  const opening = openingsOf(sheet);
+  const sections = sheet.sections.map((section) => sectionNodes(section, words));
+  return markdownOf([
+    heading(1, sheet.head.title),
+    headList(sheet),
+    paragraph(words.standing),
+    paragraph(words.protect),
+    ...sections.slice(0, opening).flat(),
+    ...beforeNodes(sheet.before, words),
+    ...sections.slice(opening).flat(),
+    ...waiverNodes(sheet.waivers, words),
+    heading(2, words.closing),
+    paragraph(words.closingText),
+    bullets([listLine(`${BOX} ${words.closingBox}`), signature(words.builtBy), signature(words.checkedBy)]),
+  ]);
+}
+
+/** Steps before the first heading have none: Markdown needs no name for them. */
+function sectionNodes({title, level, content}: SheetSection, words: Words): RootContent[] {
+  const nodes = content.flatMap((block) => blockNodes(block, words));
+  return title === '' ? nodes : [heading(level, title), ...nodes];
 }
 
 function headList({head, words}: Sheet): List {
@@ -46,40 +58,52 @@ function headList({head, words}: Sheet): List {
     [words.note, head.engineNote],
   ];
   return bullets(
-    pairs.flatMap(([label, value]) => (value === undefined ? [] : [line(`${label}: ${value}`)])),
+    pairs.flatMap(([label, value]) => (value === undefined ? [] : [listLine(`${label}: ${value}`)])),
   );
 }
 
 function beforeNodes(before: Before, words: Words): RootContent[] {
   const at = (steps: readonly string[]) => `(${words.neededAt}: ${steps.join(', ')})`;
-  const tools = before.tools.map(({names, due, steps}) => {
-    const calibrated = due === undefined ? '' : `, ${words.calibrationDue} ${due}`;
-    return `${names.join(words.or)}${calibrated} ${at(steps)}`;
-  });
-  const consumables = before.consumables.map(({names, hazards, cure, steps}) => {
-    const warns = hazards.length === 0 ? '' : `, ${words.hazards}: ${hazards.join(words.and)}`;
-    const cures = cure === undefined ? '' : `, ${words.cureTime} ${cure.text}`;
-    return `${names.join(words.or)}${warns}${cures} ${at(steps)}`;
-  });
-  const parts = before.parts.map(({name, quantity, steps}) => `${quantity} × ${name} ${at(steps)}`);
-  const fresh = before.newParts.map(({name, quantity, steps}) => `${quantity} × ${name} ${at(steps)}`);
+  const named = (names: readonly string[]) => names.join(words.or);
+  const warns = (hazards: readonly string[]) =>
+    hazards.length === 0 ? undefined : `${words.hazards}: ${hazards.join(words.and)}`;
+  const tools = before.tools.map(({names, range, serial, due, steps}) =>
+    together(named(names), at(steps), [
+      range && valueText(range),
+      serial && fill(words.serial, {serial}),
+      due && `${words.calibrationDue} ${due}`,
+    ]),
+  );
+  const consumables = before.consumables.map(({names, hazards, cure, steps}) =>
+    together(named(names), at(steps), [warns(hazards), cure && `${words.cureTime} ${valueText(cure)}`]),
+  );
+  const partLine = ({name, quantity, hazards, steps}: PartLine) =>
+    together(`${quantity} × ${name}`, at(steps), [warns(hazards)]);
   return [
     heading(2, words.before),
     ...checklist(words.tools, tools),
     ...checklist(words.consumables, consumables),
-    ...checklist(words.parts, parts),
-    ...checklist(words.newParts, fresh),
+    ...checklist(words.parts, before.parts.map(partLine)),
+    ...checklist(words.newParts, before.newParts.map(partLine)),
     ...placeNodes(before.places, words),
   ];
 }
 
+function together(name: string, at: string, details: readonly (string | undefined)[]): string {
+  return `${[name, ...details.filter((one) => one !== undefined)].join(', ')} ${at}`;
+}
+
 function placeNodes(places: Before['places'], words: Words): RootContent[] {
-  const lines = places.map((one) => line(`${placeItems(one, words)}: ${drawingText(one.drawing, words)}`));
+  const lines = places.map((one) =>
+    listLine(`${placeItems(one, words)}: ${drawingText(one.drawing, words)}`),
+  );
   return lines.length === 0 ? [] : [heading(3, words.places), bullets(lines)];
 }
 
 function checklist(title: string, lines: readonly string[]): RootContent[] {
-  return lines.length === 0 ? [] : [heading(3, title), bullets(lines.map((text) => line(`${BOX} ${text}`)))];
+  return lines.length === 0
+    ? []
+    : [heading(3, title), bullets(lines.map((text) => listLine(`${BOX} ${text}`)))];
 }
 
 function blockNodes(block: SheetBlock, words: Words): BlockContent[] {
@@ -87,13 +111,13 @@ function blockNodes(block: SheetBlock, words: Words): BlockContent[] {
     case 'row':
       return rowNodes(block.row, words);
     case 'prose':
-      return [{type: 'paragraph', children: [...block.prose]}];
+      return [paragraph(block.prose)];
     case 'notice':
       return [noticeNode(block.notice, words)];
     case 'figure':
-      return [paragraph(`${words.picture}: ${block.figure.caption ?? block.figure.alt}`)];
+      return [paragraph(`${words.picture}: ${figureText(block.figure)}`)];
     case 'list':
-      return [bullets(block.items.map(({prose}) => item([{type: 'paragraph', children: [...prose]}])))];
+      return [bullets(block.items.map(({prose}) => listLine(prose)))];
     case 'typed':
       return [{type: 'code', value: block.text}];
   }
@@ -101,19 +125,15 @@ function blockNodes(block: SheetBlock, words: Words): BlockContent[] {
 
 /** The number is text: a list would count for itself, and knows no `3b`. */
 function rowNodes(row: Row, words: Words): BlockContent[] {
-  const number: PhrasingContent[] = [
-    text(`${BOX} `),
-    {type: 'strong', children: [text(row.number)]},
-    text(' '),
-  ];
+  const number = [text(`${BOX} `), strong(row.number), text(' ')];
   const below: ListItem[] = [
-    ...entryLines(row.entries, words).map(line),
-    ...row.holds.map(({name, by}) => line(`${words.hold}: ${name} (${by ?? words.witnessedBy}) ${BLANK}`)),
+    ...entryLines(row.entries, words).map(listLine),
+    ...row.holds.flatMap((hold) => holdLines(hold, words).map(listLine)),
   ];
-  const sub = row.rows.map((one) => item(rowNodes(one, words)));
+  const sub = row.rows.map((one) => listItem(rowNodes(one, words)));
   return [
     ...row.notices.map((notice) => noticeNode(notice, words)),
-    {type: 'paragraph', children: [...number, ...row.prose]},
+    paragraph([...number, ...row.prose]),
     ...row.more.flatMap((block) => blockNodes(block, words)),
     ...(below.length === 0 ? [] : [bullets(below)]),
     ...(row.onlyIf === undefined ? [] : [paragraph(`${row.onlyIf}: ${ifNotOf(row, words)}`)]),
@@ -121,46 +141,28 @@ function rowNodes(row: Row, words: Words): BlockContent[] {
   ];
 }
 
+function holdLines({name, by, asked}: Hold, words: Words): string[] {
+  return [
+    ...(asked.length === 0 ? [] : [`${words.holdAsks}: ${boxes(asked)}`]),
+    `${words.hold}: ${name} (${by ?? words.witnessedBy}) ${BLANK}`,
+  ];
+}
+
 function noticeNode({signal, prose, hazards}: Notice, words: Words): BlockContent {
-  const word: PhrasingContent = {type: 'strong', children: [text(`${words.signals[signal]}:`)]};
+  const word = strong(`${words.signals[signal]}:`);
   const warns = hazards.length === 0 ? '' : `${hazards.join(words.and)}: `;
-  return {type: 'blockquote', children: [{type: 'paragraph', children: [word, text(` ${warns}`), ...prose]}]};
+  return {type: 'blockquote', children: [paragraph([word, text(` ${warns}`), ...prose])]};
 }
 
 function waiverNodes(waivers: readonly Waiver[], words: Words): RootContent[] {
   if (waivers.length === 0) return [];
   const lines = waivers.map(({step, finding, reason, approvedBy}) => {
     const who = approvedBy === undefined ? '' : ` (${words.approvedBy}: ${approvedBy})`;
-    return line(`${words.number} ${step}: ${finding}: ${reason}${who}`);
+    return listLine(`${words.number} ${step}: ${finding}: ${reason}${who}`);
   });
   return [heading(2, words.waivers), bullets(lines)];
 }
 
 function signature(person: string): ListItem {
-  return line(`${person}: ${BLANK}`);
-}
-
-function heading(level: number, value: string): RootContent {
-  const depths = [1, 2, 3, 4, 5, 6] as const;
-  return {type: 'heading', depth: depths[Math.min(level, 6) - 1] ?? 2, children: [text(value)]};
-}
-
-function bullets(children: ListItem[]): List {
-  return {type: 'list', ordered: false, spread: false, children};
-}
-
-function line(value: string): ListItem {
-  return item([paragraph(value)]);
-}
-
-function item(children: BlockContent[]): ListItem {
-  return {type: 'listItem', spread: false, children};
-}
-
-function paragraph(value: string): Paragraph {
-  return {type: 'paragraph', children: [text(value)]};
-}
-
-function text(value: string): {type: 'text'; value: string} {
-  return {type: 'text', value};
+  return listLine(`${person}: ${BLANK}`);
 }

@@ -2,42 +2,22 @@
 import {documentDate, type Print} from '../print/document.js';
 import type {Cover} from './model.js';
 import {frameOf} from './print.js';
+import {coverTitles} from './title-block.js';
+import {valueText} from './value.js';
 
+/** Dated by the latest of its procedures, for a cover has no date of its own and the clock must not come in. */
 export function coverPrint(cover: Cover): Print {
   const {words} = cover;
   const last = cover.procedures.map(({date}) => date).filter((date) => documentDate(date) !== null);
-  const cell = (label: string, text: string | undefined, digits: boolean) => ({
-    label,
-    text: text ?? '',
-    width: 4,
-    digits,
-  });
-  const running = {
-    left: {name: cover.shop, rest: ` · ${words.cover}`},
-    right: {name: cover.engine, rest: ` · ${cover.fingerprint}`},
-    engineNumber: cover.engineNumber,
-    job: cover.job,
-  };
   return {
     template: 'cover',
     data: {
-      ...frameOf(running, cover.paper, words),
-      title: `${words.cover} · ${cover.engine}`,
+      ...frameOf(coverTitles(cover), cover.paper, words),
       authors: [],
       date: documentDate(last.sort().at(-1) ?? ''),
-      shop: cover.shop,
-      kind: words.cover,
-      heading: cover.engine,
-      long: cover.engine.length > 60,
-      notes: cover.engineNote === undefined ? [] : [`${cover.engine}: ${cover.engineNote}`],
-      cells: [
-        cell(words.engineNumber, cover.engineNumber, false),
-        cell(words.job, cover.job, false),
-        cell(words.fingerprint, cover.fingerprint, true),
-      ],
-      thisJob: (cover.thisJob ?? []).map(({label, note, text, also}) => ({
+      thisJob: (cover.thisJob ?? []).map(({label, note, ...value}) => ({
         label,
-        value: also === undefined ? text : `${text} (${also})`,
+        value: valueText(value),
         note: note ?? '',
       })),
       procedures: cover.procedures.map(({file, ...line}) => ({

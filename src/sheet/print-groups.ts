@@ -1,14 +1,13 @@
 /** The steps of a table as groups of rows for the Typst template, each to be kept on one page. */
-
 import {ifNotOf} from './condition.js';
-import {isWide, LATER_ROUNDS, readsInColumns} from './html-entry.js';
-import {isNumbered} from './html-tightening.js';
+import {isNumbered, isWide, laterRounds, readsInColumns, secondSigner} from './layout.js';
 import type {Blanks, Entry, Row} from './model.js';
 import {printDrawing} from './print-drawing.js';
 import {linesOf} from './print-height.js';
 import {type PathOf, type PrintNode, printBlock, printNotice, printProse} from './print-prose.js';
-import {fill, type Words} from './words.js';
+import type {Words} from './words.js';
 
+/** The rows of one step. Typst parts what it likes, so what belongs together is said to. */
 export interface PrintGroup {
   readonly number: string;
   readonly prose: readonly PrintNode[];
@@ -31,7 +30,7 @@ export interface PrintGroup {
   readonly long: boolean;
 }
 
-/** `ends` is the title of the section that ends with these rows; undefined where it goes on. */
+/** `ends` is said below the last of these rows; undefined where the section goes on. */
 export function printGroups(
   rows: readonly Row[],
   ends: string | undefined,
@@ -44,7 +43,7 @@ export function printGroups(
   const last = groups.pop();
   if (last === undefined) return [];
   if (ends === undefined) return [...groups, last];
-  return [...groups, {...last, ends: ends === '' ? words.sectionDone : `${words.sectionDone}: ${ends}`}];
+  return [...groups, {...last, ends}];
 }
 
 /** Lines, of some 43 on the smaller paper, above which a group is measured. */
@@ -85,11 +84,7 @@ function groupOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): Pr
     more: row.more.map((block) => printBlock(block, pathOf)),
     beside: row.entries.filter((entry) => !isWide(entry)).map((entry) => printEntry(entry, words)),
     wide: row.entries.filter(isWide).map((entry) => printEntry(entry, words)),
-    holds: row.holds.map(({name, by, asks}) => ({
-      name,
-      asks,
-      second: by === undefined ? words.witnessedBy : fill(words.witnessedByRole, {role: by}),
-    })),
+    holds: row.holds.map((hold) => ({name: hold.name, asks: hold.asked, second: secondSigner(hold, words)})),
     long: linesOf(row) > WORTH_MEASURING,
   };
 }
@@ -105,8 +100,7 @@ function printEntry(entry: Entry, words: Words) {
 
 function printBlanks(blanks: Blanks, words: Words) {
   if (blanks.type === 'readings') {
-    const later = blanks.again ? LATER_ROUNDS.map((number) => fill(words.nextRound, {number})) : [];
-    return {...blanks, columns: readsInColumns(blanks), later};
+    return {...blanks, columns: readsInColumns(blanks), later: laterRounds(blanks, words)};
   }
   if (blanks.type !== 'tightening') return blanks;
   const {drawing, ...rest} = blanks;

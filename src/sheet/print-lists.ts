@@ -1,6 +1,7 @@
 /** The before-you-start lists as tables of the Typst template. */
 import type {Before, Value} from './model.js';
 import {runs} from './step-runs.js';
+import {valueText} from './value.js';
 import {fill, type Words} from './words.js';
 
 /** A text, or a name with details in smaller type below it. */
@@ -48,7 +49,7 @@ function consumableList({consumables}: Before, words: Words): PrintList {
     rows: consumables.map(({names, hazards, cure, steps}) => [
       names.join(words.or),
       hazards.join(words.and) || '–',
-      cure === undefined ? '–' : bothOf(cure),
+      cure === undefined ? '–' : valueText(cure),
       runs(steps).join(', '),
     ]),
   };
@@ -72,8 +73,4 @@ function partLists({parts, newParts}: Before, words: Words): PrintList[] {
     ]),
   });
   return [listOf(words.parts, parts), listOf(words.newParts, newParts)];
-}
-
-function bothOf({text, also}: Value): string {
-  return also === undefined ? text : `${text} (${also})`;
 }

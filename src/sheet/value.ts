@@ -7,6 +7,11 @@ import type {Context} from './context.js';
 import type {Value} from './model.js';
 import type {Words} from './words.js';
 
+/** A value as one text, the other system in brackets: "1.2 in (30 mm)". */
+export function valueText({text, also}: Value): string {
+  return also === undefined ? text : `${text} (${also})`;
+}
+
 /** The amount in the shop's system, with the other one beside it where the two differ. */
 export function printed(amount: Amount, context: Shown): Value {
   return bothSystems(amount, amount, context);

@@ -112,7 +112,7 @@ install-order camshaft: camshaft goes in before bearings, which must be in first
       'is tight and not locked yet',
       'install: bearings; measure: play; check: turns; record: number; torque: studs; witness: signed; install: camshaft; lock: studs; install: lid; install: gear; install: loner',
       `
-install-order camshaft: camshaft goes in before studs, which must be torqued first
+install-order camshaft: camshaft goes in before studs, which must be locked first
   see engine.yaml:8: camshaft comes after studs`,
     ],
     [
@@ -281,8 +281,6 @@ describe('a lid of which the specification says little', () => {
       'is put on',
       'install: lid; torque: lid-bolts',
       `
-wrong-kind lid: ledge is a joint where a part, a fit, a check, a hold point, a mark or a fastener is due
-  see engine.yaml:12: ledge is here
 unknown-item lid: nothing is called led; did you mean lid?
   fix: Write lid: "lid" for "led"
 spec-silent walls: walls does not say its assembly; write assembly: clean, dry, lubed or unknown
@@ -298,8 +296,6 @@ left-unsealed ledge: ledge is never made up with its seal
       'is put on before its joint is made up',
       'clean: ledge; install: lid; torque: lid-bolts; seal: ledge with paper-gasket',
       `
-wrong-kind lid: ledge is a joint where a part, a fit, a check, a hold point, a mark or a fastener is due
-  see engine.yaml:12: ledge is here
 unknown-item lid: nothing is called led; did you mean lid?
   fix: Write lid: "lid" for "led"
 spec-silent walls: walls does not say its assembly; write assembly: clean, dry, lubed or unknown
@@ -308,7 +304,7 @@ unknown-item lid-bolts: nothing is called lidd; did you mean lid?
   fix: Write lid: "lid" for "lidd"
 clean-first edge: edge is not clean when lid closes it, and goes together clean
   see engine.yaml:10: edge is specified here
-install-order lid: lid goes in before ledge, which must be done first
+install-order lid: lid goes in before ledge, which must be sealed first
   see engine.yaml:7: lid comes after ledge
 install-order ledge: ledge is not made up when lid closes it
   see engine.yaml:12: ledge is specified here`,

@@ -59,9 +59,22 @@ const PROSE = [
   'sentences',
 ].map((name) => `tests/findings/${name}.test.ts`);
 /** Stories of single jobs, each by its findings. */
-const JOBS = ['build-words', 'locks', 'over-under', 'temporary', 'witness-mark'].map(
-  (name) => `tests/findings/${name}.test.ts`,
-);
+const JOBS = [
+  'build-words',
+  'comes-first',
+  'disturbed',
+  'drain',
+  'filled-slack',
+  'left-undone',
+  'left-undone-otherwise',
+  'locks',
+  'over-under',
+  'step-unmarked',
+  'temporary',
+  'thread-hand',
+  'unasked-alteration',
+  'witness-mark',
+].map((name) => `tests/findings/${name}.test.ts`);
 const ENGINEERING = 'tests/findings/engineering.test.ts';
 
 /**
@@ -79,7 +92,7 @@ export const LEFT_OUT: readonly string[] = [
 ];
 
 export const SCOPES: readonly Scope[] = [
-  {folder: 'src/build', tests: ['tests/build', ...CASES]},
+  {folder: 'src/build', tests: ['tests/build', ...CASES, ...JOBS, 'tests/findings/memory.test.ts']},
   {
     folder: 'src/findings',
     tests: [...CASES, ...AROUND, ...PROSE, ...JOBS, 'tests/build/loops.test.ts', ENGINEERING],

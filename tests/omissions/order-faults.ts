@@ -60,6 +60,7 @@ const NEEDS: readonly (readonly [string, string])[] = [
   ['check', 'install'],
   ['measure', 'install'],
   ['torque', 'lock'],
+  ['torque', 'torque'],
   ['torque', 'measure'],
   ['seal', 'cure'],
   ['cure', 'fill'],
@@ -92,7 +93,9 @@ function depends(known: ItemRelations, a: Tag, itemA: Item, b: Tag, itemB: Item)
     return itemA.id === itemB.id ? a.verb !== b.verb : needs.some(({value}) => value === itemA.id);
   }
   if (a.verb === 'install' && itemB.kind === 'fastener')
-    return itemB.holds.some(({value}) => value === itemA.id);
+    return [...itemB.holds, ...itemB.after].some(({value}) => value === itemA.id);
+  if (a.verb === 'torque' && itemB.kind === 'fastener' && b.verb === 'torque')
+    return itemB.after.some(({value}) => value === itemA.id);
   if (a.verb === 'torque' && itemB.kind === 'fit') {
     return itemB.by === 'gauge' && (itemB.when?.tight.some(({value}) => value === itemA.id) ?? false);
   }

@@ -203,6 +203,14 @@ describe('orders', () => {
     });
   });
 
+  it('finds a part and a fastener that wait for each other', () => {
+    const [problem] = expectMarked({
+      engine:
+        'parts: {pin: {after: [«spec-contradiction|bolt»]}}\nfasteners: {bolt: {after: [pin], torque: snug, threads: dry, lock: wire}}\n',
+    });
+    expect(problem?.says).toBe('no part of the circle can be the first: pin after bolt after pin');
+  });
+
   it('takes a trial fit for no circle', () => {
     readClean({
       engine: 'parts: {caps: {after: [gap]}}\nfits: {gap: {limits: 1–2 mm, when: {installed: [caps]}}}\n',

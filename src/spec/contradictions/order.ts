@@ -1,8 +1,8 @@
-/** Orders that cannot be followed: parts that wait for each other, joints closed from outside, tightening orders. */
+/** Orders that cannot be followed: items that wait for each other, joints closed from outside, tightening orders. */
 import type {Problem} from '../../text/problem.js';
 import type {Where} from '../../text/source.js';
 import {itemsOfKind, placesOf} from '../items.js';
-import type {Fastener, Item, Located, Part, Specification} from '../model.js';
+import type {Fastener, Item, ItemKind, Located, Part, Specification} from '../model.js';
 import {contradiction} from './contradiction.js';
 
 type Spec = Pick<Specification, 'items'>;
@@ -19,17 +19,31 @@ export function orderContradictions(spec: Spec): Problem[] {
 }
 
 /**
- * Parts that come after each other in a circle, each circle once. A part may well come after a fit that is measured
- * with it in place: that is a trial fit, and no circle.
+ * Items that come after each other in a circle, each circle once: parts and fasteners, and of what is made with them in,
+ * checks, systems and hold points. A part may well come after a fit or a check that is made with it in place: that is a
+ * trial fit, and no circle.
  */
 function circles(spec: Spec): Problem[] {
   const waiting = new Map<string, readonly Located<string>[]>();
-  for (const part of itemsOfKind(spec, 'part')) {
-    const after = part.after.filter(({value}) => spec.items.get(value)?.kind === 'part');
-    if (after.length > 0) waiting.set(part.id, after);
+  for (const kinds of [FITTED, MADE]) {
+    for (const item of spec.items.values()) {
+      const after = kinds.has(item.kind) ? firstsOf(item) : [];
+      const held = after.filter(({value}) => kinds.has(spec.items.get(value)?.kind));
+      if (held.length > 0) waiting.set(item.id, held);
+    }
   }
   release(waiting);
   return circlesIn(waiting).flatMap(circleProblem);
+}
+
+type Kinds = ReadonlySet<ItemKind | undefined>;
+
+const FITTED: Kinds = new Set(['part', 'fastener'] as const);
+const MADE: Kinds = new Set(['check', 'system', 'hold-point'] as const);
+
+function firstsOf(item: Item): readonly Located<string>[] {
+  if (item.kind === 'hold-point') return item.asks;
+  return 'after' in item ? item.after : [];
 }
 
 /** What is there from the start is not put in for a while. */
@@ -39,7 +53,7 @@ function stayFaults(part: Part): Problem[] {
 }
 
 /**
- * Takes out every part that waits for none that waits (topological order, A. B. Kahn, Comm. ACM 5 (1962) 558; from
+ * Takes out everything that waits for none that waits (topological order, A. B. Kahn, Comm. ACM 5 (1962) 558; from
  * memory). What is left hangs on a circle; a search for circles alone would take too long in a book of strangers.
  */
 function release(waiting: Map<string, readonly Located<string>[]>): void {
@@ -72,7 +86,7 @@ interface Link {
 }
 
 /**
- * Every part left waits for one that is left, so going on from any must come round. Of a part's ways only the first
+ * Whatever is left waits for one that is left, so going on from any must come round. Of its ways only the first
  * is followed: of circles that share parts some show only once the others are cut.
  */
 function circlesIn(waiting: ReadonlyMap<string, readonly Located<string>[]>): Link[][] {
