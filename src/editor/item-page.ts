@@ -22,6 +22,7 @@ const FIELDS: {readonly [K in ItemKind]: (item: ItemOf<K>, spec: Specification) 
     ...(item.quantity > 1 ? [line('quantity', String(item.quantity))] : []),
     ...named('closes', item.closes),
     ...named('comes after', item.after),
+    ...named('blocks', item.blocks),
     ...named('needs', item.alterations),
     ...named('with', item.using),
     ...flags({

@@ -209,6 +209,12 @@ describe('hover', () => {
     for (const line of lines) expect(text).toContain(`- ${line}`);
   });
 
+  it('of a locking pin: what it blocks', () => {
+    const view = viewOf(STEPS, ENGINE.replace('parts:\n', 'parts:\n  pin: {blocks: [main-caps]}\n'));
+    const text = hover(view, 'engine.yaml', offsetIn(view, 'engine.yaml', 'pin:', 1))?.markdown;
+    expect(text).toContain('- blocks: main-caps');
+  });
+
   it('of an item in engine.yaml: its whole life', () => {
     expect(told('cap-bolts:', 1, 'engine.yaml')).toContain('step 7 of caps.md: locked');
   });
