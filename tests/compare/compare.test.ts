@@ -15,6 +15,7 @@ it('the book of these tests is clean', () => {
 it('a book and itself differ in nothing', () => {
   const same = compared(made(), made());
   expect(said(same)).toEqual([]);
+  expect(same.steps.length).toBeGreaterThan(0);
   expect(same.steps.every(({before, now, moved}) => before && now && !moved)).toBe(true);
 });
 
