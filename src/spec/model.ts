@@ -391,6 +391,8 @@ export interface Specification {
   /** The YAML texts that were read, by file name. */
   readonly files: ReadonlyMap<string, Source>;
   readonly problems: readonly Problem[];
+  /** Second keys of one name in a section: what these items are called is not known. */
+  readonly writtenOver?: readonly {readonly kind: ItemKind; readonly where: Where}[];
   /** A file of it could not be read whole: what it seems to lack may well be written, so nothing is judged by it. */
   readonly broken?: true;
 }
