@@ -1,4 +1,4 @@
-/** Something goes in, on or off, or is tightened, checked or filled, in the wrong order: before what must precede it, twice over, or without what it holds. */
+/** Something goes in, on or off, or is tightened, locked, checked or filled, in the wrong order: before what must precede it, twice over, or without what it holds. */
 
 import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
@@ -9,13 +9,13 @@ import {awaited, reportEarly, saysOnce} from './comes-first.js';
 import type {Context, FindingKind} from './model.js';
 import {about, agreeing, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 import {stillDone} from './still-done.js';
-import {tightenedEarly} from './tightened-early.js';
+import {lockedEarly, tightenedEarly} from './tightened-early.js';
 
 export const installOrder: FindingKind = {
   name: 'install-order',
   group: 'order',
   severity: 'error',
-  summary: 'Something goes in, or is tightened, checked or filled, before what must come first',
+  summary: 'Something goes in, or is tightened, locked, checked or filled, before what must come first',
   why: 'What was forgotten behind a part that is already in means taking it out again, or leaving it forgotten.',
   source: 'common practice, no source',
   example: {
@@ -49,6 +49,7 @@ parts:
       nothingHeld(action, context);
       tightenedEarly(action, context);
     },
+    lock: lockedEarly,
     measure: stillCovered,
     check(action, context) {
       reportEarly(
