@@ -7,7 +7,7 @@ import {formatAmount} from '../quantity/format.js';
 import type {Joint} from '../spec/model.js';
 import {cureOf} from './curing.js';
 import type {FindingKind} from './model.js';
-import {about, itemAt, specified} from './phrase.js';
+import {about, inNumber, itemAt, specified} from './phrase.js';
 
 export const cureShort: FindingKind = {
   name: 'cure-short',
@@ -48,7 +48,7 @@ joints:
           const asked = formatAmount(needs.cure);
           report({
             where: whereIn(action.step, clause.valueSpan),
-            message: `${itemAt(joint, [place])} is left to cure for ${formatAmount(stated)}, and ${needs.sealant.id} needs ${asked}`,
+            message: `${itemAt(joint, [place])} ${inNumber(joint, '[is|are] left')} to cure for ${formatAmount(stated)}, and ${needs.sealant.id} needs ${asked}`,
             ...about(joint, [place]),
             related: [specified(needs.sealant)],
             fix: {

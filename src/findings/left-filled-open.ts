@@ -3,7 +3,7 @@ import type {Action} from '../build/program.js';
 import {placesOf} from '../spec/items.js';
 import {isDone, verbFor} from './done.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
+import {about, inNumber, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 
 export const leftFilledOpen: FindingKind = {
   name: 'left-filled-open',
@@ -48,7 +48,7 @@ function judge(action: Action, id: string, {book, state, does, report}: Context)
   const fact = closer.kind === 'joint' ? 'sealed' : 'installed';
   report({
     where: tagWhere(action),
-    message: `${action.item.id} is filled while ${itemAt(closer, open)} is ${closer.kind === 'joint' ? 'open' : 'out'}`,
+    message: `${action.item.id} is filled while ${itemAt(closer, open)} ${inNumber(closer, '[is|are]')} ${closer.kind === 'joint' ? 'open' : 'out'}`,
     ...about(action.item, []),
     story: storyOf(open.map((place) => state.get(fact, closer.id, place))),
     related: [specified(closer)],

@@ -1,7 +1,7 @@
 /** A gauging strip is read after it was taken away. */
 import {stepName} from '../build/tell.js';
 import type {FindingKind} from './model.js';
-import {about, itemAt, storyOf, tagWhere} from './phrase.js';
+import {about, inNumber, itemAt, storyOf, tagWhere} from './phrase.js';
 import {numbered, STRIP_ENGINE, STRIP_STEPS} from './strip-example.js';
 
 export const measuredTooLate: FindingKind = {
@@ -33,7 +33,7 @@ export const measuredTooLate: FindingKind = {
       if (gone.length === 0 || undone === undefined) return;
       report({
         where: tagWhere(action),
-        message: `${itemAt(item, gone)} is read after its strip was taken away at ${stepName(undone.step, step)}`,
+        message: `${itemAt(item, gone)} ${inNumber(item, '[is read after its strip was|are read after their strip was]')} taken away at ${stepName(undone.step, step)}`,
         ...about(item, gone),
         story: storyOf(gone.map((place) => state.get('strip', item.id, place))),
       });
