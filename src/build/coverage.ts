@@ -1,5 +1,4 @@
 /** For every item and place of the specification, which steps deal with it. */
-import {placesOf} from '../spec/items.js';
 import type {Item} from '../spec/model.js';
 import {isTemporary} from '../spec/temporary.js';
 import type {FactKind} from './facts.js';
@@ -38,7 +37,7 @@ export function coverage(run: Ledger): Row[] {
   return [...lives(run).values()].flatMap(({item, turns, end}) => {
     const due = isTemporary(item, run.relations.spec) ? [] : dueOf(item);
     if (due.length === 0) return [];
-    return placesOf(item).map((place) => ({
+    return [...end].map(([place, held]) => ({
       item,
       place,
       steps: new Map(
@@ -49,7 +48,7 @@ export function coverage(run: Ledger): Row[] {
             .map(({action}) => action.step),
         ]),
       ),
-      due: new Map(due.map((kind) => [kind, end.get(place)?.includes(kind) ?? false])),
+      due: new Map(due.map((kind) => [kind, held.includes(kind)])),
     }));
   });
 }

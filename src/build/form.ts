@@ -80,6 +80,8 @@ export interface ReadingBox extends BoxBase {
   readonly figures?: number;
   /** How far the gauge may be out, plus or minus, in `unit`; half its resolution at the least where it is known. */
   readonly doubt?: number;
+  /** It can be no less than nought: a length with an upper limit alone. */
+  readonly fromNought?: true;
 }
 
 /** A stamped number or another line to write on. */

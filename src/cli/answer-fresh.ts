@@ -11,6 +11,7 @@ import type {Answer, AnswerOptions, BookReport} from './answer.js';
 import {findingJson} from './finding-json.js';
 import {faultJson, type HouseFaultJson} from './house-faults.js';
 
+/** An answer, and how long it holds while no file changes. */
 export interface FreshAnswer {
   readonly answer: Answer;
   /** By the calendar it holds up to this ISO 8601 date; always, where there is none. */

@@ -27,6 +27,7 @@ export interface BookReport {
   readonly findings: readonly FindingJson[];
 }
 
+/** All that outlives a book when it has been checked. */
 export interface Answer {
   /** Several where a book was asked about once for each of its jobs, none where it lacks the job or is only a base. */
   readonly reports: readonly BookReport[];

@@ -1,7 +1,9 @@
 /** The result of a check over several books, and its form as lines for people and editors. */
+import {counted} from '../text/counted.js';
 import {printable} from '../text/printable.js';
 import type {BookReport, FindingJson} from './answer.js';
 import type {CheckJson} from './check-shape.js';
+import {placeText} from './place-text.js';
 
 type SummaryJson = CheckJson['summary'];
 
@@ -47,15 +49,11 @@ export function findingsText(findings: readonly FindingJson[]): string {
 function findingText(finding: FindingJson): string {
   const {name, severity, message, story, related, fix} = finding;
   const lines = [
-    `${lead(finding)}: ${severity}: ${printable(message)}  [${name}]`,
-    ...[...story, ...related].map((one) => `    ${lead(one)}: ${printable(one.message)}`),
+    `${placeText(finding)}: ${severity}: ${printable(message)}  [${name}]`,
+    ...[...story, ...related].map((one) => `    ${placeText(one)}: ${printable(one.message)}`),
     ...(fix ? [`    can be mended: ${printable(fix.title)}`] : []),
   ];
   return lines.join('\n');
-}
-
-function lead({file, line, column}: {readonly file: string; readonly line: number; readonly column: number}) {
-  return `${printable(file)}:${line}:${column}`;
 }
 
 export function sumsText(summary: SummaryJson): string {
@@ -92,8 +90,3 @@ function allBut(uncovered: readonly string[]): string {
 }
 
 const MOST_NAMED = 3;
-
-/** `1 step`, `2 steps`. */
-export function counted(count: number, word: string, several = `${word}s`): string {
-  return `${count} ${count === 1 ? word : several}`;
-}

@@ -1,5 +1,6 @@
 /** The shape of `wmark check --as json`, from which `schemas/check.schema.json` is made. */
 import * as z from 'zod';
+import {jsonSchema} from '../spec/shapes/json-schema.js';
 
 export const count = z.int().min(0);
 const number = z.int().min(1);
@@ -78,6 +79,7 @@ const slice = z
   })
   .describe('of `--slice` only: what `wmark merge` needs to put slices together');
 
+/** Public: who reads the report relies on it, so a change that takes anything away is a new version. */
 export const checkShape = z.strictObject({
   summary: z.strictObject({
     books: count,
@@ -105,6 +107,5 @@ export type CheckJson = z.infer<typeof checkShape>;
 
 /** The schema, a JSON Schema of the 2020-12 draft. */
 export function checkSchema(): object {
-  const {$schema, ...rest} = z.toJSONSchema(checkShape, {target: 'draft-2020-12'});
-  return {$schema, title: 'What `wmark check --as json` prints', ...rest};
+  return jsonSchema(checkShape, 'What `wmark check --as json` prints');
 }

@@ -2,6 +2,7 @@
 import type {Book} from '../build/book.js';
 import {COVERED, type Covered, type Row, type TemporaryRow} from '../build/coverage.js';
 import type {StepRef} from '../build/program.js';
+import {inColumns} from '../text/columns.js';
 import {printable} from '../text/printable.js';
 
 export type CoverageForm = 'text' | 'markdown' | 'json' | 'html';
@@ -29,6 +30,7 @@ export interface TemporaryJson {
   readonly out: readonly string[];
 }
 
+/** One book. The JSON of `wmark coverage` is a list of these. */
 export interface CoverageJson {
   readonly file: string;
   readonly engine: string;
@@ -148,16 +150,8 @@ export function coverageText(table: CoverageJson): string {
     ['item', 'place', ...columns.map((kind) => COLUMN[kind])],
     ...rows.map(({item, place, cells}) => [item, place, ...columns.map((kind) => cellText(cells[kind]))]),
   ].map((line) => line.map(printable));
-  const widths =
-    lines[0]?.map((_, column) => Math.max(...lines.map((line) => line[column]?.length ?? 0))) ?? [];
-  const body = lines.map((line) =>
-    line
-      .map((cell, column) => cell.padEnd(widths[column] ?? 0))
-      .join('  ')
-      .trimEnd(),
-  );
   const head = `${printable(table.engine)} (${printable(table.file)})`;
-  return [head, ...body, ...temporaryText(table), sums(table), ''].join('\n');
+  return [head, ...inColumns(lines), ...temporaryText(table), sums(table), ''].join('\n');
 }
 
 /** A line that names what is temporary, where anything is. */

@@ -1,5 +1,4 @@
 /** `wmark coverage`: for every item and place of the specification, the steps that deal with it. */
-
 import {coverage as coverageOf, temporaries} from '../build/coverage.js';
 import {forJob} from '../build/for-job.js';
 import {ledger} from '../build/ledger.js';

@@ -8,6 +8,7 @@ import type {Figure, Row, Sheet, SheetBlock} from '../sheet/model.js';
 import {liesBelow, truePath} from './names.js';
 import {nearPicture} from './near-picture.js';
 
+/** Where the pictures of one procedure may lie. */
 export interface PictureBounds {
   /** Path of the procedure, to which its pictures are relative. */
   readonly procedure: string;
@@ -15,6 +16,7 @@ export interface PictureBounds {
   readonly shopFolder: string;
 }
 
+/** A sheet that needs no file beside it. */
 export interface Embedded {
   readonly sheet: Sheet;
   /** Those that were put in, as they stand in the sheet. */

@@ -2,6 +2,7 @@
 import type {Dimension} from '../quantity/model.js';
 import type {ItemKind} from '../spec/model.js';
 
+/** In the order in which help and completion list them: about that of the work. */
 export const VERBS = [
   'clean',
   'inspect',
@@ -96,6 +97,12 @@ export type TargetOf<V extends Verb> = Extract<(typeof SPECS)[V]['targets'][numb
 /** Everything that holds for the tags of a verb. */
 export function tagSpec(verb: Verb): VerbSpec {
   return SPECS[verb];
+}
+
+/** What the ids may name that stand in the clause; nothing where it takes none. */
+export function namedKinds(verb: Verb, word: ClauseWord): readonly NamedKind[] {
+  const spec = tagSpec(verb).clauses[word];
+  return spec?.type === 'ids' ? spec.kinds : [];
 }
 
 /** True for a word that is a verb as it stands. */

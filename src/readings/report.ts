@@ -24,6 +24,7 @@ export const REMARK_NAMES = [
   'same-hand',
   'signed-early',
   'signed-ahead',
+  'no-initials',
   'written-over',
   'reworked',
   'gauge-due',

@@ -9,7 +9,7 @@ import {specifiedAmount} from './clauses.js';
 import {type Context, nameOf, placesOfUse, spaced, subjectOf, type Use, usesOf} from './context.js';
 import {placesDrawing} from './drawing.js';
 import {factsOf} from './facts.js';
-import {doubtOf, inFigures} from './gauge.js';
+import {doubtOf, inFigures} from './gauge-doubt.js';
 import {placeKeys} from './keys.js';
 import type {Blanks, Entry, ReadingBlanks} from './model.js';
 import {tighteningBlanks} from './tightening.js';
@@ -152,7 +152,7 @@ export function readingKeys(use: Turn, step: Step, context: Context): readonly s
   return blanks?.type === 'readings' ? blanks.keys : [];
 }
 
-type Bounds = Pick<ReadingBlanks, 'least' | 'most' | 'figures' | 'doubt'>;
+type Bounds = Pick<ReadingBlanks, 'least' | 'most' | 'figures' | 'doubt' | 'fromNought'>;
 
 /** A single value has no limits that a reading could be judged by. */
 function boundsOf(limits: Amount, use: Use, context: Context): Bounds {
@@ -166,7 +166,13 @@ function boundsOf(limits: Amount, use: Use, context: Context): Bounds {
     ...(high === undefined ? {} : {most: inFigures(convert(high, within).value)}),
     ...(figures === undefined ? {} : {figures}),
     ...(doubt === undefined ? {} : {doubt}),
+    ...(isFromNought(low, high) ? {fromNought: true} : {}),
   };
+}
+
+/** A length that is bounded above alone is a run-out, a taper or a gap; what may go below nought has two limits. */
+function isFromNought(low: Quantity | undefined, high: Quantity | undefined): boolean {
+  return low === undefined && high?.unit.dimension === 'length' && high.value >= 0;
 }
 
 /** A nought at the end of a limit says how finely it is meant, and is lost in a number. */

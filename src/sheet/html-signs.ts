@@ -2,7 +2,7 @@
 import type {Element} from 'hast';
 import {h} from 'hastscript';
 import {ticksNode} from './html-entry.js';
-import {box, type Filled, line} from './html-parts.js';
+import {box, type Filled, line, underHeads} from './html-parts.js';
 import type {CLOSING} from './keys.js';
 import {secondSigner} from './layout.js';
 import type {Hold, Waiver} from './model.js';
@@ -43,6 +43,7 @@ interface Signer extends Filled {
   readonly person: string;
 }
 
+/** What is let stand in spite of a finding, with who answers for it; a line to sign on where nobody is named yet. */
 export function waiverTable(
   waivers: readonly (Waiver & {readonly procedure?: number})[],
   words: Words,
@@ -61,14 +62,15 @@ export function waiverTable(
       ),
       h(
         'tbody',
-        waivers.map(({procedure, step, finding, reason, approvedBy}) =>
-          h('tr', [
+        waivers.map(({procedure, step, finding, reason, approvedBy}) => {
+          const row = h('tr', [
             h('th.number', {scope: 'row'}, procedure === undefined ? step : `${procedure} · ${step}`),
             h('td', finding),
             h('td', reason),
             h('td', approvedBy ?? line()),
-          ]),
-        ),
+          ]);
+          return underHeads(row, titles);
+        }),
       ),
     ]),
   ]);

@@ -1,6 +1,7 @@
 /** How many lines a step may take on paper, rather too many than too few: it says which are worth measuring. */
 import type {Blanks, Entry, Row, SheetBlock} from './model.js';
 
+/** An estimate: measuring every step would take longer than setting all of them. */
 export function linesOf({prose, notices, entries, more, holds}: Row): number {
   return (
     charactersOf(prose) / NARROW +

@@ -2,7 +2,6 @@
  * Holds a YAML tree against the shape of its file, and says of every misfit where it stands, what is due there
  * and what was likely meant.
  */
-
 import type * as z from 'zod';
 import {addAll} from '../text/add-all.js';
 import {alternatives} from '../text/alternatives.js';

@@ -1,4 +1,5 @@
 /** One engine on the stand, read from jobs/NUMBER.yaml against the specification of its engine. */
+
 import type {Amount} from '../quantity/model.js';
 import {readAmount} from '../quantity/parse.js';
 import {alternatives} from '../text/alternatives.js';
@@ -110,7 +111,7 @@ function byItem<T>(
 function isItem({spec, problems}: JobReader, {key, keyWhere}: Entry, kinds: readonly ItemKind[]): boolean {
   const item = spec.items.get(key);
   if (item !== undefined && kinds.includes(item.kind)) return true;
-  const due = kinds.map((kind) => KIND_SAYS[kind]).join(' or ');
+  const due = alternatives(kinds.map((kind) => KIND_SAYS[kind]));
   const fitting = [...spec.items.values()].filter(({kind}) => kinds.includes(kind)).map(({id}) => id);
   const near = nearName(key, fitting, problems.length);
   problems.push({

@@ -28,6 +28,7 @@ export interface YamlCaps {
   readonly depth: number;
 }
 
+/** More than any book needs: a text that is larger or deeper is no book, or an attack. */
 export const BOOK_CAPS: YamlCaps = {size: 1024 * 1024, depth: 64};
 
 export interface YamlReading {

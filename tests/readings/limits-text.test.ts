@@ -1,7 +1,7 @@
 /** Limits in a build report have the figures of the specification: a nought at the end says how finely one is meant. */
 import {expect, test} from 'vitest';
 import {askedOfBook} from '../../src/host/asked-of-build.js';
-import {limitsText} from '../../src/readings/remark.js';
+import {limitsText} from '../../src/readings/figures.js';
 import {reportText} from '../../src/readings/text.js';
 import {ENGLISH} from '../../src/readings/words.js';
 import {book} from '../help/example.js';
