@@ -476,7 +476,7 @@ describe('a substitute is altered', () => {
       findings
         .filter(({name}) => name === 'barred-tool')
         .map(({message, where}) => `${where.file}: ${message}`),
-    ).toEqual(['jobs/1.yaml: shells is worked on with steel-hammer, which is barred there: it burrs']);
+    ).toEqual(['jobs/1.yaml: shells are worked on with steel-hammer, which is barred there: it burrs']);
   });
 
   it('with its text, tools, notes and hazards, and in the job’s own file', () => {
