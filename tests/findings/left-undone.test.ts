@@ -16,10 +16,7 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
     ],
     [
       ['- lube: lip with assembly-lube'],
-      [
-        'lube-first: lip ends the build without assembly-lube @ 1 lip',
-        '  see: lip, lip is specified here',
-      ],
+      ['lube-first: lip ends the build without assembly-lube @ 1 lip', '  see: lip, lip is specified here'],
     ],
     [
       ['- install: shaft'],
@@ -309,10 +306,7 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
     ],
     [
       ['+ clean: lip'],
-      [
-        'lube-first: lip ends the build without assembly-lube @ 21 lip',
-        '  see: lip, lip is specified here',
-      ],
+      ['lube-first: lip ends the build without assembly-lube @ 21 lip', '  see: lip, lip is specified here'],
     ],
     [
       ['+ renew: shaft'],
@@ -393,10 +387,7 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
     ],
     [
       ['lube: lip with assembly-lube => lube: lip with engine-oil'],
-      [
-        'lube-first: lip ends the build without assembly-lube @ 2 lip',
-        '  see: lip, lip is specified here',
-      ],
+      ['lube-first: lip ends the build without assembly-lube @ 2 lip', '  see: lip, lip is specified here'],
     ],
     [['lube: lip with assembly-lube => lube: lip'], []],
     [['witness: closed by "shop lead" => witness: closed'], []],
