@@ -201,7 +201,8 @@ function scalarText(value: Node | undefined): string {
   return value !== undefined && isScalar(value) ? value.text : '';
 }
 
-function problem(path: Path, rest: Omit<Problem, 'name'>): Problem {
+/** A problem of the value at a path, with the item that it stands in. */
+export function problem(path: Path, rest: Omit<Problem, 'name'>): Problem {
   const [section, id] = path;
   const isItem = typeof id === 'string' && path.length > 2 && section !== 'shop' && section !== 'engine';
   return {name: 'spec-form', ...rest, ...(isItem && section !== 'severity' && {item: id})};
