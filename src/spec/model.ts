@@ -71,6 +71,8 @@ export interface Part extends ItemBase {
   readonly given: boolean;
   /** It goes in for a while only, and is out again at the end. */
   readonly temporary: boolean;
+  /** Shafts that cannot be turned while it is in: a locking pin. */
+  readonly blocks: readonly Located<string>[];
   /** It must be renewed before every lasting install. */
   readonly singleUse: boolean;
   /** It has run before: inspected before it goes in. */
