@@ -260,7 +260,7 @@ approved: J. Orrin
     procedure: `1. Wipe the seats. \`clean: plug-seats\`
 2. 🔨 Drive in the plugs. \`install: core-plugs\` \`waive: clean-frist by R. Tamsin because they are new\`
 `,
-    says: [`8:57 the waiver names clean-frist, which is not a finding`],
+    says: [`8:57 the waiver names clean-frist, which is not a finding; did you mean clean-first?`],
   },
   {
     finding: 'caution-missing',
