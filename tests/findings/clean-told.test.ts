@@ -110,6 +110,8 @@ describe('shells that need what nobody specified', () => {
       `
 unknown-item shells: nothing is called grind-lp; did you mean grind-lip?
   fix: Write grind-lip: "grind-lip" for "grind-lp"
+spec-silent grind-lip: grind-lip is an alteration of shells that nothing asks for and no step makes; write alterations: [grind-lip] beside shells or a substitute of it, or take it out
+  see engine.yaml:7: shells is specified here
 alter-first shells: shells goes in without grind-lp
   see engine.yaml:7: shells needs grind-lp`,
     ],
