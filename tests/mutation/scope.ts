@@ -69,6 +69,7 @@ const JOBS = [
   'left-undone-otherwise',
   'locks',
   'over-under',
+  'soiled',
   'step-unmarked',
   'temporary',
   'thread-hand',
