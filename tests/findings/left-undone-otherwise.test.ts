@@ -224,8 +224,6 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
       [
         'left-slack: nut ends the build slack: no step torques it @ 20 nut',
         '  see: nut, nut must be torqued',
-        '  fix: Write the missing step: torque nut',
-        '    20 / 21. Tighten the nut. `torque: nut to 10 lbf·ft`',
       ],
     ],
   ],
