@@ -31,11 +31,15 @@ const PROSE = [
 const JOBS = [
   'build-words',
   'drain',
+  'fasteners-told',
   'left-undone',
   'left-undone-otherwise',
   'locks',
+  'missing-mended',
   'over-under',
+  'step-prose',
   'temporary',
+  'ways-told',
   'witness-mark',
 ].map((name) => `tests/findings/${name}.test.ts`);
 const ENGINEERING = 'tests/findings/engineering.test.ts';
