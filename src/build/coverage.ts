@@ -53,6 +53,25 @@ export function coverage(run: Ledger): Row[] {
   });
 }
 
+/** What is on the engine for a while only: it must be off at the end, and so is no cell of the table. */
+export interface TemporaryRow {
+  readonly item: Item;
+  /** Steps that put it on or take it off, in build order. */
+  readonly on: readonly StepRef[];
+  readonly off: readonly StepRef[];
+}
+
+/** In the order of the specification, those too that no step deals with. */
+export function temporaries(run: Ledger): TemporaryRow[] {
+  return [...lives(run).values()].flatMap(({item, turns}) => {
+    if (!isTemporary(item, run.relations.spec)) return [];
+    const kind = item.kind === 'part' ? 'installed' : 'tight';
+    const steps = (holds: boolean) =>
+      turns.filter((turn) => turn.kind === kind && turn.holds === holds).map(({action}) => action.step);
+    return [{item, on: steps(true), off: steps(false)}];
+  });
+}
+
 function dueOf(item: Item): readonly Covered[] {
   switch (item.kind) {
     case 'part':

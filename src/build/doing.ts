@@ -54,6 +54,7 @@ const WITNESSED: ReadonlySet<FactKind> = new Set([
   'locked',
   'striped',
   'measured',
+  'checked',
   'sealed',
   'filled',
 ]);

@@ -8,6 +8,7 @@ import type {Verb} from '../procedure/verbs.js';
 import {placesOf} from '../spec/items.js';
 import {locksOf} from '../spec/locks.js';
 import type {Fastener, Item} from '../spec/model.js';
+import {disturb} from './disturbed.js';
 import {type Doing, setAll, setOwn, undo, undoAll, undoOwn} from './doing.js';
 import type {Detail} from './facts.js';
 import {goesOnFirst, lockedWith, lockKindOf} from './locks.js';
@@ -20,7 +21,9 @@ type Effect = (doing: Doing) => void;
 
 /** Changes the state as the action does. */
 export function apply(action: Action, state: State, known: Relations): void {
-  EFFECTS[action.verb]?.({action, state, relations: known, spec: known.spec});
+  const doing = {action, state, relations: known, spec: known.spec};
+  EFFECTS[action.verb]?.(doing);
+  disturb(doing);
 }
 
 const EFFECTS: {readonly [verb in Verb]?: Effect} = {

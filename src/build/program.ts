@@ -51,6 +51,8 @@ export interface Node {
 /** `if: x is out`, or one side of that: the steps below are done only then. */
 export interface Branch {
   readonly item: Item;
+  /** Whose readings decide: all that the item has where the tag names none. */
+  readonly places: readonly string[];
   readonly is: BranchState;
   readonly tag: Tag;
 }
@@ -194,7 +196,9 @@ class PartReader implements Part {
     if (named === undefined) return undefined;
     const {tag, target} = named;
     const item = this.#resolve(step, target, ['fit', 'check'], 'if');
-    return item && {item, is: branchState(tag), tag};
+    if (item === undefined) return undefined;
+    const places = this.#places(step, target, item);
+    return {item, places: places.length === 0 ? placesOf(item) : places, is: branchState(tag), tag};
   }
 
   #repeat(step: StepRef, ids: ReadonlySet<string>): {id: string; tag: Tag} | undefined {

@@ -31,6 +31,8 @@ export interface ItemRelations {
   readonly closed: ReadonlyMap<string, readonly (Surface | Joint)[]>;
   /** By surface or joint: the parts that close it. */
   readonly closers: ReadonlyMap<string, readonly Part[]>;
+  /** By fastener or part: the readings that count no longer once it is moved. */
+  readonly disturbs: ReadonlyMap<string, readonly (Fit | Check)[]>;
   /** By any item: the hold points that ask for it. */
   readonly askedBy: ReadonlyMap<string, readonly HoldPoint[]>;
   /** By joint: the systems that put it under load. */
@@ -78,6 +80,7 @@ export function relations(spec: Specification): ItemRelations {
     stripsUnder: gather(fits, ({by, when}) => (by === 'strip' ? values(when?.tight ?? []) : [])),
     closed: new Map(parts.map((part) => [part.id, closedOf(spec, part)])),
     closers: gather(parts, ({closes}) => values(closes)),
+    disturbs: gather([...fits, ...kinds.checks], ({disturbedBy}) => values(disturbedBy)),
     askedBy: gather(holdPoints, ({asks}) => values(asks)),
     loadedBy: gather(systems, ({joints}) => values(joints)),
   };

@@ -157,13 +157,22 @@ function bearingOn(item: Item): readonly string[] {
     case 'fastener':
       return ids(item.holds, item.after);
     case 'fit':
-      return ids(item.between, item.taperOf, item.outOfRoundOf, item.when?.installed, item.when?.tight);
+      return ids(
+        item.between,
+        item.taperOf,
+        item.outOfRoundOf,
+        item.disturbedBy,
+        item.when?.installed,
+        item.when?.tight,
+      );
     case 'mark':
       return ids(item.matches);
     case 'hold-point':
       return ids(item.asks);
+    case 'check':
+      return ids(item.after, item.disturbedBy);
     case 'system':
-      return ids(item.joints, item.closedBy);
+      return ids(item.joints, item.closedBy, item.after);
     default:
       return [];
   }

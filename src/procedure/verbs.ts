@@ -2,6 +2,7 @@
 import type {Dimension} from '../quantity/model.js';
 import type {ItemKind} from '../spec/model.js';
 
+/** In the order in which help and completion list them: about that of the work. */
 export const VERBS = [
   'clean',
   'inspect',
@@ -124,7 +125,7 @@ const CLAUSES: ReadonlySet<string> = new Set(CLAUSE_WORDS);
 const tools = ids(['tool', 'consumable'], 'the tool it is done with');
 const reason: ClauseSpec = {type: 'text', says: 'the reason, to the end of the tag'};
 const person: ClauseSpec = {type: 'text', says: 'who does it, by role or name'};
-const limits: ClauseSpec = {type: 'amount', says: 'the limits that the reading must lie within'};
+const limits = {type: 'amount', says: 'the limits that the reading must lie within'} as const;
 const defects: ClauseSpec = {type: 'text', says: 'what to look for'};
 
 function ids(kinds: readonly NamedKind[], says: string): ClauseSpec {
@@ -149,7 +150,7 @@ const SPECS = {
   measure: {
     says: 'the fit has been read with a gauge, against its limits',
     targets: ['fit'],
-    clauses: {with: materials('the gauging strip'), using: tools, within: limits},
+    clauses: {with: materials('the gauging strip'), using: tools, within: {...limits, due: 'length'}},
   },
   lay: {
     says: 'a gauging strip lies in the fit, dry',

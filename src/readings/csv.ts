@@ -21,6 +21,8 @@ const COLUMNS = [
   'verdict',
   'by',
   'at',
+  'accepted by',
+  'because',
 ] as const;
 
 /** A header line first. */
@@ -42,5 +44,6 @@ function fieldsOf(build: BuildReport, line: ReadingLine, round: Round | undefine
   return [
     ...[engine, nameOfBuild(build), job, engineNumber, sheet, step, item, name, place, round?.round],
     ...[round?.number ?? round?.value, unit, least, most, verdict, round?.by, round?.at],
+    ...[round?.accepted?.by, round?.accepted?.because],
   ];
 }

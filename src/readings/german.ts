@@ -24,6 +24,7 @@ export const GERMAN: ReportWords = {
     sheets: {one: '{count} Blatt', many: '{count} Blättern'},
     builds: {one: '{count} Montage', many: '{count} Montagen'},
     errors: {one: '{count} Fehler', many: '{count} Fehler'},
+    accepted: {one: '{count} so angenommen', many: '{count} so angenommen'},
     warnings: {one: '{count} Warnung', many: '{count} Warnungen'},
   },
   key: 'In den Zeichnungen liegt eine Scheibe innerhalb der Grenzwerte, eine offene Raute nahe an einem, ein Kreuz außerhalb; kleine Zeichen sind frühere Messungen. Das graue Band liegt zwischen den Grenzwerten. An seinen dunklen Rändern liegt ein Messwert nahe am Grenzwert: um weniger, als das Messmittel abweichen kann, oder, wo das nicht bekannt ist, im letzten Zehntel der Toleranz. Messwerte sind, was eingetragen wurde: Eine Zeichnung ist nicht besser als das Messmittel.',
@@ -60,7 +61,7 @@ export const GERMAN: ReportWords = {
   overwritten: '{value} ({by}, überschrieben)',
   states: {
     out: 'außerhalb',
-    unreadable: 'keine Zahl',
+    unreadable: 'kein Messwert',
     missing: 'fehlt',
     open: 'noch offen',
     near: 'nahe am Grenzwert',
@@ -68,6 +69,7 @@ export const GERMAN: ReportWords = {
     unjudged: 'ohne Grenzwerte',
     'not-called-for': 'nicht verlangt',
   },
+  outAccepted: 'außerhalb, so angenommen',
   drawing: 'Zeichnung der Messungen von {name}; die Tabelle sagt dasselbe in Worten',
 
   worked: 'Aus Maßen errechnet',
@@ -133,6 +135,7 @@ export const GERMAN: ReportWords = {
     under: 'unter den Grenzwerten, {limits}',
     accepted: '{read}; {beyond}; angenommen von {by}, {at}, weil „{because}“',
     unreadable: '„{value}“ ist keine Zahl ({by}, {at}); noch einmal messen oder die Zahl allein schreiben',
+    belowNought: '{value} ist weniger als null, was es nicht sein kann ({by}, {at}); noch einmal messen',
     nearTenth:
       '{read} liegt im letzten Zehntel von {limits}, und wie weit das Messmittel abweichen kann, ist nicht bekannt; noch einmal mit einem messen, von dem es bekannt ist',
     nearDoubt:
@@ -164,6 +167,7 @@ export const GERMAN: ReportWords = {
     atSteps: {one: 'in Schritt {steps}', many: 'in den Schritten {steps}'},
     signedEarly: 'unterschrieben von {by}, {at}, bevor {steps} alles vorlag',
     signedAhead: 'unterschrieben von {by}, {at}, bevor {steps} alles vorlag, weil „{reason}“',
+    noInitials: '„{by}“ steht, wo ein Kürzel stehen muss (ein bis fünf Buchstaben, kein Leerzeichen) {steps}',
     signedOver: 'unterschrieben von {by}, {at}, über Werte außerhalb der Grenzwerte: {readings}',
     readingAt: 'Schritt {step} ({label})',
     readingAtPlace: 'Schritt {step}, {place} ({label})',

@@ -8,14 +8,15 @@ import {dueOf} from './due.js';
 import {boxesOf} from './judge-boxes.js';
 import {chainRemarks} from './judge-chain.js';
 import {cureRemarks} from './judge-cures.js';
+import {initialsRemarks} from './judge-initials.js';
 import {orderRemarks} from './judge-order.js';
 import {readingRemarks} from './judge-readings.js';
 import {signaturesOf} from './judge-signatures.js';
 import {LANGUAGES} from './languages.js';
+import {readingLines} from './reading-lines.js';
 import type {SheetRecord} from './record.js';
 import {inOrder, remark} from './remark.js';
 import type {BuildReport, ReadingLine, Remark, SheetLine, Signature, WaiverLine} from './report.js';
-import {readingLines} from './rounds.js';
 import {isAnswered, unrolled} from './unrolled.js';
 import type {ReportWords} from './words.js';
 import {workedOut} from './worked.js';
@@ -36,9 +37,11 @@ export interface JudgeOptions {
   readonly evenIfChanged?: boolean | undefined;
 }
 
+/** In the language of the shop of the book that is asked for. Never throws on what a record holds. */
 export function judgeBuild(build: Build, asked: Asked, options: JudgeOptions = {}): BuildReport {
   const {engine, job, engineNumber, files} = build;
   const words = LANGUAGES[asked.spec.shop.language];
+  // Whoever works at the last sheet has passed all the others, whether or not they were recorded.
   const last = asked.sheets.at(-1)?.form.procedure;
   const isLastBegun = build.sheets.some(({procedure}) => procedure === last);
   const judged = [
@@ -139,6 +142,7 @@ function judgeSheet(
       ...cureRemarks(asked, answers, words),
       ...boxes.remarks,
       ...signatures.remarks,
+      ...initialsRemarks(asked, record.entries, words),
       ...orderRemarks(form, answers, words),
       ...chain,
     ],

@@ -1,6 +1,6 @@
 /** The readings that stand out of their limits: neither read again within them, nor stood by by anybody. */
 import type {Box, Form, ReadingBox} from '../build/form.js';
-import {readingNumber} from './number.js';
+import {numberIn} from './reading-number.js';
 import {type Answers, acceptedBy, verdictAt} from './unrolled.js';
 
 /** Those of an unrolled form, in the order of the page. The last reading of an item at a place counts, wherever it is asked for. */
@@ -8,7 +8,7 @@ export function standingOut({boxes}: Form, answers: Answers): ReadingBox[] {
   const last = new Map<string, {readonly box: ReadingBox; readonly index: number}>();
   for (const box of boxes) {
     const now = box.kind === 'reading' ? answers.get(box.key)?.now : undefined;
-    if (box.kind !== 'reading' || now === undefined || readingNumber(now.value) === undefined) continue;
+    if (box.kind !== 'reading' || now === undefined || numberIn(now.value, box) === undefined) continue;
     const key = JSON.stringify([box.item, box.place]);
     if ((last.get(key)?.index ?? -1) < now.index) last.set(key, {box, index: now.index});
   }

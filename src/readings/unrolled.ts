@@ -5,11 +5,13 @@
 import type {AcceptBox, Box, Form, HoldBox, ReadingBox} from '../build/form.js';
 import type {BranchState} from '../procedure/verbs.js';
 import type {Answer} from './answers.js';
-import {readingNumber} from './number.js';
+import {numberIn} from './reading-number.js';
 import {sideOf, type Verdict, verdictOf} from './verdict.js';
 
+/** By the key of the box, that of its round. */
 export type Answers = ReadonlyMap<string, Answer>;
 
+/** From 1; a box of the first round names none. */
 export function roundOf({round = 1}: Pick<Box, 'round'>): number {
   return round;
 }
@@ -69,13 +71,13 @@ function loopsOf(boxes: readonly Box[]) {
 
 /** What stands of a reading; undefined where there is none, or no limits. */
 export function verdictAt(box: ReadingBox, answers: Answers): Verdict | undefined {
-  const number = readingNumber(answers.get(box.key)?.now?.value ?? '');
+  const number = numberIn(answers.get(box.key)?.now?.value ?? '', box);
   return number === undefined ? undefined : verdictOf(number, box);
 }
 
 /** Whether the reading is out, on the side that a branch speaks of. */
 export function isOutAs(is: BranchState, box: ReadingBox, answers: Answers): boolean {
-  const number = readingNumber(answers.get(box.key)?.now?.value ?? '');
+  const number = numberIn(answers.get(box.key)?.now?.value ?? '', box);
   const side = number === undefined ? undefined : sideOf(number, box);
   return side !== undefined && (is === 'out' || is === side);
 }

@@ -39,6 +39,7 @@ export const ENGLISH = {
     sheets: {one: '{count} sheet', many: '{count} sheets'},
     builds: {one: '{count} build', many: '{count} builds'},
     errors: {one: '{count} error', many: '{count} errors'},
+    accepted: {one: '{count} accepted as it is', many: '{count} accepted as they are'},
     warnings: {one: '{count} warning', many: '{count} warnings'},
   },
   key: 'In the drawings a disc is within its limits, an open diamond near one, a cross outside; small marks are earlier readings. The grey band lies between the limits. In its dark edges a reading is near a limit: by less than the gauge may be out or, where that is not known, in the last tenth of the tolerance. Readings are what was entered: a drawing is no better than the gauge.',
@@ -76,7 +77,7 @@ export const ENGLISH = {
   overwritten: '{value} ({by}, written over)',
   states: {
     out: 'out',
-    unreadable: 'no number',
+    unreadable: 'no reading',
     missing: 'missing',
     open: 'still open',
     near: 'near a limit',
@@ -84,6 +85,7 @@ export const ENGLISH = {
     unjudged: 'no limits',
     'not-called-for': 'not called for',
   },
+  outAccepted: 'out, accepted as it is',
   drawing: 'Drawing of the readings of {name}, which the table says in words',
 
   worked: 'Worked out from sizes',
@@ -151,6 +153,7 @@ export const ENGLISH = {
     under: 'under its limits, {limits}',
     accepted: '{read}; {beyond}; accepted by {by}, {at}, because “{because}”',
     unreadable: '"{value}" is no number ({by}, {at}); read it again, or write the number alone',
+    belowNought: '{value} is less than nought, which it cannot be ({by}, {at}); read it again',
     nearTenth:
       '{read} is in the last tenth of {limits}, and how far its gauge may be out is not known; read it again with a gauge that is known',
     nearDoubt:
@@ -181,6 +184,7 @@ export const ENGLISH = {
     atSteps: {one: 'at step {steps}', many: 'at steps {steps}'},
     signedEarly: 'signed by {by} on {at} before everything was there {steps}',
     signedAhead: 'signed by {by} on {at} before everything was there {steps}, because “{reason}”',
+    noInitials: '“{by}” stands where initials must (one to five letters, no blanks) {steps}',
     signedOver: 'signed by {by} on {at} over what is out of its limits: {readings}',
     readingAt: 'step {step} ({label})',
     readingAtPlace: 'step {step}, {place} ({label})',

@@ -2,7 +2,7 @@
 import type {Element} from 'hast';
 import {h} from 'hastscript';
 import {paperPage} from './html-paper.js';
-import {box, valueNodes} from './html-parts.js';
+import {box, underHeads, valueNodes} from './html-parts.js';
 import {closing, waiverTable} from './html-signs.js';
 import {sheetHeader} from './html-title-block.js';
 import type {Cover, CoverLine, Fact} from './model.js';
@@ -54,13 +54,17 @@ function procedureTable(lines: readonly CoverLine[], words: Words): Element {
     column(words.holds, 'few'),
     column(words.sheetSigned, 'sign'),
   ];
-  return section({id: 'contents', title: words.contents, columns}, lines.map(lineRow));
+  const {sheetNumber, revision, steps, holds} = words;
+  const heads = ['', sheetNumber, '', revision, steps, holds];
+  const rows = lines.map((line) => underHeads(lineRow(line), heads));
+  return section({id: 'contents', title: words.contents, columns}, rows);
 }
 
 function lineRow({number, title, revision, date, steps, holds, file}: CoverLine): Element {
   return h('tr', [
     h('td', box('small')),
     h('td', String(number)),
+    // Sheets lie in the same folder, wherever that is taken.
     h('th', {scope: 'row'}, h('a', {href: `${encodeURIComponent(file)}.html`}, title)),
     h('td', [revision, h('span.also-line.date', date)]),
     h('td', String(steps)),
@@ -76,21 +80,23 @@ function holdTable({holds, words}: Cover): Element {
     column(words.hold),
     column(words.sheetSigned, 'sign'),
   ];
-  const rows = holds.map(({procedure, step, name, by}) =>
-    h('tr', [
+  const rows = holds.map(({procedure, step, name, by}) => {
+    const row = h('tr', [
       h('td', box('small')),
       h('td.number', `${procedure} · ${step}`),
       h('th', {scope: 'row'}, by === undefined ? name : `${name} (${by})`),
       h('td.sign'),
-    ]),
-  );
+    ]);
+    return underHeads(row, ['', words.sheetAndStep]);
+  });
   return section({id: 'holds', title: words.holds, columns}, rows);
 }
 
 function sourceTable({sources, words}: Cover): Element {
-  const rows = sources.map(({title, date, note}) =>
-    h('tr', [h('th', {scope: 'row'}, title), h('td.date', date ?? '–'), h('td', note ?? '–')]),
-  );
+  const rows = sources.map(({title, date, note}) => {
+    const row = h('tr', [h('th', {scope: 'row'}, title), h('td.date', date ?? '–'), h('td', note ?? '–')]);
+    return underHeads(row, ['', words.date, words.note]);
+  });
   const columns = [column(words.name), column(words.date, 'dated'), column(words.note)];
   return section({id: 'sources', title: words.sources, columns}, rows);
 }

@@ -3,13 +3,13 @@ import type {Element, ElementContent} from 'hast';
 import {h} from 'hastscript';
 import {placeItems} from './drawing-text.js';
 import {drawingNode} from './html-drawing.js';
-import {box, valueNodes} from './html-parts.js';
+import {box, underHeads, valueNodes} from './html-parts.js';
 import {beforeKey} from './keys.js';
 import type {Before, ConsumableLine, PartLine, PlaceNames, ToolLine} from './model.js';
 import {runs} from './step-runs.js';
 import {fill, type Words} from './words.js';
 
-/** All lists that hold anything; a procedure that needs nothing says so. */
+/** All lists that hold anything; a procedure that needs nothing says so, lest a list be taken for forgotten. */
 export function beforeSection(before: Before, words: Words): Element {
   const lists = [
     listOf('tools', words.tools, before.tools, toolColumns(words), words),
@@ -65,11 +65,12 @@ function listOf<Line>(
 
 function lineRow<Line>(line: Line, columns: readonly Column<Line>[], key: string): Element {
   const [first, ...others] = columns;
-  return h('tr', [
+  const row = h('tr', [
     h('td', box('small', key)),
     ...(first === undefined ? [] : [h('th', {scope: 'row'}, first.cell(line))]),
     ...others.map(({cell}) => h('td', cell(line))),
   ]);
+  return underHeads(row, ['', '', ...others.map(({title}) => title)]);
 }
 
 function toolColumns(words: Words): Column<ToolLine>[] {

@@ -28,6 +28,7 @@ export function line(kind: 'name' | 'date' = 'name', filled: Filled = {}): Eleme
   return h('span', {className, ariaHidden: 'true', dataBox, dataBy, dataAt});
 }
 
+/** The keys by which the script of a tablet finds the place. */
 export interface Filled {
   /** The key of the box that it is. */
   readonly box?: string | undefined;
@@ -36,6 +37,7 @@ export interface Filled {
   readonly at?: string | undefined;
 }
 
+/** A frame for a reading. */
 export function blank(key?: string): Element {
   return h('span.blank', {ariaHidden: 'true', dataBox: key});
 }
@@ -56,4 +58,17 @@ export function whole(text: string): ElementContent {
 
 function plain(value: string): ElementContent {
   return {type: 'text', value};
+}
+
+/**
+ * A row whose cells carry the headings of their columns, which a narrow screen shows in front of each; an empty heading
+ * for a cell that says by itself what it is.
+ */
+export function underHeads(row: Element, heads: readonly string[]): Element {
+  const children = row.children.map((cell, at) => {
+    const head = heads[at] ?? '';
+    const isCell = cell.type === 'element' && head !== '';
+    return isCell ? {...cell, properties: {...cell.properties, dataHead: head}} : cell;
+  });
+  return {...row, children};
 }

@@ -3,10 +3,10 @@ import type {Element, ElementContent} from 'hast';
 import {h} from 'hastscript';
 import type {Paper} from '../spec/model.js';
 import {paperPage} from './html-paper.js';
-import {valueNodes} from './html-parts.js';
+import {underHeads, valueNodes} from './html-parts.js';
 import {titleBlock} from './html-title-block.js';
-import type {BookLists} from './list-model.js';
-import {type ListColumn, type ListName, type ListTable, listTables} from './list-tables.js';
+import type {BookLists, ListName} from './list-model.js';
+import {type ListColumn, type ListTable, listTables} from './list-tables.js';
 import type {Value} from './model.js';
 import {listsBlock, listsTitles} from './title-block.js';
 
@@ -78,13 +78,15 @@ function tableNode({name, title, columns, rows, notes}: ListTable, {at: book, of
 
 function record(row: readonly Value[], shown: readonly Shown[], details: readonly Shown[]): Element {
   const below = detailLine(details, row);
-  return h('tbody.record', [
-    h(
-      'tr',
-      shown.map(({at}, index) =>
-        index === 0 ? h('th', {scope: 'row'}, nodesOf(row[at])) : h('td', nodesOf(row[at])),
-      ),
+  const cells = h(
+    'tr',
+    shown.map(({at}, index) =>
+      index === 0 ? h('th', {scope: 'row'}, nodesOf(row[at])) : h('td', nodesOf(row[at])),
     ),
+  );
+  const heads = shown.map(({column}, index) => (index === 0 ? '' : column.title));
+  return h('tbody.record', [
+    underHeads(cells, heads),
     ...(below.length === 0 ? [] : [h('tr.more', h('td', {colSpan: shown.length}, below))]),
   ]);
 }

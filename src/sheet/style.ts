@@ -36,12 +36,10 @@ ul.plain .d2 { margin-left: 10mm; }
 h1 { font-size: 23pt; letter-spacing: -0.01em; }
 h1.long { font-size: 16pt; }
 .stripe { position: absolute; left: 6.5mm; top: -2.6mm; width: 3.2mm; height: 17mm; background: var(--mark); transform: skewX(-16deg); border-radius: 0.6mm; }
-.cells { display: grid; grid-template-columns: repeat(12, 1fr); margin: 0; border-top: 1.2pt solid var(--ink); }
+.cells { display: grid; grid-template-columns: repeat(12, 1fr); margin: 0; border-top: 1.2pt solid var(--ink); overflow: hidden; }
 .cells > div { grid-column: span 3; padding: 1.2mm 2.5mm 1.5mm; border-left: 0.5pt solid var(--rule); border-bottom: 0.5pt solid var(--rule); margin: 0 0 -0.5pt -0.5pt; min-height: 13mm; }
-.cells > .w2 { grid-column: span 2; }
 .cells > .w4 { grid-column: span 4; }
 .cells > .w6 { grid-column: span 6; }
-.cells { overflow: hidden; }
 .cells dt { font-size: 10pt; }
 .cells dd { margin: 0; font-weight: 700; }
 .cells dd.print { font-family: var(--mono); letter-spacing: 0.04em; }
@@ -151,9 +149,8 @@ thead { display: table-header-group; break-inside: avoid; }
 .drawn { display: flex; gap: 4mm 6mm; align-items: center; flex-wrap: wrap; margin: 1.5mm 0; break-inside: avoid; }
 .drawn svg { flex: none; max-width: 100%; }
 .drawn ul { padding: 0; margin: 0; list-style: none; }
-.order-list { display: flex; flex-wrap: wrap; gap: 0.3mm 4mm; margin: 0 0 1.5mm; padding: 0; list-style: none; }
+.order-list { columns: 2; column-gap: 4mm; flex: 1; margin: 0; padding: 0; list-style: none; font-size: 10.5pt; }
 .order-list b { display: inline-block; min-width: 5.5mm; }
-.order-list { display: block; columns: 2; column-gap: 4mm; flex: 1; margin: 0; font-size: 10.5pt; }
 .tighten figure .order-list li { padding-left: 6mm; text-indent: -6mm; break-inside: avoid; }
 .tighten figure .order-list b { text-indent: 0; min-width: 6mm; }
 .passes { width: 100%; border-top: 0.5pt solid var(--rule); }
@@ -192,7 +189,7 @@ svg text { font-family: var(--sans); }
 .hold .hold-title { margin: 0 0 1.2mm; font-size: 13pt; font-weight: 700; }
 .hold .hold-title .word { background: var(--ink); color: #fff; padding: 0.4mm 2.2mm; margin-right: 2mm; text-transform: uppercase; letter-spacing: 0.05em; }
 .hold p { margin: 0 0 1.2mm; }
-.hold .ticks { margin-bottom: 2mm; }
+.hold .ticks { display: grid; grid-template-columns: repeat(auto-fit, minmax(65mm, 1fr)); margin-bottom: 2mm; }
 .signs { display: grid; grid-template-columns: 1fr 1fr; gap: 3mm 6mm; margin: 0; }
 .signs > div { display: flex; flex-direction: column; justify-content: flex-end; }
 .signs dt { font-size: 10pt; }
@@ -222,20 +219,30 @@ svg text { font-family: var(--sans); }
 }
 @media screen and (max-width: 640px) {
   body { padding: 3mm; }
-  .cells > div, .cells > .w2, .cells > .w4, .cells > .w6 { grid-column: span 6; min-height: 0; }
+  .cells > div, .cells > .w4, .cells > .w6 { grid-column: span 6; min-height: 0; }
   .block-top { padding: 3mm 3mm 3mm 12mm; gap: 2mm; flex-wrap: wrap; }
   .block-top > div { flex: 1 1 100%; }
   .block .kind { text-align: left; }
   h1 { font-size: 18pt; }
-  .rows, .rows > tbody:not([hidden]), .rows > tbody > tr:not([hidden]), .rows > tbody > tr > td, .list, .list tbody, .list tr { display: block; width: auto; }
+  .rows, .rows > tbody:not([hidden]), .rows > tbody > tr:not([hidden]), .rows > tbody > tr > td, .list, .list tbody { display: block; width: auto; }
   .rows > colgroup, .rows > thead, .list thead { display: none; }
   .rows > tbody > tr.main:not([hidden]) { display: grid; grid-template-columns: auto auto 1fr; align-items: center; }
   .rows > tbody > tr.main > .what, .rows > tbody > tr.main > .values { grid-column: 1 / -1; border: 0; }
   .rows > tbody > tr.main > .initials { grid-row: 1; grid-column: 3; border: 0; }
   .rows > tbody > tr.main > .what { padding-top: 0; }
-  .list tr { padding: 1mm 0; border-bottom: 0.5pt solid var(--rule); }
-  .list th, .list td, .list .box-cell { display: inline-block; width: auto; border: 0; padding: 0.5mm 1.5mm; vertical-align: middle; }
-  .list tbody th { width: calc(100% - 20mm); }
+  .list tbody tr { display: flex; flex-wrap: wrap; align-items: baseline; padding: 1mm 0; border-bottom: 0.5pt solid var(--rule); }
+  .list tbody th, .list td, .list td.number { display: block; width: auto; border: 0; padding: 0.5mm 1.5mm; }
+  .list tbody th { flex: 1 1 100%; }
+  .list.job tbody th { flex: 0 1 45%; width: auto; }
+  .list.job td { flex: 1 1 45%; }
+  .list.of-tools tbody th, .list.of-parts tbody th, .list.of-new-parts tbody th, .list.of-consumables tbody th, .list.of-time tbody th { width: auto; }
+  .list tbody.record tr:not(:last-child) { padding-bottom: 0; border: 0; }
+  .list .record tr:last-child > * { border: 0; }
+  .list td:has(.box) { align-self: center; }
+  .list td:has(.box) + th { flex: 1 1 calc(100% - 20mm); align-self: center; }
+  .list td:has(.box) + td + th { flex-basis: 50%; }
+  .list td:empty { display: none; }
+  .list [data-head]::before { content: attr(data-head) ": "; font-size: 10pt; font-weight: 400; }
   .tighten .passes, .passes tbody, .passes tr, .passes th, .passes td { display: block; width: auto; }
   .passes th { border: 0; padding-bottom: 0; }
   .tighten figure svg, .drawn svg { max-width: 100%; height: auto; }

@@ -21,6 +21,9 @@ input.written { width: 100%; border: 0; border-bottom: 0.8pt solid var(--rule); 
 .verdict.out, .verdict.refused { border: 1.8pt solid var(--ink); padding: 0.6mm 1.4mm; font-weight: 800; font-size: 13pt; }
 .verdict.out svg { width: 7mm; height: 7mm; }
 .rounds { white-space: normal; }
+span.blank { font: 700 11.5pt/7mm var(--sans); text-align: center; }
+.by-round td { vertical-align: top; }
+.paper.stamp, .paper.stamp-time { max-width: 38mm; margin-top: 0.6mm; }
 .stop { margin-top: 2mm; break-inside: avoid; }
 .stop.standing { border: 3.4pt solid var(--ink); padding: 2mm 3mm; background: #fff; }
 .stop p { margin: 0 0 1.5mm; }
@@ -64,7 +67,7 @@ button.sign { font: 700 11.5pt/1.2 var(--sans); }
   .t-fold { display: block; margin: 1.5mm 0 0; }
   tbody[hidden] { display: none; }
   /* Blanks of later rounds are for paper: here each round has boxes of its own. */
-  .later { display: none; }
+  .later, .paper { display: none; }
   dialog { border: 1.8pt solid var(--ink); padding: 5mm; max-width: 120mm; font: inherit; color: inherit; }
   dialog h2 { margin: 0 0 2mm; }
   dialog label { display: block; font-weight: 700; margin-top: 2mm; }
@@ -92,6 +95,6 @@ button.sign { font: 700 11.5pt/1.2 var(--sans); }
   tbody[hidden] { display: table-row-group !important; }
   button.sign { border: 0; border-bottom: 0.8pt solid var(--ink); background: none; padding: 0; flex: 1; min-height: 8mm; text-align: left; }
   button.sign.unsigned { font-size: 0; }
-  dialog, .stop button, .field button { display: none; }
+  dialog, .stop button, .field button, .by-round .read { display: none; }
 }
 `;

@@ -55,7 +55,7 @@ export async function write(page: Page, shown: Shown): Promise<void> {
 
 /** What is typed, as it is written down. */
 export function typedInto(box: Box, text: string): ReturnType<typeof typedTime> {
-  if (box.kind === 'reading') return typedReading(text, box.unit);
+  if (box.kind === 'reading') return typedReading(text, box);
   if (box.kind === 'time') return typedTime(text, localTime(new Date().toISOString()).slice(0, 10));
   return {ok: true, value: text.trim()};
 }

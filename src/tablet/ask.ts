@@ -1,9 +1,11 @@
 /** Questions that stop everything else: whose initials, and whether a record may go. */
 /// <reference lib="dom" />
+import {isInitials} from '../readings/initials.js';
 import type {TabletWords} from '../sheet/page-data.js';
 import {make} from './dom.js';
 import {LONGEST, LONGEST_INITIALS} from './shape.js';
 
+/** What stands in the way of everything else until it is answered. */
 export interface Question {
   readonly title: string;
   readonly text: string;
@@ -27,10 +29,14 @@ export function askInitials(question: Question, words: TabletWords): Promise<str
   const label = make('label', {}, [`${words.initials} `, input]);
   return ask(question, {content: [label, fault], go: words.ok, first: input}, words, () => {
     const initials = input.value.trim();
-    const wrong = initials === '' ? words.initialsMissing : question.fault?.(initials);
+    const wrong = initialsFault(initials, question, words);
     fault.textContent = wrong ?? '';
     return wrong === undefined ? initials : undefined;
   });
+}
+
+function initialsFault(initials: string, {fault}: Question, words: TabletWords): string | undefined {
+  return isInitials(initials) ? fault?.(initials) : words.initialsMissing;
 }
 
 /** Initials and a reason; undefined where the question was turned away. */
@@ -51,8 +57,7 @@ export async function askReason(
   ];
   const given = await ask(question, {content, go, first: reason, enter: by}, words, () => {
     const initials = by.value.trim();
-    const missing = initials === '' ? words.initialsMissing : question.fault?.(initials);
-    const wrong = reason.value.trim() === '' ? words.reasonMissing : missing;
+    const wrong = reason.value.trim() === '' ? words.reasonMissing : initialsFault(initials, question, words);
     fault.textContent = wrong ?? '';
     return wrong === undefined ? initials : undefined;
   });

@@ -9,7 +9,8 @@ import type {TabletWords} from '../sheet/page-data.js';
 import {fill} from '../sheet/words.js';
 import type {Shown} from './controls.js';
 import {make, shape} from './dom.js';
-import {judged, meant, typedReading, typedTime} from './judge.js';
+import {judged, meant, type Typed, typedReading, typedTime} from './judge.js';
+import {paintColumns, type ReadRound} from './paper-rounds.js';
 import type {Session} from './session.js';
 
 /** How a box stands in the round that the work has come to, with the rounds before it. */
@@ -41,6 +42,7 @@ export function stateOf({box, now, before, since}: Painted): string {
   return JSON.stringify([box.key, now?.index, since?.index, before.map(({said}) => said.index)]);
 }
 
+/** Touches only what says something else now: a control with the focus stays as it is. */
 export function paint(shown: Shown, painted: Painted, words: TabletWords): void {
   const {control, stamps} = shown;
   const {box, now, before} = painted;
@@ -50,6 +52,7 @@ export function paint(shown: Shown, painted: Painted, words: TabletWords): void 
     paintVerdict(shown, painted, now?.value ?? '', words);
     const rounds = control.closest('.read')?.querySelector('.rounds');
     rounds?.replaceChildren(...before.map(({round, said}) => roundNode(round, `${said.value} (${said.by})`)));
+    if (box.kind === 'reading') paintColumns(control, roundsRead(painted, words), roundOf(box));
   } else if (control.className.startsWith('sign')) paintSignature(box, control, now, words);
   else {
     control.setAttribute('aria-checked', String(now !== undefined));
@@ -59,6 +62,20 @@ export function paint(shown: Shown, painted: Painted, words: TabletWords): void 
     paintStamp(element, says, now);
     if (says === 'both') paintRounds(element, painted, words);
   }
+}
+
+/** What was read in each round, with what it is worth. */
+function roundsRead({box, now, before}: Painted, words: TabletWords): ReadRound[] {
+  const all = now === undefined ? before : [...before, {round: roundOf(box), said: now}];
+  return all.map(({round, said: {value, by}}) => {
+    const says = verdictOn({box}, value, words);
+    return {
+      round,
+      value,
+      note: [...(says === undefined ? [] : [says.text]), `(${by})`].join(' '),
+      isOut: says?.state === 'out',
+    };
+  });
 }
 
 /** A small box has no room for who did the rounds before: the last of them stands in its corner, and in its name. */
@@ -103,6 +120,8 @@ interface Verdict {
   readonly text: string;
 }
 
+type Refused = Extract<Typed, {readonly ok: false}>;
+
 /** In words; undefined where there is nothing to say. */
 export function verdictOn(
   {box, since}: Pick<Painted, 'box' | 'since'>,
@@ -112,11 +131,8 @@ export function verdictOn(
   if (box.kind === 'line') return verdictOnLine(box.expected, text, words);
   if (box.kind === 'time') return verdictOnTime(box, since, text, words);
   if (box.kind !== 'reading') return undefined;
-  const typed = typedReading(text, box.unit);
-  if (!typed.ok) {
-    const says = typed.why === 'comma' ? words.comma : words.noNumber;
-    return {state: 'refused', text: fill(says, {unit: box.unit === '' ? '' : ` (${box.unit})`})};
-  }
+  const typed = typedReading(text, box);
+  if (!typed.ok) return {state: 'refused', text: refusedText(typed.why, box.unit, words)};
   const says = judged(typed.value, box);
   if (says === undefined || says.verdict === 'unjudged') return undefined;
   if (says.verdict === 'in') return {state: 'in', text: words.within};
@@ -128,6 +144,16 @@ export function verdictOn(
   const near = fill(words.nearDoubt, {doubt: box.doubt ?? 0, unit: box.unit});
   return {state: 'near', text: says.why === 'doubt' ? near : words.nearTenth};
 }
+
+function refusedText(why: Refused['why'], unit: string, words: TabletWords): string {
+  if (why === 'comma') return words.comma;
+  if (why === 'nought') return words.belowNought;
+  const example = EXAMPLES[unit] ?? '2.5';
+  return fill(words.noNumber, {unit: unit === '' ? '' : ` (${unit})`, example});
+}
+
+/** How a reading looks in its unit. */
+const EXAMPLES: Readonly<Record<string, string>> = {in: '0.0025', mm: '0.06'};
 
 /** What is left too short a time is said; nobody can see it from the joint. */
 function verdictOnTime(

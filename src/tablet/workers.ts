@@ -1,15 +1,16 @@
 /** Whose initials an answer gets: those of whoever works, asked for once, or of the second person at a hold point. */
 import type {Box} from '../build/form.js';
+import {isInitials} from '../readings/initials.js';
 import type {TabletWords} from '../sheet/page-data.js';
 import {fill} from '../sheet/words.js';
 import {askInitials} from './ask.js';
 import {type Refusal, refusal, signedWith} from './hands.js';
 import type {Session} from './session.js';
-import {LONGEST_INITIALS} from './shape.js';
 import type {Storage} from './store.js';
 
 const WHO = 'witness-mark who';
 
+/** Lives as long as the page, and remembers who works for as long as the window is open. */
 export class Workers {
   readonly #session: Session;
   readonly #words: TabletWords;
@@ -22,7 +23,8 @@ export class Workers {
     this.#session = session;
     this.#words = words;
     this.#memory = memory;
-    this.#who = memory?.getItem(WHO)?.trim().slice(0, LONGEST_INITIALS) || undefined;
+    const who = memory?.getItem(WHO)?.trim() ?? '';
+    this.#who = isInitials(who) ? who : undefined;
   }
 
   get who(): string | undefined {

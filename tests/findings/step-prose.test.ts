@@ -89,10 +89,7 @@ describe('the paragraph of a word ends', () => {
 });
 
 it.each([
-  [
-    'of the next step',
-    '1. Turn the pump. `turn: pump`\n\n   > WARNING: Remove the key first.\n\n2. Look at it.\n',
-  ],
+  ['of the next step', '1. Turn the pump. `turn: pump`\n\n   > WARNING: Remove the key first.\n\n2. Wait.\n'],
   ['of the section', '1. Turn the pump. `turn: pump`\n\n   > WARNING: Remove the key first.\n'],
 ])('a caution below the words of a step, %s, commands nothing of the step', (_, text) => {
   const {findings} = check(

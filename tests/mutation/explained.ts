@@ -45,9 +45,9 @@ export const EXPLAINED: readonly Explained[] = [
   },
   {
     file: 'src/build/effects.ts',
-    line: 'EFFECTS[action.verb]?.({action, state, relations: known, spec: known.spec});',
-    code: 'EFFECTS[action.verb]?.({action, state, relations: known, spec: known.spec})',
-    becomes: 'EFFECTS[action.verb]({\n  action,\n  state,\n  relations: known,\n  spec: known.spec\n})',
+    line: 'EFFECTS[action.verb]?.(doing);',
+    code: 'EFFECTS[action.verb]?.(doing)',
+    becomes: 'EFFECTS[action.verb](doing)',
     because: 'every verb that deals with items stands in the table',
   },
   {
@@ -161,13 +161,6 @@ export const EXPLAINED: readonly Explained[] = [
     code: "next.type === 'left-out'",
     becomes: 'true',
     because: 'a block that is no gap has no options, and so not the same',
-  },
-  {
-    file: 'src/findings/commands.ts',
-    line: "if (first === undefined || last === undefined || from >= to) return '';",
-    code: 'last === undefined',
-    becomes: 'false',
-    because: 'the end is cut to the words that there are; the question is for the compiler',
   },
   {
     file: 'src/findings/sentences.ts',

@@ -1,11 +1,11 @@
 /** Every kind of remark: what brings it up, and that a good record brings up none. */
 import {describe, expect, test} from 'vitest';
 import {askedOfBook} from '../../src/host/asked-of-build.js';
-import {readAmount} from '../../src/quantity/parse.js';
 import {judgeBuild} from '../../src/readings/judge.js';
 import type {SheetRecord} from '../../src/readings/record.js';
 import {REMARK_NAMES, type RemarkName} from '../../src/readings/report.js';
 import {withEntry} from '../../src/readings/seal.js';
+import {amount} from '../help/amount.js';
 import {book} from '../help/example.js';
 import {sampleRecord, withEntries} from '../help/record.js';
 import {buildOf, judged, SMALL, SMALL_BOOK, sample, told} from './small.js';
@@ -104,6 +104,12 @@ const CASES: readonly {
     says: 'end play: 0.0076 in (AB, 2026-03-02 08:50 UTC) is within 0.004–0.008 in by less than the gauge may be out, ±0.0005 in',
   },
   {
+    name: 'no-initials',
+    record: added(['it will bed in', '4:1:rear', '0.0026'], ['it will bed in', '4:1:front', '0.0026']),
+    remarks: [`no-initials ${CRANK}`],
+    says: '“it will bed in” stands where initials must (one to five letters, no blanks) at step 4',
+  },
+  {
     name: 'unreadable',
     record: answered({'7:1': 'a bit tight'}),
     remarks: [`unreadable ${CRANK}/7`],
@@ -142,10 +148,10 @@ const CASES: readonly {
   {
     name: 'same-hand',
     record: sample({
-      by: ({kind, key}, usual) => (kind === 'hold' && key !== 'closing:checked' ? 'a. b.' : usual),
+      by: ({kind, key}, usual) => (kind === 'hold' && key !== 'closing:checked' ? 'a.b.' : usual),
     }),
     remarks: [`same-hand ${CRANK}/8`],
-    says: 'crank in: a. b. signed what a. b. did at steps 6, 7, 8; a hold point takes a second person',
+    says: 'crank in: a.b. signed what a.b. did at steps 6, 7, 8; a hold point takes a second person',
   },
   {
     name: 'signed-early',
@@ -334,11 +340,10 @@ test('clearance worked out from journal and bore', () => {
 test('readings that are no sizes work nothing out', async () => {
   const limits = (fit: string, value: string) => {
     const item = SMALL_BOOK.spec.items.get(fit);
-    const reading = readAmount(value, 'length');
-    if (item?.kind !== 'fit' || !reading.ok || item.limits === undefined) throw new Error('no such fit');
+    if (item?.kind !== 'fit' || item.limits === undefined) throw new Error('no such fit');
     const items = new Map([
       ...SMALL_BOOK.spec.items,
-      [fit, {...item, limits: {...item.limits, value: reading.amount}}],
+      [fit, {...item, limits: {...item.limits, value: amount(value, 'length')}}],
     ]);
     return {...SMALL_BOOK, spec: {...SMALL_BOOK.spec, items}};
   };
@@ -546,6 +551,33 @@ hold-points: {shown: {}, kept: {}}
         ['closing', signed],
       ]);
     });
+  });
+});
+
+describe('less than nought', () => {
+  const made = (limits: string) =>
+    book({
+      shop: 'shop: {name: Example Works, units: metric}\nsources: {house: {title: notes, note: invented}}\n',
+      engine: `fits: {run-out: {limits: ${limits}}}\n`,
+      procedures: {'p.md': '\n1. Read it. `measure: run-out`\n'},
+    });
+
+  test.each([
+    ['max 0.03 mm', '-0.01', 'unreadable', ['unreadable p/1']],
+    ['max 0.03 mm', '−0.05', 'unreadable', ['unreadable p/1']],
+    ['max 0.03 mm', '0', 'in', []],
+    ['max 0.03 mm', '0.05', 'out', ['out p/1', 'signed-over-out p']],
+    ['-0.02–0.03 mm', '-0.01', 'in', []],
+  ])('of %s: %s is %s', async (limits, value, state, names) => {
+    const asked = await askedOfBook(made(limits));
+    const answer = ({key}: {readonly key: string}, usual: string) => (key === '1:1' ? value : usual);
+    const {remarks, readings} = judged(sample({answer}, asked), {asked});
+    expect(readings[0]?.state).toBe(state);
+    expect(told(remarks)).toEqual(names);
+    if (state !== 'unreadable') return;
+    expect(remarks[0]?.message).toMatch(
+      /^run out: [−-]0\.0\d mm is less than nought, which it cannot be \(AB, /,
+    );
   });
 });
 

@@ -3,11 +3,13 @@ import fc from 'fast-check';
 import {HtmlValidate} from 'html-validate';
 import {describe, expect, test} from 'vitest';
 import {readingsCsv} from '../../src/readings/csv.js';
+import {GERMAN} from '../../src/readings/german.js';
 import {readingsHtml} from '../../src/readings/html.js';
 import type {BuildReport} from '../../src/readings/report.js';
 import {spreadOf} from '../../src/readings/spread.js';
 import {reportText} from '../../src/readings/text.js';
 import {readCsv} from '../help/csv.js';
+import {withEntries} from '../help/record.js';
 import {judged, sample} from './small.js';
 
 const ONE = judged(
@@ -71,6 +73,7 @@ describe('comma-separated values', () => {
     expect(play?.slice(4)).toEqual([
       ...['01-crank', '7', 'end-play', 'end play', '', '1', '0.0081', 'in', '0.004', '0.008', 'out', 'AB'],
       '2026-03-02T08:50:15.000Z',
+      ...['', ''],
     ]);
     expect(csv.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);
   });
@@ -78,7 +81,7 @@ describe('comma-separated values', () => {
   test('a place without a reading keeps its line', () => {
     const open = judged(sample({answer: ({key}, usual) => (key === '7:1' ? '' : usual)}));
     const line = readCsv(readingsCsv([open])).find((fields) => fields.includes('end-play'));
-    expect(line?.slice(8)).toEqual(['', '', '', 'in', '0.004', '0.008', 'missing', '', '']);
+    expect(line?.slice(8)).toEqual(['', '', '', 'in', '0.004', '0.008', 'missing', '', '', '', '']);
   });
 
   test('whatever is in a record is read back, and is no formula', () => {
@@ -129,6 +132,53 @@ function renamed(build: BuildReport, by: string, name: string): BuildReport {
   }));
   return {...build, readings};
 }
+
+/** A build whose end play is out and accepted; nothing else of it is wrong, unless `more` is. */
+function acceptedBuild(more: Readonly<Record<string, string>> = {}): BuildReport {
+  const entries = [
+    {by: 'AB', box: '7:1', value: '0.0081'},
+    {by: 'CD', box: '7:1:accepted', value: 'it is the last shim'},
+    {by: 'CD', box: '8:hold:crank-in', value: 'done'},
+    {by: 'CD', box: 'closing:checked', value: 'done'},
+  ].map((entry, at) => ({at: `2026-03-03T08:0${at}:00Z`, ...entry}));
+  return judged(withEntries(sample({answer: ({key}, usual) => more[key] ?? usual}), '01-crank', entries));
+}
+
+describe('a reading that is out and accepted', () => {
+  const build = acceptedBuild();
+
+  test('is told at the head of the build, beside what is wrong and where nothing is', () => {
+    const html = readingsHtml({builds: [build], spread: []});
+    expect(html).toContain('<td>nothing wrong; 1 accepted as it is</td>');
+    const worse = readingsHtml({builds: [acceptedBuild({'1:1': ''})], spread: []});
+    expect(worse).toContain('>1 error; 1 accepted as it is</strong>');
+    const german = readingsHtml({builds: [build], spread: []}, GERMAN);
+    expect(german).toContain('<td>nichts falsch; 1 so angenommen</td>');
+    expect(readingsHtml({builds: [OTHER], spread: []})).toContain('<td>nothing wrong</td>');
+  });
+
+  test('is told in its row', () => {
+    const row = /<td>0\.0081 in<\/td><td><strong class="bad">([^<]*)<\/strong>/;
+    expect(row.exec(readingsHtml({builds: [build], spread: []}))?.[1]).toBe('out, accepted as it is');
+    expect(row.exec(readingsHtml({builds: [build], spread: []}, GERMAN))?.[1]).toBe(
+      'außerhalb, so angenommen',
+    );
+    expect(row.exec(readingsHtml({builds: [ONE], spread: []}))?.[1]).toBe('out');
+  });
+
+  test('is told at the end of the text, and in columns of its own in CSV', () => {
+    expect(reportText({builds: [build], spread: []}).trimEnd()).toMatch(
+      /\n0 errors, 1 warning; 1 accepted as it is$/,
+    );
+    const [head, ...lines] = readCsv(readingsCsv([build]));
+    const at = head?.indexOf('accepted by') ?? -1;
+    expect(lines.find((fields) => fields.includes('0.0081'))?.slice(at)).toEqual([
+      'CD',
+      'it is the last shim',
+    ]);
+    expect(lines.find((fields) => fields.includes('clearance'))?.slice(at)).toEqual(['', '']);
+  });
+});
 
 describe('HTML', () => {
   const html = readingsHtml({builds: TWO, spread: spreadOf(TWO)});

@@ -1,16 +1,17 @@
 /** A sheet on a tablet, in a real browser: what a person does with it, and what is left of that afterwards. */
 /// <reference lib="dom" />
+
 import type {Browser} from 'playwright-core';
 import {afterAll, beforeAll, describe, expect, test} from 'vitest';
 import {RECORD} from '../../src/readings/record.js';
 import {brokenAt} from '../../src/readings/seal.js';
 import {openBrowser} from '../help/browser.js';
+import {FINGERPRINT} from '../help/sheet.js';
 import {trialBook} from '../sheet/trial.js';
 import {
   begin,
   boxOf,
   exportedFrom,
-  FINGERPRINT,
   importInto,
   initials,
   openSheet,
@@ -52,7 +53,9 @@ describe('ticks', () => {
     const {page} = await openSheet(browser, html);
     await boxOf(page, '1:done').click();
     await page.keyboard.press('Enter');
-    expect(await page.getByRole('alert').last().textContent()).toBe('Write one to 40 characters.');
+    expect(await page.getByRole('alert').last().textContent()).toBe(
+      'Write initials: one to five letters, no blanks.',
+    );
     await page.keyboard.press('Escape');
     expect(await page.getByRole('dialog').count()).toBe(0);
     expect(await boxOf(page, '1:done').getAttribute('aria-checked')).toBe('false');
@@ -112,8 +115,9 @@ describe('readings', () => {
     ['0.009', 'near', 'near the limit: in the last tenth of the tolerance'],
     ['0.0041', 'near', 'near the limit: in the last tenth of the tolerance'],
     ['0.0091', 'out', 'OUT OF LIMITS: OVER'],
-    ['-0.006', 'out', 'OUT OF LIMITS: UNDER (Is 0.006 in meant? Then write that.)'],
-    ['6.5', 'out', 'OUT OF LIMITS: OVER (Is 0.0065 in meant? Then write that.)'],
+    ['-0.006', 'out', 'OUT OF LIMITS: UNDER'],
+    ['6.5', 'out', 'OUT OF LIMITS: OVER'],
+    ['6', 'out', 'OUT OF LIMITS: OVER (Is 0.006 in meant? Then write that.)'],
     ['0,0065', 'refused', 'Not written down: write a decimal with a point, such as 2.5.'],
     ['6 thou', 'refused', 'Not written down: write a number alone (in), such as 0.0025.'],
   ])('%s is %s as it is typed, and after', async (text, state, says) => {
@@ -304,9 +308,9 @@ describe('hold points', () => {
     await begin(page, '9:done', 'JM');
     await page.getByRole('button', {name: 'Sign: bottom end closed'}).click();
     expect(await page.getByRole('dialog').textContent()).toMatch(/Open: steps 8, 9, 10, 11, 12/);
-    await signAnyway(page, 'j. m.', 'the strips are lost');
+    await signAnyway(page, 'j.m.', 'the strips are lost');
     expect(await page.getByRole('dialog').getByRole('alert').textContent()).toBe(
-      'j. m. did step 9, and cannot sign for it. A second person must.',
+      'j.m. did step 9, and cannot sign for it. A second person must.',
     );
     await initials(page, 'RT');
     const signed = page.getByRole('button', {name: /^bottom end closed: signed by RT, \d{4}-/});

@@ -4,9 +4,9 @@ import {describe, expect, test} from 'vitest';
 import type {Box, Form, HoldBox, ReadingBox} from '../../src/build/form.js';
 import {readAmount} from '../../src/quantity/parse.js';
 import {answersOf} from '../../src/readings/answers.js';
-import {progressOf} from '../../src/tablet/due.js';
 import {obstacleTo, refusal, signedWith} from '../../src/tablet/hands.js';
 import {judged, meant, typedReading, typedTime} from '../../src/tablet/judge.js';
+import {progressOf} from '../../src/tablet/progress.js';
 import {standingAfter} from '../../src/tablet/standing.js';
 
 const reading: ReadingBox = {
@@ -44,14 +44,29 @@ describe('what is typed', () => {
     ['Infinity', {ok: false, why: 'number'}],
     ['٢', {ok: false, why: 'number'}],
   ])('%j', (text, expected) => {
-    expect(typedReading(text, 'in')).toEqual(expected);
+    expect(typedReading(text, reading)).toEqual(expected);
+  });
+
+  // A run-out, a taper, a gap: no gauge reads less than nought of it.
+  test.each([
+    ['-0.002', undefined, {ok: true, value: '-0.002'}],
+    ['-0.002', true, {ok: false, why: 'nought'}],
+    ['−.002 in', true, {ok: false, why: 'nought'}],
+    ['-1', true, {ok: false, why: 'nought'}],
+    ['0', true, {ok: true, value: '0'}],
+    ['-0.000', true, {ok: true, value: '-0.000'}],
+    ['0.002', true, {ok: true, value: '0.002'}],
+    ['9', true, {ok: true, value: '9'}],
+    ['-x', true, {ok: false, why: 'number'}],
+  ] as const)('%j of what is from nought: %s', (text, fromNought, expected) => {
+    expect(typedReading(text, {...reading, ...(fromNought && {fromNought})})).toEqual(expected);
   });
 
   test('is never a number to the page and another, or none, to the reader of specifications', () => {
     const text = fc.stringMatching(/^[0-9.,+-]{1,8}$/);
     fc.assert(
       fc.property(text, (typed) => {
-        const said = typedReading(typed, 'in');
+        const said = typedReading(typed, reading);
         if (!said.ok || said.value === '' || /^[+-]/.test(typed) || typed.endsWith('.')) return;
         const amount = readAmount(`${typed} in`);
         expect(amount.ok && amount.amount.form === 'single' && amount.amount.value.value).toBe(
@@ -92,6 +107,12 @@ describe('a reading', () => {
     expect(judged('-9', {...open, most: most ?? 0})).toEqual({verdict: 'in'});
     expect(judged('9', {...open, least: least ?? 0})).toEqual({verdict: 'in'});
     expect(judged('9', open)).toEqual({verdict: 'unjudged'});
+  });
+
+  test('less than what it can be is no reading, from another tablet either', () => {
+    const {least, ...open} = reading;
+    expect(judged('-0.002', {...open, fromNought: true})).toBeUndefined();
+    expect(judged('-0.002', open)).toEqual({verdict: 'in'});
   });
 });
 
@@ -200,16 +221,69 @@ test('a reading that is out can be accepted, by somebody else', () => {
   expect(box && refusal(now.form, now.answers, box, 'B')).toBeUndefined();
 });
 
-test('what may have been meant is said', () => {
-  expect(['2.5', '-0.0025', '25', '0.0040', '0.0025', 'x'].map((text) => meant(text, reading))).toEqual([
-    '0.0025',
-    '0.0025',
-    undefined,
-    undefined,
-    undefined,
-    undefined,
-  ]);
+// A thousandth of an inch, or a hundredth of a millimetre, is called out as a whole number (common practice, no source).
+describe('what may have been meant is said', () => {
+  test.each([
+    ['3', 'in', 0.0015, 0.0035, '0.003'],
+    ['3', 'in', undefined, 0.0035, '0.003'],
+    ['12', 'in', 0.01, 0.015, '0.012'],
+    ['3', 'mm', undefined, 0.03, '0.03'],
+    ['1', 'mm', undefined, 0.03, '0.01'],
+    ['35', 'mm', 0.3, 0.45, '0.35'],
+    ['7801', 'mm', 78, 78.02, '78.01'],
+  ])('%s %s for limits %s to %s', (typed, unit, least, most, hint) => {
+    expect(meant(typed, limited(unit, least, most))).toBe(hint);
+  });
+
+  test.each([
+    ['a decimal', '0.05', 'mm', undefined, 0.03],
+    ['a decimal', '0.031', 'mm', undefined, 0.03],
+    ['a decimal', '0.3', 'mm', undefined, 0.03],
+    ['a decimal', '2.5', 'in', 0.0015, 0.0035],
+    ['a decimal', '3.0', 'in', 0.0015, 0.0035],
+    ['a decimal', '3.', 'in', 0.0015, 0.0035],
+    ['a decimal with a comma', '3,0', 'in', 0.0015, 0.0035],
+    ['a sign', '-0.0025', 'in', 0.0015, 0.0035],
+    ['a sign', '-3', 'in', 0.0015, 0.0035],
+    ['a sign', '+3', 'in', 0.0015, 0.0035],
+    ['nought', '0', 'in', 0.0015, 0.0035],
+    ['nought in front', '03', 'in', 0.0015, 0.0035],
+    ['a value that may well be one', '1', 'mm', undefined, 0.5],
+    ['a value that may well be one', '9', 'mm', undefined, 0.5],
+    ['a value that may well be one', '2', 'in', undefined, 0.125],
+    ['a value that may well be one', '79', 'mm', 78, 78.02],
+    ['what is out as divisions too', '4', 'in', 0.0015, 0.0035],
+    ['what is out as divisions too', '5', 'mm', undefined, 0.03],
+    ['what is out as divisions too', '1', 'in', 0.0015, 0.0035],
+    ['a value without an upper limit', '3', 'mm', 10, undefined],
+    ['a unit without divisions', '20', 'bar', 0.1, 0.3],
+    ['a unit without divisions', '20', '', 0.1, 0.3],
+    ['no number', 'x', 'in', 0.0015, 0.0035],
+    ['nothing', '', 'in', 0.0015, 0.0035],
+  ])('and nothing of %s: %s %s for limits %s to %s', (_, typed, unit, least, most) => {
+    expect(meant(typed, limited(unit, least, most))).toBeUndefined();
+  });
+
+  test('and never of a reading that is less than twenty times what is allowed', () => {
+    const cents = fc.integer({min: 1, max: 5000});
+    fc.assert(
+      fc.property(
+        cents,
+        fc.integer({min: 1, max: 99_999}),
+        fc.constantFrom('in', 'mm'),
+        (most, typed, unit) => {
+          const hint = meant(String(typed), limited(unit, undefined, most / 100));
+          if (typed < (20 * most) / 100) expect(hint).toBeUndefined();
+        },
+      ),
+    );
+  });
 });
+
+function limited(unit: string, least: number | undefined, most: number | undefined): ReadingBox {
+  const {least: _, most: __, ...open} = reading;
+  return {...open, unit, ...(least !== undefined && {least}), ...(most !== undefined && {most})};
+}
 
 test.each([
   ['17:05', '2026-03-01 17:05'],
