@@ -3,6 +3,7 @@ import type {Procedure} from '../procedure/model.js';
 import {readProcedure} from '../procedure/read.js';
 import type {Specification} from '../spec/model.js';
 import {applyEdits, type Edit} from '../text/edit.js';
+import {grouped} from '../text/grouped.js';
 import {runBefore} from '../text/runs.js';
 import {source} from '../text/source.js';
 import {type Proposal, readingFor, SURE} from './proposals.js';
@@ -19,6 +20,7 @@ export interface DraftOptions {
   readonly name: string;
 }
 
+/** The new text, with the sums that are told beside it. */
 export interface Draft {
   /** The author's text with nothing taken away, without a byte-order mark. */
   readonly text: string;
@@ -29,6 +31,7 @@ export interface Draft {
   readonly left: number;
 }
 
+/** Nothing of the original is lost: tags and questions are put behind its words. */
 export function draftOf(procedure: Procedure, options: DraftOptions): Draft {
   const {file, text} = procedure.source;
   const ending = /\r\n|\r|\n/.exec(text)?.[0] ?? '\n';
@@ -63,9 +66,7 @@ function isSure({confidence}: Proposal): boolean {
 
 /** All spans for one paragraph are one edit, in the order of the text. */
 function tagEdits({source: {text}}: Procedure, proposals: readonly Proposal[]): Edit[] {
-  const byPlace = new Map<number, Proposal[]>();
-  for (const one of proposals) byPlace.set(one.at, [...(byPlace.get(one.at) ?? []), one]);
-  return [...byPlace]
+  return [...grouped(proposals, ({at}) => at)]
     .sort(([one], [other]) => one - other)
     .map(([at, all]) => {
       const indent = contentIndent(text, all[0]?.step.span.start ?? at);

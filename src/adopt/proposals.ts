@@ -17,6 +17,7 @@ import {numberAgreement} from './values.js';
 import {type Vocabulary, vocabularyOf} from './vocabulary.js';
 import {stemsOf, wordsOf} from './words.js';
 
+/** A tag that a step may want, and how sure that is, from 0 to 1. */
 export interface Proposal {
   readonly step: Step;
   readonly verb: Verb;

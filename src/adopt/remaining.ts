@@ -8,6 +8,7 @@ import type {Procedure, Step} from '../procedure/model.js';
 import type {Specification} from '../spec/model.js';
 import type {Unfound} from './proposals.js';
 
+/** What the draft leaves to a person. */
 export interface Left {
   /** Steps, or what they command, for which the draft has neither tag nor offer, one line each. */
   readonly untold: readonly string[];

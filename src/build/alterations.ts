@@ -5,12 +5,13 @@
  */
 import type {Block, Procedure, Step, Tag, Target} from '../procedure/model.js';
 import {idsOf, tagsOf} from '../procedure/values.js';
+import type {Verb} from '../procedure/verbs.js';
 import {placesOf} from '../spec/items.js';
 import type {Job} from '../spec/job.js';
-import type {Alteration, Part, Specification} from '../spec/model.js';
+import type {Alteration, Item, Part, Specification} from '../spec/model.js';
 import type {Where} from '../text/source.js';
 import {addedStep} from './added-step.js';
-import {type ItemRelations, meetingPlaces} from './relations.js';
+import {type ItemRelations, meetingPlaces, relatedTo} from './relations.js';
 
 /** A procedure that gets no step stays the object that it is. */
 export function withAlterations(
@@ -30,7 +31,7 @@ interface Need {
   readonly part: Part;
   readonly alterations: readonly Alteration[];
   /** What the shop says of the substitute. */
-  readonly note?: string;
+  readonly note: string | undefined;
   /** Where the job names the substitute. */
   readonly where: Where;
 }
@@ -38,15 +39,14 @@ interface Need {
 function needsOf(procedures: readonly Procedure[], spec: Specification, job: Job): Need[] {
   return [...job.substitutes].flatMap(([id, fitted]) => {
     const part = spec.items.get(id);
-    const substitute = part?.kind === 'part' ? part.substitutes.get(fitted.value) : undefined;
-    if (part?.kind !== 'part' || substitute === undefined) return [];
-    const alterations = substitute.alterations.flatMap(({value}) => {
-      const item = spec.items.get(value);
-      return item?.kind === 'alteration' && !isMade(part, item, procedures) ? [item] : [];
-    });
-    if (alterations.length === 0) return [];
-    const {note} = substitute;
-    return [{part, alterations, where: fitted.where, ...(note !== undefined && {note})}];
+    if (part?.kind !== 'part') return [];
+    const substitute = part.substitutes.get(fitted.value);
+    if (substitute === undefined) return [];
+    const named = substitute.alterations.map(({value}) => spec.items.get(value));
+    const alterations = named
+      .filter((item) => item?.kind === 'alteration')
+      .filter((item) => !isMade(part, item, procedures));
+    return [{part, alterations, where: fitted.where, note: substitute.note}];
   });
 }
 
@@ -58,39 +58,41 @@ function isMade(part: Part, alteration: Alteration, procedures: readonly Procedu
 }
 
 /** The places at which the part goes in before it is renewed: an old one that is not used again is not altered. */
-function usedAsTheyCome(part: Part, procedures: readonly Procedure[]): ReadonlySet<string> {
-  const places = new Set(placesOf(part));
+function usedAsTheyCome(part: Part, procedures: readonly Procedure[]): Places {
+  let places: Places = new Set(placesOf(part));
   for (const {verb, targets} of procedures.flatMap(({steps}) => steps.flatMap(({tags}) => tags))) {
     const own = targets.filter(({id}) => id === part.id);
     if (verb === 'install' && own.length > 0) break;
-    if (verb === 'renew')
-      for (const target of own) for (const at of namedPlaces(target, part)) places.delete(at);
+    if (verb === 'renew') places = without(places, namedPlaces(own, part));
   }
   return places;
 }
 
-function namedPlaces({places}: Target, part: Part): readonly string[] {
-  return places.length > 0 ? places.map(({name}) => name) : placesOf(part);
+function namedPlaces(targets: readonly Target[], item: Item): readonly string[] {
+  return targets.flatMap(({places}) => (places.length > 0 ? places.map(({name}) => name) : placesOf(item)));
 }
 
+type Places = ReadonlySet<string>;
+
+const NOWHERE: Places = new Set();
+
 /** The places of each part at which it lies there as it came. */
-type Raw = Map<Need, ReadonlySet<string>>;
+type Raw = ReadonlyMap<Need, Places>;
 
 /** Lives while the procedures are gone through in build order. */
 class Placing {
   readonly #known: ItemRelations;
-  readonly #raw: Raw;
+  readonly #raw: Map<Need, Places>;
   /** How things stood at the steps that may be gone back to. */
   readonly #marks = new Map<string, Raw>();
   #count = 0;
 
-  constructor(raw: Raw, known: ItemRelations) {
+  constructor(raw: Map<Need, Places>, known: ItemRelations) {
     this.#known = known;
     this.#raw = raw;
   }
 
   procedure(procedure: Procedure): Procedure {
-    if (!this.#concerns(procedure)) return procedure;
     this.#count = 0;
     this.#marks.clear();
     const sections = procedure.sections.map((section) => ({
@@ -101,18 +103,6 @@ class Placing {
       }),
     }));
     return this.#count === 0 ? procedure : {...procedure, sections};
-  }
-
-  /** Whether any of its tags is about a part in need, or about what lies on one. */
-  #concerns({steps}: Procedure): boolean {
-    const {surfacesOn, fitsOf} = this.#known;
-    const near = [...this.#raw.keys()].flatMap(({part}) => [
-      part,
-      ...(surfacesOn.get(part.id) ?? []),
-      ...(fitsOf.get(part.id) ?? []),
-    ]);
-    const ids = new Set(near.map(({id}) => id));
-    return steps.some(({tags}) => tags.some(({targets}) => targets.some(({id}) => ids.has(id))));
   }
 
   #steps(steps: readonly Step[]): Step[] {
@@ -132,9 +122,9 @@ class Placing {
     for (const tag of step.tags) this.#take(tag);
     const before = new Map(this.#raw);
     const below = this.#steps(step.steps);
-    const back = tagsOf(step, 'repeat')[0]?.targets[0]?.id;
-    const again = back === undefined ? [] : this.#forAnotherRound(back, step.span.end);
-    if (tagsOf(step, 'if').length > 0) this.#meet(before, back !== undefined);
+    const back = tagsOf(step, 'repeat').flatMap(({targets}) => targets);
+    const again = back.flatMap(({id}) => this.#forAnotherRound(id, step.span.end));
+    if (tagsOf(step, 'if').length > 0) this.#meet(before);
     // A step that does no more than go back has the alteration before it, any other as the last thing below it.
     if (step.steps.length === 0) return [...again, {...step, steps: below}];
     return [{...step, steps: [...below, ...again]}];
@@ -143,34 +133,39 @@ class Placing {
   /** A part that is renewed comes as it is sold; one that goes in raw can no longer be altered. */
   #take({verb, targets}: Tag): void {
     for (const [need, places] of this.#raw) {
-      for (const target of targets.filter(({id}) => id === need.part.id)) {
-        const at = namedPlaces(target, need.part);
-        if (verb === 'renew') this.#raw.set(need, new Set([...places, ...at]));
-        if (verb === 'install') this.#raw.set(need, without(this.#raw.get(need) ?? places, at));
-      }
+      const at = namedPlaces(
+        targets.filter(({id}) => id === need.part.id),
+        need.part,
+      );
+      if (verb === 'renew') this.#raw.set(need, new Set([...places, ...at]));
+      if (verb === 'install') this.#raw.set(need, without(places, at));
     }
   }
 
-  /** What lies there raw now and did not when the step was first come to, which is gone back to. */
+  /**
+   * What lies there raw now and did not when the step was first come to, which is gone back to. The way does not come
+   * out below.
+   */
   #forAnotherRound(id: string, at: number): Step[] {
     const then = this.#marks.get(id);
     if (then === undefined) return [];
-    return [...this.#raw].flatMap(([need, places]) => {
-      const lost = without(places, [...(then.get(need) ?? [])]);
+    const made = [...this.#raw].flatMap(([need, places]) => {
+      const lost = without(places, [...placesIn(then, need)]);
       return lost.size === 0 ? [] : this.#made(need, lost, at);
     });
+    for (const need of this.#raw.keys()) this.#raw.set(need, NOWHERE);
+    return made;
   }
 
-  /** After a branch a part is raw that is so on either way; a branch that goes back does not come out below. */
-  #meet(before: Raw, goesBack: boolean): void {
+  /** After a branch a part is raw that is so on either way. */
+  #meet(before: Raw): void {
     for (const [need, places] of before) {
-      const after = goesBack ? [] : (this.#raw.get(need) ?? []);
-      this.#raw.set(need, new Set([...places, ...after]));
+      this.#raw.set(need, new Set([...places, ...placesIn(this.#raw, need)]));
     }
   }
 
-  #made(need: Need, places: ReadonlySet<string>, at: number): Step[] {
-    this.#raw.set(need, without(this.#raw.get(need) ?? places, [...places]));
+  #made(need: Need, places: Places, at: number): Step[] {
+    this.#raw.set(need, without(placesIn(this.#raw, need), [...places]));
     const {part, note, where} = need;
     const named =
       places.size === placesOf(part).length ? [] : placesOf(part).filter((one) => places.has(one));
@@ -188,25 +183,29 @@ class Placing {
   }
 
   /** The places of the part that a tag readies, reads or puts in. */
-  #uses(tag: Tag, part: Part): readonly string[] {
-    return tag.targets.flatMap((target) => {
-      const item = this.#known.spec.items.get(target.id);
-      if (item === undefined || !this.#isUse(tag, target.id, part)) return [];
-      const named = target.places.map(({name}) => name);
-      return meetingPlaces(item, named.length > 0 ? named : placesOf(item), part);
+  #uses({verb, targets}: Tag, part: Part): readonly string[] {
+    return this.#usedBy(verb, part).flatMap((item) => {
+      const named = namedPlaces(
+        targets.filter(({id}) => id === item.id),
+        item,
+      );
+      return named.flatMap((place) => meetingPlaces(item, [place], part));
     });
   }
 
-  #isUse({verb}: Tag, id: string, part: Part): boolean {
+  /** The items by which a verb uses the part. */
+  #usedBy(verb: Verb, part: Part): readonly Item[] {
     const {surfacesOn, fitsOf} = this.#known;
-    if (verb === 'install') return id === part.id;
-    if (verb === 'clean' || verb === 'lube') {
-      return id === part.id || (surfacesOn.get(part.id) ?? []).some((surface) => surface.id === id);
-    }
-    return (verb === 'measure' || verb === 'lay') && (fitsOf.get(part.id) ?? []).some((fit) => fit.id === id);
+    if (verb === 'install') return [part];
+    if (verb === 'clean' || verb === 'lube') return [part, ...relatedTo(surfacesOn, part)];
+    return verb === 'measure' || verb === 'lay' ? relatedTo(fitsOf, part) : [];
   }
 }
 
-function without(places: ReadonlySet<string>, gone: readonly string[]): ReadonlySet<string> {
+function placesIn(raw: Raw, need: Need): Places {
+  return raw.get(need) ?? NOWHERE;
+}
+
+function without(places: Places, gone: readonly string[]): Places {
   return new Set([...places].filter((place) => !gone.includes(place)));
 }

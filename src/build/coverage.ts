@@ -1,5 +1,4 @@
 /** For every item and place of the specification, which steps deal with it. */
-import {placesOf} from '../spec/items.js';
 import type {Item} from '../spec/model.js';
 import {isTemporary} from '../spec/temporary.js';
 import type {FactKind} from './facts.js';
@@ -38,7 +37,7 @@ export function coverage(run: Ledger): Row[] {
   return [...lives(run).values()].flatMap(({item, turns, end}) => {
     const due = isTemporary(item, run.relations.spec) ? [] : dueOf(item);
     if (due.length === 0) return [];
-    return placesOf(item).map((place) => ({
+    return [...end].map(([place, held]) => ({
       item,
       place,
       steps: new Map(
@@ -49,8 +48,27 @@ export function coverage(run: Ledger): Row[] {
             .map(({action}) => action.step),
         ]),
       ),
-      due: new Map(due.map((kind) => [kind, end.get(place)?.includes(kind) ?? false])),
+      due: new Map(due.map((kind) => [kind, held.includes(kind)])),
     }));
+  });
+}
+
+/** What is on the engine for a while only: it must be off at the end, and so is no cell of the table. */
+export interface TemporaryRow {
+  readonly item: Item;
+  /** Steps that put it on or take it off, in build order. */
+  readonly on: readonly StepRef[];
+  readonly off: readonly StepRef[];
+}
+
+/** In the order of the specification, those too that no step deals with. */
+export function temporaries(run: Ledger): TemporaryRow[] {
+  return [...lives(run).values()].flatMap(({item, turns}) => {
+    if (!isTemporary(item, run.relations.spec)) return [];
+    const kind = item.kind === 'part' ? 'installed' : 'tight';
+    const steps = (holds: boolean) =>
+      turns.filter((turn) => turn.kind === kind && turn.holds === holds).map(({action}) => action.step);
+    return [{item, on: steps(true), off: steps(false)}];
   });
 }
 

@@ -5,7 +5,7 @@
 import type {Item, Specification} from '../spec/model.js';
 import type {Detail, FactKind} from './facts.js';
 import type {Action} from './program.js';
-import type {Relations} from './relations.js';
+import {type Relations, relatedTo} from './relations.js';
 import type {State} from './state.js';
 
 export interface Doing {
@@ -44,7 +44,7 @@ export function undoAll(doing: Doing, kind: FactKind, item: Item, places: readon
 /** What a hold point asked for no longer stands, so its signature doesn't either. */
 export function undo({action, state, relations}: Doing, kind: FactKind, item: Item, place: string): void {
   if (!state.undo(kind, item.id, place, action) || !WITNESSED.has(kind)) return;
-  for (const point of relations.askedBy.get(item.id) ?? []) state.undo('witnessed', point.id, '', action);
+  for (const point of relatedTo(relations.askedBy, item)) state.undo('witnessed', point.id, '', action);
 }
 
 /** What a second person looks at: these facts gone, there is something else there than was signed for. */
@@ -54,6 +54,7 @@ const WITNESSED: ReadonlySet<FactKind> = new Set([
   'locked',
   'striped',
   'measured',
+  'checked',
   'sealed',
   'filled',
 ]);

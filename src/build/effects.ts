@@ -5,21 +5,25 @@
 import type {Tag} from '../procedure/model.js';
 import {idsOf} from '../procedure/values.js';
 import type {Verb} from '../procedure/verbs.js';
+import {placesOf} from '../spec/items.js';
 import {locksOf} from '../spec/locks.js';
 import type {Fastener, Item} from '../spec/model.js';
+import {disturb} from './disturbed.js';
 import {type Doing, setAll, setOwn, undo, undoAll, undoOwn} from './doing.js';
 import type {Detail} from './facts.js';
-import {lastingLocks, lockKindOf, withLocks} from './locks.js';
+import {goesOnFirst, lockedWith, lockKindOf} from './locks.js';
 import type {Action} from './program.js';
 import {isFastenerAction, torqueNow} from './reached.js';
-import {closedBy, meetingPlaces, type Relations} from './relations.js';
+import {closedBy, meetingPlaces, type Relations, relatedTo} from './relations.js';
 import type {State} from './state.js';
 
 type Effect = (doing: Doing) => void;
 
 /** Changes the state as the action does. */
 export function apply(action: Action, state: State, known: Relations): void {
-  EFFECTS[action.verb]?.({action, state, relations: known, spec: known.spec});
+  const doing = {action, state, relations: known, spec: known.spec};
+  EFFECTS[action.verb]?.(doing);
+  disturb(doing);
 }
 
 const EFFECTS: {readonly [verb in Verb]?: Effect} = {
@@ -42,7 +46,7 @@ const EFFECTS: {readonly [verb in Verb]?: Effect} = {
     const detail = named(action.tag, 'with');
     if (action.item.kind === 'fastener') setOwn(doing, 'threads', detail);
     else if (action.item.kind === 'part') {
-      for (const surface of relations.surfacesOn.get(action.item.id) ?? []) {
+      for (const surface of relatedTo(relations.surfacesOn, action.item)) {
         setAll(doing, 'lubed', surface, meetingPlaces(action.item, action.places, surface), detail);
       }
     } else setOwn(doing, 'lubed', detail);
@@ -88,8 +92,7 @@ function alter(doing: Doing): void {
   const said = idsOf(tag, 'by');
   const only = item.kind === 'part' ? item.alterations.map(({value}) => value) : [];
   for (const place of places) {
-    const before = state.get('altered', item.id, place);
-    const done = before.holds ? (before.detail?.ids ?? []) : [];
+    const done = state.named('altered', item.id, place);
     state.set('altered', item.id, place, action, {ids: [...done, ...(said.length > 0 ? said : only)]});
   }
   undoLubed(doing);
@@ -104,7 +107,7 @@ function undoLubed(doing: Doing): void {
 }
 
 function ownSurfaces({action: {item, places}, relations}: Doing): [Item, readonly string[]][] {
-  const surfaces = relations.surfacesOn.get(item.id) ?? [];
+  const surfaces = relatedTo(relations.surfacesOn, item);
   return surfaces.map((surface) => [surface, meetingPlaces(item, places, surface)]);
 }
 
@@ -130,26 +133,25 @@ function lock({action, state, spec}: Doing): void {
   // Threadlocker is what the threads then carry.
   const wet = added.filter((id) => lockKindOf(spec, id) === 'threadlocker');
   for (const place of places) {
-    const before = state.get('locked', item.id, place);
-    state.set('locked', item.id, place, action, withLocks(item, before, added, spec));
+    const on = [...new Set([...state.named('locked', item.id, place), ...added])];
+    state.set('locked', item.id, place, action, lockedWith(item, on, spec));
     if (wet.length > 0) state.set('threads', item.id, place, action, {ids: wet});
   }
 }
 
 /** What is put on after the tightening comes off for it; threadlocker and the like stay. */
 function loseLocks(doing: Doing, fastener: Fastener, place: string): void {
-  const {action, state, spec} = doing;
-  const before = state.get('locked', fastener.id, place);
-  if (!before.holds) return;
-  const left = lastingLocks(fastener, before, spec);
-  if (left !== undefined && left.ids?.length === before.detail?.ids?.length) return;
+  const {state, spec} = doing;
+  const on = state.named('locked', fastener.id, place);
+  const left = on.filter((id) => goesOnFirst(spec, id));
+  if (on.length > 0 && left.length === on.length) return;
   undo(doing, 'locked', fastener, place);
-  if (left !== undefined) state.keep('locked', fastener.id, place, action, left);
+  if (left.length > 0) state.keep('locked', fastener.id, place, lockedWith(fastener, left, spec));
 }
 
 /** A strip under a fastener that has come to its final torque is crushed. */
 function crush({action, state, relations}: Doing, fastener: Fastener, place: string): void {
-  for (const fit of relations.stripsUnder.get(fastener.id) ?? []) {
+  for (const fit of relatedTo(relations.stripsUnder, fastener)) {
     for (const at of meetingPlaces(fastener, [place], fit)) {
       if (state.holds('strip', fit.id, at)) state.set('crushed', fit.id, at, action);
     }
@@ -162,7 +164,7 @@ function remove(doing: Doing): void {
   if (item.kind !== 'part') return;
   undoOwn(doing, 'installed');
   if (item.singleUse) undoOwn(doing, 'fresh');
-  for (const fastener of relations.holders.get(item.id) ?? []) {
+  for (const fastener of relatedTo(relations.holders, item)) {
     const at = meetingPlaces(item, places, fastener);
     undoAll(doing, 'tight', fastener, at);
     undoAll(doing, 'locked', fastener, at);
@@ -177,20 +179,19 @@ function remove(doing: Doing): void {
 }
 
 function cleaned({action, relations}: Doing): readonly Item[] {
-  const {item} = action;
-  return item.kind === 'part' ? [item, ...(relations.surfacesOn.get(item.id) ?? [])] : [item];
+  return [action.item, ...relatedTo(relations.surfacesOn, action.item)];
 }
 
 function cured({action, state, relations}: Doing): readonly Item[] {
   const {item} = action;
   if (item.kind !== 'consumable') return [item];
   return relations.joints.filter((joint) =>
-    [...joint.at, ''].some((place) => state.get('sealed', joint.id, place).detail?.ids?.includes(item.id)),
+    placesOf(joint).some((place) => state.named('sealed', joint.id, place).includes(item.id)),
   );
 }
 
 function undoStrips(doing: Doing, item: Item, places: readonly string[]): void {
-  for (const fit of doing.relations.fitsOf.get(item.id) ?? []) {
+  for (const fit of relatedTo(doing.relations.fitsOf, item)) {
     const at = meetingPlaces(item, places, fit);
     undoAll(doing, 'strip', fit, at);
     undoAll(doing, 'crushed', fit, at);
@@ -200,7 +201,7 @@ function undoStrips(doing: Doing, item: Item, places: readonly string[]): void {
 /** A reading of the part as it was says nothing of it as it is, and a strip goes with the part that it lay on. */
 function undoFits(doing: Doing): void {
   const {action, relations} = doing;
-  for (const fit of relations.fitsOf.get(action.item.id) ?? []) {
+  for (const fit of relatedTo(relations.fitsOf, action.item)) {
     const at = meetingPlaces(action.item, action.places, fit);
     for (const kind of ['measured', 'strip', 'crushed'] as const) undoAll(doing, kind, fit, at);
   }

@@ -65,8 +65,7 @@ export interface Slot {
   readonly kind: FactKind;
   readonly item: string;
   readonly place: string;
-  /** Undefined where it never was. */
-  fact: Fact | undefined;
+  fact: Fact;
 }
 
 /** Facts as they stand on one way, by where the state keeps them. */

@@ -27,7 +27,7 @@ class FlowReader implements Flow {
   readonly endless: Node[] = [];
   readonly inside: Node[] = [];
   readonly ahead: Node[] = [];
-  #passed = new Set<string>();
+  #passed: Ids = new Set();
 
   procedure(nodes: readonly Node[]): void {
     this.#passed = new Set();
@@ -52,9 +52,9 @@ class FlowReader implements Flow {
 
   #node(node: Node, branches: Branches): boolean {
     const {id} = node.step.step;
-    if (id !== undefined) for (const ids of [this.#passed, ...branches]) ids.add(id);
+    for (const ids of [this.#passed, ...branches]) ids.add(id);
     const branch = node.when !== undefined;
-    const around = branch ? [new Set<string>(), ...branches] : branches;
+    const around: Branches = branch ? [new Set(), ...branches] : branches;
     const open = this.#nodes(node.below, around);
     const leaves = this.#repeat(node, around);
     return branch || (open && leaves);
@@ -66,10 +66,13 @@ class FlowReader implements Flow {
       this.ahead.push(node);
       return true;
     }
-    if (branches.length === 0) this.endless.push(node);
-    else if (branches[0]?.has(node.repeat.id)) this.inside.push(node);
+    const [innermost] = branches;
+    if (innermost === undefined) this.endless.push(node);
+    else if (innermost.has(node.repeat.id)) this.inside.push(node);
     return false;
   }
 }
 
-type Branches = readonly Set<string>[];
+/** Of steps; one without a name is noted as such, which nothing asks for. */
+type Ids = Set<string | undefined>;
+type Branches = readonly Ids[];

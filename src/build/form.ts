@@ -76,6 +76,8 @@ export interface ReadingBox extends BoxBase {
   /** Inclusive, in `unit`. */
   readonly least?: number;
   readonly most?: number;
+  /** Figures behind the point with which the limits are stated, where their numbers alone have fewer: 3 for 0.050. */
+  readonly figures?: number;
   /** How far the gauge may be out, plus or minus, in `unit`; half its resolution at the least where it is known. */
   readonly doubt?: number;
   /** It can be no less than nought: a length with an upper limit alone. */

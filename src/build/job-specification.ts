@@ -1,6 +1,6 @@
 /** The specification as it holds for one engine on the stand: what its options leave out, and the sizes that its grinds give. */
 
-import {highOf, lowOf, si} from '../quantity/convert.js';
+import {si, upperOf} from '../quantity/convert.js';
 import {lessBy} from '../quantity/less.js';
 import type {Amount} from '../quantity/model.js';
 import {itemsOfKind} from '../spec/items.js';
@@ -44,9 +44,7 @@ export function measuredSize({between, limits}: Fit, spec: Specification): Surfa
 
 /** No error of shape comes to half of the size, and no limit of a size lies as far below it. */
 function isNear(limits: Amount, size: Amount): boolean {
-  const bound = highOf(limits) ?? lowOf(limits);
-  const whole = highOf(size);
-  return bound !== undefined && whole !== undefined && si(bound) > si(whole) / 2;
+  return si(upperOf(limits)) > si(upperOf(size)) / 2;
 }
 
 function fitSized(fit: Fit, job: Job, spec: Specification): Fit {
@@ -60,9 +58,8 @@ function fitSized(fit: Fit, job: Job, spec: Specification): Fit {
 export function undersizeOf(surface: Surface, job: Job, spec: Specification): Amount | undefined {
   const ground = job.grinds.get(surface.id)?.value;
   if (ground !== undefined) return ground === 'standard' ? undefined : ground;
-  const fitted = surface.on === undefined ? undefined : job.fitted.get(surface.on.value)?.value;
-  if (fitted === undefined || fitted === 'standard') return undefined;
-  return runsOnGround(surface, job, spec) ? fitted : undefined;
+  const fitted = surface.on && job.fitted.get(surface.on.value)?.value;
+  return fitted !== 'standard' && runsOnGround(surface, job, spec) ? fitted : undefined;
 }
 
 /** Of a shell that comes undersize only the face changes which runs on what is ground, never its back. */

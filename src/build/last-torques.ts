@@ -11,20 +11,16 @@ interface Torque {
 /** Reads the build as it stands on paper: a torque is last where the fastener is slackened next, or left as it is. */
 export function lastTorques<A extends Torque>(parts: readonly {readonly actions: readonly A[]}[]): Set<A> {
   const last = new Set<A>();
-  const open = new Map<string, A>();
-  const torques = parts.flatMap(({actions}) =>
-    actions.filter(({verb}) => verb === 'torque' || verb === 'loosen'),
-  );
-  for (const action of torques) {
+  const takenOver = new Set<string>();
+  // From the end, so that a later torque is known when the one is come to that it takes over.
+  for (const action of parts.flatMap(({actions}) => actions).toReversed()) {
     for (const place of action.places) {
       const key = `${action.item.id} ${place}`;
-      const before = open.get(key);
-      // Another torque takes over, unless the fastener was slackened in between.
-      if (before !== undefined && action.verb === 'loosen') last.add(before);
-      if (action.verb === 'torque') open.set(key, action);
-      else open.delete(key);
+      if (action.verb === 'loosen') takenOver.delete(key);
+      if (action.verb !== 'torque') continue;
+      if (!takenOver.has(key)) last.add(action);
+      takenOver.add(key);
     }
   }
-  for (const action of open.values()) last.add(action);
   return last;
 }

@@ -1,7 +1,7 @@
 /** The locks on a fastener: which of those that the specification asks for are on, and which stay when it is tightened. */
 import {isLockKind, LOCK_KINDS, locksOf} from '../spec/locks.js';
 import type {Fastener, LockKind, Specification} from '../spec/model.js';
-import type {Detail, Fact} from './facts.js';
+import type {Detail} from './facts.js';
 
 /** The kind of lock that a word names, itself or as a consumable that is one. */
 export function lockKindOf(spec: Specification, word: string): LockKind | undefined {
@@ -21,29 +21,11 @@ export function isLockAsked(named: string, asked: string, spec: Specification): 
   return named === asked || (isLockKind(asked) && lockKindOf(spec, named) === asked);
 }
 
-/** What is on the fastener once these go on too. */
-export function withLocks(
-  fastener: Fastener,
-  before: Fact,
-  added: readonly string[],
-  spec: Specification,
-): Detail | undefined {
-  const on = before.holds ? (before.detail?.ids ?? []) : [];
-  return locked(fastener, [...new Set([...on, ...added])], spec);
-}
-
-/** What stays on the fastener when it is tightened further; undefined where nothing does. */
-export function lastingLocks(fastener: Fastener, {detail}: Fact, spec: Specification): Detail | undefined {
-  return locked(
-    fastener,
-    (detail?.ids ?? []).filter((id) => goesOnFirst(spec, id)),
-    spec,
-  );
-}
-
-/** One of another kind stands in for one asked for: that it is wrong is a finding of its own. */
-function locked(fastener: Fastener, ids: readonly string[], spec: Specification): Detail | undefined {
-  if (ids.length === 0) return undefined;
+/**
+ * What is known of a fastener with these locks on. One of another kind stands in for one asked for: that it is wrong is
+ * a finding of its own.
+ */
+export function lockedWith(fastener: Fastener, ids: readonly string[], spec: Specification): Detail {
   const asked = locksOf(fastener);
   const missing = asked.filter((one) => !ids.some((id) => isLockAsked(id, one, spec)));
   const wrong = ids.filter((id) => !asked.some((one) => isLockAsked(id, one, spec)));

@@ -1,5 +1,5 @@
 /** For which engines the steps of a procedure are: what its front matter, headings and steps say with `only`. */
-import type {Front, Procedure, Tag} from '../procedure/model.js';
+import type {Front, Procedure, Section, Tag} from '../procedure/model.js';
 import {tagsOf} from '../procedure/values.js';
 import type {Specification} from '../spec/model.js';
 import {nearest} from '../text/nearest.js';
@@ -30,14 +30,12 @@ export function frontCondition({only = []}: Front, {engine, options}: Specificat
   return known.length === 0 ? [] : [known];
 }
 
-/** What each section asks for, with the headings that it stands under. */
-export function sectionConditions({sections}: Procedure): readonly Condition[] {
-  const above: {depth: number; condition: Condition}[] = [];
-  return sections.map(({depth, only}) => {
-    while ((above.at(-1)?.depth ?? -1) >= depth) above.pop();
-    const condition = [...(above.at(-1)?.condition ?? []), ...tagCondition(only)];
-    above.push({depth, condition});
-    return condition;
+/** Each section and what it asks for, with the headings that it stands under. */
+export function sectionConditions({sections}: Procedure): readonly (readonly [Section, Condition])[] {
+  let above: readonly Section[] = [];
+  return sections.map((section) => {
+    above = [...above.filter(({depth}) => depth < section.depth), section];
+    return [section, above.flatMap(({only}) => tagCondition(only))];
   });
 }
 

@@ -4,9 +4,9 @@
  * become problems here, since only here both sides are at hand.
  */
 import type {Procedure, Step, Tag, Target} from '../procedure/model.js';
-import {branchState} from '../procedure/values.js';
+import {branchState, topSteps} from '../procedure/values.js';
 import type {BranchState, Verb} from '../procedure/verbs.js';
-import {tagSpec} from '../procedure/verbs.js';
+import {namedKinds, tagSpec} from '../procedure/verbs.js';
 import {placesOf} from '../spec/items.js';
 import {isLockKind} from '../spec/locks.js';
 import type {Item, ItemKind, Specification} from '../spec/model.js';
@@ -51,6 +51,8 @@ export interface Node {
 /** `if: x is out`, or one side of that: the steps below are done only then. */
 export interface Branch {
   readonly item: Item;
+  /** Whose readings decide: all that the item has where the tag names none. */
+  readonly places: readonly string[];
   readonly is: BranchState;
   readonly tag: Tag;
 }
@@ -155,15 +157,14 @@ class PartReader implements Part {
   /** Ids in `with`, `using` and `by` must be items too, of a kind that can stand there. */
   #checkNamed(step: StepRef, tag: Tag): void {
     for (const {word, value} of tag.clauses) {
-      const spec = tagSpec(tag.verb).clauses[word];
-      if (value.type !== 'ids' || spec?.type !== 'ids') continue;
-      for (const {id, span} of value.ids) {
+      const takes = namedKinds(tag.verb, word);
+      for (const {id, span} of value.type === 'ids' ? value.ids : []) {
         // A kind of lock may be named where a material is: it is a word of the trade, not an item.
         const isLock = isLockKind(id);
-        if (isLock && spec.kinds.includes('lock-kind')) continue;
+        if (isLock && takes.includes('lock-kind')) continue;
         const item = this.#spec.items.get(id);
-        if (item !== undefined && spec.kinds.includes(item.kind)) continue;
-        const kinds = spec.kinds.filter((kind) => kind !== 'lock-kind');
+        if (item !== undefined && takes.includes(item.kind)) continue;
+        const kinds = takes.filter((kind) => kind !== 'lock-kind');
         const named: Named = {id, where: whereIn(step, span), kinds, taker: word};
         if (item !== undefined) this.problems.push(wrongKind(named, item));
         else if (isLock) this.problems.push(wrongKind(named, 'lock-kind'));
@@ -195,7 +196,9 @@ class PartReader implements Part {
     if (named === undefined) return undefined;
     const {tag, target} = named;
     const item = this.#resolve(step, target, ['fit', 'check'], 'if');
-    return item && {item, is: branchState(tag), tag};
+    if (item === undefined) return undefined;
+    const places = this.#places(step, target, item);
+    return {item, places: places.length === 0 ? placesOf(item) : places, is: branchState(tag), tag};
   }
 
   #repeat(step: StepRef, ids: ReadonlySet<string>): {id: string; tag: Tag} | undefined {
@@ -217,12 +220,4 @@ function idsOf({steps}: Procedure): Set<string> {
   const ids = new Set<string>();
   for (const {id} of steps) if (id !== undefined) ids.add(id);
   return ids;
-}
-
-function topSteps({sections}: Procedure): readonly Step[] {
-  const steps: Step[] = [];
-  for (const {content} of sections) {
-    for (const block of content) if (block.type === 'step') steps.push(block.step);
-  }
-  return steps;
 }

@@ -31,6 +31,8 @@ export interface ItemRelations {
   readonly closed: ReadonlyMap<string, readonly (Surface | Joint)[]>;
   /** By surface or joint: the parts that close it. */
   readonly closers: ReadonlyMap<string, readonly Part[]>;
+  /** By fastener or part: the readings that count no longer once it is moved. */
+  readonly disturbs: ReadonlyMap<string, readonly (Fit | Check)[]>;
   /** By any item: the hold points that ask for it. */
   readonly askedBy: ReadonlyMap<string, readonly HoldPoint[]>;
   /** By joint: the systems that put it under load. */
@@ -67,19 +69,18 @@ export function relations(spec: Specification): ItemRelations {
     tools: itemsOfKind(spec, 'tool'),
   };
   const {parts, surfaces, fasteners, fits, holdPoints, systems} = kinds;
-  const surfacesOn = gather(surfaces, ({on}) => (on === undefined ? [] : [on.value]));
-  const owner = new Map(surfaces.flatMap(({id, on}) => (on === undefined ? [] : [[id, on.value] as const])));
+  const surfacesOn = gather(surfaces, partsUnder);
+  const owner = new Map(surfaces.map((surface) => [surface.id, partsUnder(surface)]));
   return {
     ...kinds,
     spec,
     holders: gather(fasteners, ({holds}) => values(holds)),
     surfacesOn,
-    fitsOf: gather(fits, ({between}) =>
-      values(between).flatMap((id) => [id, ...(owner.has(id) ? [owner.get(id) ?? ''] : [])]),
-    ),
+    fitsOf: gather(fits, ({between}) => values(between).flatMap((id) => [id, ...(owner.get(id) ?? [])])),
     stripsUnder: gather(fits, ({by, when}) => (by === 'strip' ? values(when?.tight ?? []) : [])),
     closed: new Map(parts.map((part) => [part.id, closedOf(spec, part)])),
     closers: gather(parts, ({closes}) => values(closes)),
+    disturbs: gather([...fits, ...kinds.checks], ({disturbedBy}) => values(disturbedBy)),
     askedBy: gather(holdPoints, ({asks}) => values(asks)),
     loadedBy: gather(systems, ({joints}) => values(joints)),
   };
@@ -95,18 +96,26 @@ export function meetingPlaces(item: Item, places: readonly string[], other: Item
   return shared ? all.filter((name) => places.includes(name)) : all;
 }
 
-/** Surfaces and joints that a part closes. */
-export function closedBy({closed}: Pick<Relations, 'closed'>, part: Part): readonly (Surface | Joint)[] {
-  return closed.get(part.id) ?? NONE;
+/** What stands under an item in one of the lists of relations; empty where nothing does. */
+export function relatedTo<T>(list: ReadonlyMap<string, readonly T[]>, {id}: Pick<Item, 'id'>): readonly T[] {
+  return list.get(id) ?? NONE;
 }
 
-const NONE: readonly (Surface | Joint)[] = [];
+const NONE: readonly never[] = [];
+
+/** Surfaces and joints that a part closes. */
+export function closedBy({closed}: Pick<Relations, 'closed'>, part: Part): readonly (Surface | Joint)[] {
+  return relatedTo(closed, part);
+}
 
 function closedOf(spec: Specification, part: Part): readonly (Surface | Joint)[] {
-  return part.closes.flatMap(({value}) => {
-    const item = spec.items.get(value);
-    return item?.kind === 'surface' || item?.kind === 'joint' ? [item] : [];
-  });
+  const items = part.closes.flatMap(({value}) => spec.items.get(value) ?? []);
+  return items.filter((item) => item.kind === 'surface' || item.kind === 'joint');
+}
+
+/** The part that a surface is on, or none. */
+function partsUnder({on}: Surface): readonly string[] {
+  return on === undefined ? [] : [on.value];
 }
 
 function values(list: readonly Located<string>[]): string[] {

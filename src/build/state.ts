@@ -14,37 +14,38 @@ import {
   type Slot,
 } from './facts.js';
 import type {Found} from './found.js';
-import {meetFacts, sameStanding} from './meet-facts.js';
+import {meetFacts} from './meet-facts.js';
 import type {Action} from './program.js';
 
 /** Lives while a build is walked. */
 export class State {
   /** By item and place: a handful each. */
   readonly #slots = new Map<string, Map<string, Slot[]>>();
-  /** Those with a fact, in the order in which it was first set or undone. */
-  readonly #known = new Set<Slot>();
-  readonly #journal: [slot: Slot, before: Fact | undefined][] = [];
+  readonly #journal: [slot: Slot, before: Fact][] = [];
 
   get(kind: FactKind, item: string, place: string): Fact {
     return this.#find(kind, item, place)?.fact ?? NEVER;
   }
 
   holds(kind: FactKind, item: string, place: string): boolean {
-    return this.#find(kind, item, place)?.fact?.holds === true;
+    return this.get(kind, item, place).holds;
+  }
+
+  /** What is named with a fact that holds: the locks that are on, the alterations made, what a joint is sealed with. */
+  named(kind: FactKind, item: string, place: string): readonly string[] {
+    const {holds, detail} = this.get(kind, item, place);
+    return holds ? (detail?.ids ?? []) : [];
   }
 
   set(kind: FactKind, item: string, place: string, by: Action, detail?: Detail): void {
-    const fact = detail === undefined ? {kind, holds: true, by} : {kind, holds: true, by, detail};
-    this.#write(this.#slot(kind, item, place), fact);
+    this.#write(this.#slot(kind, item, place), {kind, holds: true, by, ...(detail && {detail})});
   }
 
   /** The fact holds no longer; nothing happens where it did not hold. */
   undo(kind: FactKind, item: string, place: string, undone: Action): boolean {
-    const slot = this.#find(kind, item, place);
-    if (!slot?.fact?.holds) return false;
-    const {by, detail} = slot.fact;
-    this.#write(slot, {kind, holds: false, undone, ...(by && {by}), ...(detail && {detail})});
-    return true;
+    const {holds, by} = this.get(kind, item, place);
+    if (holds) this.#write(this.#slot(kind, item, place), {kind, holds: false, undone, ...(by && {by})});
+    return holds;
   }
 
   /** As `undo`, and remembered also where the fact did not hold. */
@@ -55,26 +56,22 @@ export class State {
   }
 
   /** Of a fact that was just undone this much still holds. */
-  keep(kind: FactKind, item: string, place: string, undone: Action, detail: Detail): void {
+  keep(kind: FactKind, item: string, place: string, detail: Detail): void {
     const slot = this.#slot(kind, item, place);
-    const by = slot.fact?.by;
-    this.#write(slot, {kind, holds: true, undone, detail, ...(by && {by})});
+    this.#write(slot, {...slot.fact, holds: true, detail});
   }
 
-  /** Adds a finding that counts only if the fact lasts. The fact must hold. */
+  /** Adds a finding that counts only if the fact lasts; it counts for nothing where the fact does not hold. */
   fault(kind: FactKind, item: string, place: string, found: Found): void {
-    const slot = this.#find(kind, item, place);
-    const fact = slot?.fact;
-    if (slot && fact?.holds) this.#write(slot, {...fact, faults: [...(fact.faults ?? []), found]});
+    const fact = this.get(kind, item, place);
+    if (!fact.holds) return;
+    this.#write(this.#slot(kind, item, place), {...fact, faults: [...(fact.faults ?? []), found]});
   }
 
   /** Every fault of a fact that holds now, each once. */
   faults(): Found[] {
-    const all = new Set<Found>();
-    for (const {fact} of this.#known) {
-      if (fact?.holds) for (const found of fact.faults ?? []) all.add(found);
-    }
-    return [...all];
+    const all = [...this.#slots.values()].flatMap((places) => [...places.values()].flat());
+    return [...new Set(all.flatMap(({fact}) => fact.faults ?? []))];
   }
 
   /** A mark to come back to with `takeBack` or to compare with by `lostSince`. */
@@ -84,11 +81,21 @@ export class State {
 
   /** What was set or undone since the mark, each time that it was. */
   changesSince(mark: number): Change[] {
-    return this.#journal.slice(mark).flatMap(([{kind, item, place, fact}]) => {
-      // A fault noted on a fact that stays as it is changes nothing in its life.
-      if (fact?.kind !== kind) return [];
-      return [{kind, item, place, holds: fact.holds && fact.undone === undefined}];
-    });
+    return this.#journal.slice(mark).map(
+      ([
+        {
+          kind,
+          item,
+          place,
+          fact: {holds, undone},
+        },
+      ]) => ({
+        kind,
+        item,
+        place,
+        holds: holds && undone === undefined,
+      }),
+    );
   }
 
   /** Facts of a kind that hold now and did not at the mark. */
@@ -97,15 +104,15 @@ export class State {
     return this.#journal.slice(mark).flatMap(([slot, before]) => {
       const first = !seen.has(slot);
       seen.add(slot);
-      const gained = first && slot.kind === kind && before?.holds !== true && slot.fact?.holds === true;
+      const gained = first && slot.kind === kind && !before.holds && slot.fact.holds;
       return gained ? [{kind, item: slot.item, place: slot.place, holds: true}] : [];
     });
   }
 
   /** The fact holds, and lacks nothing. */
   whole(kind: FactKind, item: string, place: string): boolean {
-    const fact = this.#find(kind, item, place)?.fact;
-    return fact?.holds === true && fact.detail?.lacks === undefined;
+    const {holds, detail} = this.get(kind, item, place);
+    return holds && detail?.lacks === undefined;
   }
 
   /** What holds of an item at a place. */
@@ -118,9 +125,8 @@ export class State {
     const after = new Map<Slot, Fact>();
     for (let last = this.#popAfter(mark); last !== undefined; last = this.#popAfter(mark)) {
       const [slot, before] = last;
-      if (!after.has(slot)) after.set(slot, slot.fact ?? NEVER);
+      if (!after.has(slot)) after.set(slot, slot.fact);
       slot.fact = before;
-      if (before === undefined) this.#known.delete(slot);
     }
     return after;
   }
@@ -128,33 +134,28 @@ export class State {
   /** Two ways meet: what holds afterwards is what holds on both. */
   meet(other: Facts): void {
     for (const [slot, there] of other) {
-      const here = slot.fact ?? NEVER;
-      const met = meetFacts(here, there);
-      if (met !== here) this.#write(slot, met);
+      const met = meetFacts(slot.fact, there);
+      if (met !== slot.fact) this.#write(slot, met);
     }
   }
 
   /** How facts touched since the mark stood then and stand now, where the two ways would not meet as they stood then. */
   lostSince(mark: number): Facts {
-    const then = new Map<Slot, Fact | undefined>();
+    const then = new Map<Slot, Fact>();
     for (const [slot, before] of this.#journal.slice(mark)) if (!then.has(slot)) then.set(slot, before);
     const lost = new Map<Slot, Fact>();
     for (const [slot, before] of then) {
-      const now = slot.fact ?? NEVER;
-      const met = meetFacts(before ?? NEVER, now);
-      if (before?.holds && !sameStanding(met, before)) lost.set(slot, now);
+      if (meetFacts(before, slot.fact) !== before) lost.set(slot, slot.fact);
     }
     return lost;
   }
 
-  #popAfter(mark: number): [slot: Slot, before: Fact | undefined] | undefined {
+  #popAfter(mark: number): [slot: Slot, before: Fact] | undefined {
     return this.#journal.length > mark ? this.#journal.pop() : undefined;
   }
 
   #write(slot: Slot, fact: Fact): void {
-    const before = slot.fact;
-    if (before === undefined) this.#known.add(slot);
-    this.#journal.push([slot, before]);
+    this.#journal.push([slot, slot.fact]);
     slot.fact = fact;
   }
 
@@ -168,7 +169,7 @@ export class State {
   #slot(kind: FactKind, item: string, place: string): Slot {
     const found = this.#find(kind, item, place);
     if (found !== undefined) return found;
-    const slot: Slot = {kind, item, place, fact: undefined};
+    const slot: Slot = {kind, item, place, fact: NEVER};
     const places = this.#slots.get(item) ?? new Map<string, Slot[]>();
     this.#slots.set(item, places);
     const slots = places.get(place);

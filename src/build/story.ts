@@ -23,10 +23,10 @@ export interface Life {
 
 /** The lives of all items, by id, from one walk. */
 export function lives(run: Ledger): Map<string, Life> {
+  const all = new Map<string, Life>();
   const turns = new Map<string, Turn[]>();
   let settling = false;
   let mark = 0;
-  let last: State | undefined;
   run.walk({
     settling(on) {
       settling = on;
@@ -38,13 +38,12 @@ export function lives(run: Ledger): Map<string, Life> {
       if (!settling) addTurns(turns, action, state.changesSince(mark));
     },
     end(state) {
-      last = state;
+      for (const [id, item] of run.relations.spec.items) {
+        all.set(id, {item, turns: turns.get(id) ?? [], end: endOf(item, state)});
+      }
     },
   });
-  const items = [...run.relations.spec.items.values()];
-  return new Map(
-    items.map((item) => [item.id, {item, turns: turns.get(item.id) ?? [], end: endOf(item, last)}]),
-  );
+  return all;
 }
 
 function addTurns(turns: Map<string, Turn[]>, action: Action, changes: readonly Change[]): void {
@@ -62,6 +61,6 @@ function addTurns(turns: Map<string, Turn[]>, action: Action, changes: readonly 
   }
 }
 
-function endOf(item: Item, state: State | undefined): Map<string, FactKind[]> {
-  return new Map(placesOf(item).map((place) => [place, state?.held(item.id, place) ?? []]));
+function endOf(item: Item, state: State): Map<string, FactKind[]> {
+  return new Map(placesOf(item).map((place) => [place, state.held(item.id, place)]));
 }

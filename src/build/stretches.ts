@@ -4,12 +4,12 @@
  * other, but what fills the engine waits for all before it.
  */
 import type {Procedure, Step, Tag} from '../procedure/model.js';
-import {amountOf, tagsOf} from '../procedure/values.js';
+import {amountOf, tagsOf, topSteps} from '../procedure/values.js';
 import type {Verb} from '../procedure/verbs.js';
-import {highOf, lowOf, si} from '../quantity/convert.js';
+import {si, upperOf} from '../quantity/convert.js';
 import type {Quantity} from '../quantity/model.js';
 import {unit} from '../quantity/units.js';
-import type {Item, Specification} from '../spec/model.js';
+import type {Item, Located, Specification} from '../spec/model.js';
 import {fromSi} from '../trade/result.js';
 import type {Task} from '../trade/task-graph.js';
 import type {Book} from './book.js';
@@ -37,13 +37,14 @@ export function stretchesOf({spec, procedures}: Pick<Book, 'spec' | 'procedures'
     const parts = partsOf(procedure);
     let before: string | undefined;
     for (const steps of parts) {
-      const id = idOf(at + 1, steps, parts.length);
+      const times = timesOf(procedure, steps, spec);
+      const id = idOf(at + 1, times, parts.length);
       const after = new Set(before === undefined ? [] : [before]);
       for (const needed of neededFor(steps, spec)) after.add(last.get(needed) ?? '');
       after.delete('');
       // Whatever is filled must be whole, and more of that is known to the shop than to the specification.
       if (doesIn(steps, 'fill')) for (const one of stretches) after.add(one.id);
-      stretches.push({id, sheet: at + 1, after: [...after], ...timesOf(procedure, steps, spec)});
+      stretches.push({id, sheet: at + 1, after: [...after], ...times});
       for (const touched of touchedBy(steps, spec)) last.set(touched, id);
       before = id;
     }
@@ -52,26 +53,25 @@ export function stretchesOf({spec, procedures}: Pick<Book, 'spec' | 'procedures'
 }
 
 /** `4`, or `4.1–30` where the procedure has several. */
-function idOf(sheet: number, steps: readonly Step[], parts: number): string {
-  const [first, last] = [steps[0]?.number, steps.at(-1)?.number];
+function idOf(sheet: number, {from, to}: Pick<Stretch, 'from' | 'to'>, parts: number): string {
   if (parts === 1) return `${sheet}`;
-  return first === last ? `${sheet}.${first}` : `${sheet}.${first}–${last}`;
+  return from === to ? `${sheet}.${from}` : `${sheet}.${from}–${to}`;
 }
 
+type Steps = readonly [Step, ...Step[]];
+
 /** The outermost steps, parted behind those that leave something to cure. */
-function partsOf({sections}: Procedure): Step[][] {
-  const steps = sections.flatMap(({content}) =>
-    content.flatMap((block) => (block.type === 'step' ? [block.step] : [])),
-  );
-  const parts: Step[][] = [];
-  let open: Step[] = [];
-  for (const step of steps) {
-    open.push(step);
-    if (curesOf(step).length === 0) continue;
-    parts.push(open);
-    open = [];
+function partsOf(procedure: Procedure): readonly Steps[] {
+  const parts: [Step, ...Step[]][] = [];
+  let open: [Step, ...Step[]] | undefined;
+  for (const step of topSteps(procedure)) {
+    if (open === undefined) {
+      open = [step];
+      parts.push(open);
+    } else open.push(step);
+    if (curesOf(step).length > 0) open = undefined;
   }
-  return open.length > 0 ? [...parts, open] : parts;
+  return parts;
 }
 
 /** The cures of a step and those below it that are always followed. */
@@ -80,18 +80,18 @@ function curesOf(step: Step): readonly Tag[] {
   return [...tagsOf(step, 'cure'), ...below];
 }
 
-function timesOf(procedure: Procedure, steps: readonly Step[], spec: Specification) {
+function timesOf(procedure: Procedure, steps: Steps, spec: Specification) {
   const {time} = procedure.front;
   const share = countOf(steps) / Math.max(1, procedure.steps.length);
   const cures = steps.flatMap(curesOf);
   const waits = cures.flatMap((tag) => tag.targets.map(({id}) => cureTime(tag, id, spec)));
-  const known = waits.filter((wait) => wait !== undefined).sort((one, other) => si(other) - si(one));
+  const known = waits.filter((wait) => wait !== undefined);
   return {
-    from: steps[0]?.number ?? '',
-    to: steps.at(-1)?.number ?? '',
+    from: steps[0].number,
+    to: (steps.at(-1) ?? steps[0]).number,
     hands: fromSi(time === undefined ? 0 : si(time) * share, unit('min'), 1),
     timed: time !== undefined,
-    wait: known[0],
+    wait: longest(known),
     waitUnknown: known.length < waits.length,
     curing: [...new Set(cures.flatMap(({targets}) => targets.map(({id}) => id)))],
   };
@@ -104,15 +104,16 @@ function countOf(steps: readonly Step[]): number {
 /** As the tag says, else the time of the consumable, or the longest of those that may seal the joint. */
 function cureTime(tag: Tag, id: string, spec: Specification): Quantity | undefined {
   const stated = amountOf(tag, 'for');
-  if (stated !== undefined) return highOf(stated) ?? lowOf(stated);
+  if (stated !== undefined) return upperOf(stated);
   const item = spec.items.get(id);
-  const seal = item?.kind === 'joint' && Array.isArray(item.seal?.value) ? item.seal.value : [];
-  const times = [id, ...seal].flatMap((one) => {
-    const material = spec.items.get(one);
-    const cure = material?.kind === 'consumable' ? material.cure?.value : undefined;
-    return cure === undefined ? [] : [highOf(cure) ?? lowOf(cure)];
-  });
-  return times.filter((time) => time !== undefined).sort((one, other) => si(other) - si(one))[0];
+  const seal = item?.kind === 'joint' ? item.seal?.value : undefined;
+  const materials = [id, ...(typeof seal === 'object' ? seal : [])].map((one) => spec.items.get(one));
+  const cures = materials.map((one) => (one?.kind === 'consumable' ? one.cure?.value : undefined));
+  return longest(cures.filter((cure) => cure !== undefined).map(upperOf));
+}
+
+function longest(times: readonly Quantity[]): Quantity | undefined {
+  return times.toSorted((one, other) => si(other) - si(one))[0];
 }
 
 function doesIn(steps: readonly Step[], verb: Verb): boolean {
@@ -126,55 +127,60 @@ function itemsIn(steps: readonly Step[], spec: Specification): Item[] {
   ]);
 }
 
-/** Engine items alone: two steps that use one wrench, or one oil, do not wait for each other. */
+/** Engine items alone: two steps that use one oil do not wait for each other. The block is touched by everything. */
 function touchedBy(steps: readonly Step[], spec: Specification): ReadonlySet<string> {
-  const own = itemsIn(steps, spec).filter(({kind}) => kind !== 'tool' && kind !== 'consumable');
-  return new Set(own.filter((item) => !isGiven(item)).map(({id}) => id));
+  const items = itemsIn(steps, spec);
+  return new Set(items.filter((item) => item.kind !== 'consumable' && !isGiven(item)).map(({id}) => id));
 }
 
+/** What is dealt with, and what bears on it; where that is a surface, the part too that it is on. */
 function neededFor(steps: readonly Step[], spec: Specification): ReadonlySet<string> {
-  const needed = new Set<string>();
-  for (const item of itemsIn(steps, spec)) {
-    for (const id of [item.id, ...bearingOn(item)]) {
-      const other = spec.items.get(id);
-      if (other === undefined || isGiven(other)) continue;
-      needed.add(id);
-      if (other.kind === 'surface' && other.on !== undefined) needed.add(other.on.value);
-    }
-  }
-  return needed;
+  const items = itemsIn(steps, spec);
+  const bearing = items.flatMap(bearingOn);
+  const surfaces = bearing.map((id) => spec.items.get(id)).filter((item) => item?.kind === 'surface');
+  return new Set([...items.map(({id}) => id), ...bearing, ...surfaces.flatMap(bearingOn)]);
 }
 
-/** The block is touched by everything. */
 function isGiven(item: Item): boolean {
   return item.kind === 'part' && item.given;
 }
 
 /** What must be as it should be before something is done to the item. */
 function bearingOn(item: Item): readonly string[] {
-  const values = (list: readonly {readonly value: string}[]) => list.map(({value}) => value);
   switch (item.kind) {
     case 'part':
-      return [...values(item.after), ...values(item.closes), ...(item.seatsIn ? [item.seatsIn.value] : [])];
+      return ids(item.after, item.closes, item.seatsIn);
+    case 'surface':
+      return ids(item.on);
     case 'joint':
-      return values(item.between);
+      return ids(item.between);
     case 'fastener':
-      return values([...item.holds, ...item.after]);
+      return ids(item.holds, item.after);
     case 'fit':
-      return values([
-        ...item.between,
-        ...item.taperOf,
-        ...item.outOfRoundOf,
-        ...(item.when?.installed ?? []),
-        ...(item.when?.tight ?? []),
-      ]);
+      return ids(
+        item.between,
+        item.taperOf,
+        item.outOfRoundOf,
+        item.disturbedBy,
+        item.when?.installed,
+        item.when?.tight,
+      );
     case 'mark':
-      return item.matches ? [item.matches.value] : [];
+      return ids(item.matches);
     case 'hold-point':
-      return values(item.asks);
+      return ids(item.asks);
+    case 'check':
+      return ids(item.after, item.disturbedBy);
     case 'system':
-      return values([...item.joints, ...item.closedBy]);
+      return ids(item.joints, item.closedBy, item.after);
     default:
       return [];
   }
+}
+
+function ids(...named: readonly (Located<string> | readonly Located<string>[] | undefined)[]): string[] {
+  return named
+    .flat()
+    .filter((one) => one !== undefined)
+    .map(({value}) => value);
 }

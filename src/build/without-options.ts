@@ -1,7 +1,8 @@
 /** A procedure as it holds for an engine with some options: the steps of the others taken out, their numbers kept. */
-import type {Block, Procedure, Section, Step, Tag} from '../procedure/model.js';
-import type {Specification} from '../spec/model.js';
-import {type Condition, holds, sectionConditions, tagCondition} from './options.js';
+import type {Block, Procedure, Section, Step, Tag, Target} from '../procedure/model.js';
+import {topSteps} from '../procedure/values.js';
+import type {Item, Specification} from '../spec/model.js';
+import {type Condition, sectionConditions, tagCondition} from './options.js';
 
 /** What the engine has: its options, and the specification with and without what the others bring. */
 export interface Fitting {
@@ -12,51 +13,59 @@ export interface Fitting {
 
 /** Where steps drop out a block says which, so that a gap in the numbers is no riddle. */
 export function withoutOptions(procedure: Procedure, fitting: Fitting): Procedure {
-  const conditions = sectionConditions(procedure);
-  const sections = procedure.sections.flatMap((section, index): Section[] => {
-    const condition = conditions[index] ?? [];
-    if (holds(condition, fitting.options)) {
-      return [{...section, only: [], content: keptBlocks(section.content, fitting)}];
+  const sections = sectionConditions(procedure).flatMap(([section, condition]): Section[] => {
+    const missing = unmet(condition, fitting);
+    if (missing === undefined) {
+      const content = section.content.map((block) =>
+        block.type === 'step' ? stepOrGap(block.step, fitting) : block,
+      );
+      return [{...section, only: [], content: gathered(content)}];
     }
-    const steps = section.content.flatMap((block) => (block.type === 'step' ? [block.step] : []));
-    if (steps.length === 0) return [];
-    return [{...section, only: [], content: [leftOut(steps, unmet(condition, fitting))]}];
+    const gaps = topSteps({sections: [section]}).map((step) => leftOut(step, missing));
+    return gaps.length === 0 ? [] : [{...section, only: [], content: gathered(gaps)}];
   });
   return {...procedure, sections};
 }
 
-function keptBlocks(blocks: readonly Block[], fitting: Fitting): Block[] {
+/** One gap for neighbours that are left out for the same reason. */
+function gathered(blocks: readonly Block[]): Block[] {
   const kept: Block[] = [];
-  for (const block of blocks) {
-    const next = block.type === 'step' ? stepOrGap(block.step, fitting) : block;
+  for (const next of blocks) {
     const last = kept.at(-1);
     if (next.type === 'left-out' && last?.type === 'left-out' && sameOptions(last, next)) {
-      kept[kept.length - 1] = {...last, steps: [...last.steps, ...next.steps]};
+      const span = {start: last.span.start, end: next.span.end};
+      kept[kept.length - 1] = {...last, span, steps: [...last.steps, ...next.steps]};
     } else kept.push(next);
   }
   return kept;
 }
 
+function sameOptions(one: Gap, other: Gap): boolean {
+  return String(one.options) === String(other.options);
+}
+
+type Gap = Extract<Block, {readonly type: 'left-out'}>;
+
 function stepOrGap(step: Step, fitting: Fitting): Block {
   const missing = missingFor(step, fitting);
-  return missing === undefined ? {type: 'step', step: keptStep(step, fitting)} : leftOut([step], missing);
+  return missing === undefined ? {type: 'step', step: keptStep(step, fitting)} : leftOut(step, missing);
+}
+
+function leftOut({span, number}: Step, options: readonly string[]): Gap {
+  return {type: 'left-out', span, steps: [number], options};
 }
 
 /** The options for want of which the step drops out; undefined where it stays. */
-function missingFor(step: Step, fitting: Fitting): readonly string[] | undefined {
-  const condition = tagCondition(step.tags);
-  if (!holds(condition, fitting.options)) return unmet(condition, fitting);
+function missingFor({tags}: Step, fitting: Fitting): readonly string[] | undefined {
+  const missing = unmet(tagCondition(tags), fitting);
+  if (missing !== undefined) return missing;
   // Without what it hangs on, a branch would be followed always.
-  const hangsOn = step.tags.find(({verb}) => verb === 'if')?.targets[0]?.id;
-  if (hangsOn === undefined || !isGone(hangsOn, fitting)) return undefined;
-  return fitting.all.items.get(hangsOn)?.only.map(({value}) => value) ?? [];
+  const hangsOn = tags.find(({verb}) => verb === 'if')?.targets[0];
+  return hangsOn && lacking(hangsOn, fitting)?.only.map(({value}) => value);
 }
 
 function keptStep(step: Step, fitting: Fitting): Step {
-  const below = keptBlocks(
-    step.steps.map((sub) => ({type: 'step', step: sub})),
-    fitting,
-  );
+  const below = gathered(step.steps.map((sub) => stepOrGap(sub, fitting)));
   return {
     ...step,
     tags: step.tags.flatMap((tag) => keptTag(tag, fitting)),
@@ -65,32 +74,19 @@ function keptStep(step: Step, fitting: Fitting): Step {
   };
 }
 
-/** Without the targets that this engine does not have. */
+/** Without the targets that this engine does not have. A tag that loses none stays the object that it is. */
 function keptTag(tag: Tag, fitting: Fitting): Tag[] {
   if (tag.verb === 'only') return [];
-  const targets = tag.targets.filter(({id}) => !isGone(id, fitting));
+  const targets = tag.targets.filter((target) => lacking(target, fitting) === undefined);
   if (targets.length === tag.targets.length) return [tag];
   return targets.length === 0 ? [] : [{...tag, targets}];
 }
 
-function isGone(id: string, {all, own}: Fitting): boolean {
-  return all.items.has(id) && !own.items.has(id);
+/** The item of the specification that this engine does not have. */
+function lacking({id}: Target, {all, own}: Fitting): Item | undefined {
+  return own.items.has(id) ? undefined : all.items.get(id);
 }
 
-function unmet(condition: Condition, {options}: Fitting): readonly string[] {
-  return condition.find((group) => !group.some((id) => options.has(id))) ?? [];
-}
-
-function leftOut(steps: readonly Step[], options: readonly string[]): Block & {readonly type: 'left-out'} {
-  const [first] = steps;
-  const start = first?.span.start ?? 0;
-  const end = steps.at(-1)?.span.end ?? start;
-  return {type: 'left-out', span: {start, end}, steps: steps.map(({number}) => number), options};
-}
-
-function sameOptions(
-  one: {readonly options: readonly string[]},
-  other: {readonly options: readonly string[]},
-) {
-  return one.options.join(' ') === other.options.join(' ');
+function unmet(condition: Condition, {options}: Fitting): readonly string[] | undefined {
+  return condition.find((group) => !group.some((id) => options.has(id)));
 }

@@ -3,15 +3,16 @@ import {existsSync} from 'node:fs';
 import {basename, dirname, extname, resolve} from 'node:path';
 import {draftOf} from '../adopt/draft.js';
 import {today} from '../host/clock.js';
-import {type Failure, failureText} from '../host/failure.js';
+import type {Failure} from '../host/failure.js';
 import {loadBooks} from '../host/load.js';
 import {shownName, truePath} from '../host/names.js';
 import {sweepPassing} from '../host/passing.js';
 import {LIMITS, readText} from '../host/read.js';
 import {writeFiles} from '../host/write.js';
 import {readProcedure} from '../procedure/read.js';
+import {counted} from '../text/counted.js';
 import {printable} from '../text/printable.js';
-import {counted} from './check-report.js';
+import {unable} from './complain.js';
 import {EXIT, type Exit} from './exit.js';
 import type {Streams} from './streams.js';
 
@@ -24,9 +25,7 @@ export interface AdoptCommandOptions {
 /** The draft goes to standard output unless `--out` names a file; the original is never touched unasked. */
 export async function adopt(file: string, options: AdoptCommandOptions, streams: Streams): Promise<Exit> {
   const failure = await adoptFile(file, options, streams);
-  if (failure === undefined) return EXIT.clean;
-  streams.aside(`wmark: ${printable(failureText(failure))}\n`);
-  return EXIT.unable;
+  return failure === undefined ? EXIT.clean : unable(streams, failure);
 }
 
 async function adoptFile(

@@ -11,6 +11,7 @@ import type {Answer, AnswerOptions, BookReport} from './answer.js';
 import {findingJson} from './finding-json.js';
 import {faultJson, type HouseFaultJson} from './house-faults.js';
 
+/** An answer, and how long it holds while no file changes. */
 export interface FreshAnswer {
   readonly answer: Answer;
   /** By the calendar it holds up to this ISO 8601 date; always, where there is none. */
@@ -48,10 +49,18 @@ function reportOf(loaded: LoadedBook, date: string, house: AnswerOptions['rules'
 export function bookReport(loaded: LoadedBook, report: JobsReport): BookReport {
   const {book, jobs, only} = loaded;
   const texts = textsOf(book, jobs);
-  const {procedures, steps, tags, items, covered, uncovered} = report.summary;
+  const {procedures, steps, tags, judged, items, covered, uncovered} = report.summary;
   const names = [...texts.keys()];
   return {
-    counts: {jobs: jobsAsked(loaded).length, procedures, steps, tags, items, covered},
+    counts: {
+      jobs: jobsAsked(loaded).length,
+      procedures,
+      steps,
+      tags,
+      items,
+      covered,
+      unjudged: judged ? 0 : 1,
+    },
     uncovered,
     procedures: book.procedures.map(({source}) => source.file),
     files: only ? names.filter((name) => only.has(name)) : names,

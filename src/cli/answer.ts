@@ -15,6 +15,8 @@ export interface BookReport {
     readonly tags: number;
     readonly items: number;
     readonly covered: number;
+    /** 1 where its specification cannot be read whole, so that none of its items is counted. */
+    readonly unjudged: number;
   };
   /** Ids of the items that no step deals with. */
   readonly uncovered: readonly string[];
@@ -25,6 +27,7 @@ export interface BookReport {
   readonly findings: readonly FindingJson[];
 }
 
+/** All that outlives a book when it has been checked. */
 export interface Answer {
   /** Several where a book was asked about once for each of its jobs, none where it lacks the job or is only a base. */
   readonly reports: readonly BookReport[];

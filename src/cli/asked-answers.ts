@@ -20,6 +20,7 @@ export interface AskedAnswers {
   readonly list: string;
 }
 
+/** `at` is the place of the book among all that were found, so that slices can be put together in order. */
 export interface PlacedAnswer {
   readonly at: number;
   readonly answer: Answer;

@@ -1,8 +1,7 @@
 /** Loads what a command was asked about, says what could not be loaded, and puts the job asked for into the books. */
 import {booksForJob} from '../host/choose-jobs.js';
-import {failureText} from '../host/failure.js';
 import {type LoadedBook, loadBooks} from '../host/load.js';
-import {printable} from '../text/printable.js';
+import {complain} from './complain.js';
 import type {Streams} from './streams.js';
 
 export interface Asked {
@@ -16,11 +15,11 @@ export interface Asked {
 export async function askedBooks(
   paths: readonly string[],
   job: string | undefined,
-  {aside}: Streams,
+  streams: Streams,
 ): Promise<Asked> {
   const {books, failures} = await loadBooks(paths);
   const chosen = books.length === 0 ? [] : booksForJob(books, job);
   const all = 'ok' in chosen ? [...failures, chosen] : failures;
-  for (const failure of all) aside(`wmark: ${printable(failureText(failure))}\n`);
+  for (const failure of all) complain(streams, failure);
   return {books: 'ok' in chosen ? [] : chosen, failed: all.length > 0};
 }

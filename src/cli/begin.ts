@@ -1,7 +1,7 @@
 /** `wmark begin`: writes a small book with comments for a beginner, from the files in `begin/`. */
 import {readdir, readFile} from 'node:fs/promises';
 import {join, resolve} from 'node:path';
-import {type Failure, failureText, systemCode, systemFailure} from '../host/failure.js';
+import {type Failure, systemCode, systemFailure} from '../host/failure.js';
 import {shownName} from '../host/names.js';
 import {schemaAddress} from '../host/package.js';
 import {sweepPassing} from '../host/passing.js';
@@ -11,6 +11,7 @@ import pump from './begin/01-oil-pump.md';
 import sump from './begin/02-sump.md';
 import engine from './begin/engine.yaml';
 import shop from './begin/shop.yaml';
+import {unable} from './complain.js';
 import {EXIT, type Exit} from './exit.js';
 import type {Streams} from './streams.js';
 
@@ -18,10 +19,7 @@ export async function begin(folder: string, {report, aside}: Streams): Promise<E
   const target = resolve(folder);
   const shown = shownName(target, process.cwd());
   const failure = (await occupied(target, shown)) ?? (await writeBook(target));
-  if (failure) {
-    aside(`wmark: ${printable(failureText(failure))}\n`);
-    return EXIT.unable;
-  }
+  if (failure) return unable({aside}, failure);
   const name = printable(shown);
   report(`${name} now holds a small book: ${FILES.map(([file]) => file).join(', ')}\n`);
   report(`\nNext:\n  wmark check ${name}\n  wmark sheet ${name} --out out\n`);

@@ -1,7 +1,9 @@
 /** The result of a check over several books, and its form as lines for people and editors. */
+import {counted} from '../text/counted.js';
 import {printable} from '../text/printable.js';
 import type {BookReport, FindingJson} from './answer.js';
 import type {CheckJson} from './check-shape.js';
+import {placeText} from './place-text.js';
 
 type SummaryJson = CheckJson['summary'];
 
@@ -19,6 +21,7 @@ export function checkJson(reports: readonly BookReport[]): CheckJson {
     items: total('items'),
     covered: total('covered'),
     uncovered: reports.flatMap(({uncovered}) => uncovered),
+    unjudged: total('unjudged'),
     ...weighed(findings),
     known: 0,
   };
@@ -46,19 +49,15 @@ export function findingsText(findings: readonly FindingJson[]): string {
 function findingText(finding: FindingJson): string {
   const {name, severity, message, story, related, fix} = finding;
   const lines = [
-    `${lead(finding)}: ${severity}: ${printable(message)}  [${name}]`,
-    ...[...story, ...related].map((one) => `    ${lead(one)}: ${printable(one.message)}`),
+    `${placeText(finding)}: ${severity}: ${printable(message)}  [${name}]`,
+    ...[...story, ...related].map((one) => `    ${placeText(one)}: ${printable(one.message)}`),
     ...(fix ? [`    can be mended: ${printable(fix.title)}`] : []),
   ];
   return lines.join('\n');
 }
 
-function lead({file, line, column}: {readonly file: string; readonly line: number; readonly column: number}) {
-  return `${printable(file)}:${line}:${column}`;
-}
-
 export function sumsText(summary: SummaryJson): string {
-  const {books, jobs, procedures, steps, tags, items, covered, uncovered, errors, warnings, known} = summary;
+  const {books, jobs, procedures, steps, tags, errors, warnings, known} = summary;
   const size = [
     counted(books, 'book'),
     ...(jobs > 0 ? [counted(jobs, 'job')] : []),
@@ -67,10 +66,17 @@ export function sumsText(summary: SummaryJson): string {
     counted(tags, 'tag'),
   ];
   const lines = [
-    `${size.join(', ')}; ${covered} of ${counted(items, 'item')} covered${allBut(uncovered)}`,
+    `${size.join(', ')}; ${coveredText(summary)}`,
     `${counted(errors, 'error')}, ${counted(warnings, 'warning')}${known > 0 ? `; ${known} known and let stand` : ''}`,
   ];
   return lines.map((line) => `${line}\n`).join('');
+}
+
+/** A book that could not be judged is none of which all was found covered. */
+function coveredText({books, items, covered, uncovered, unjudged}: SummaryJson): string {
+  if (unjudged > 0 && unjudged === books) return 'not judged';
+  const missing = unjudged > 0 ? `; ${counted(unjudged, 'book')} not judged` : '';
+  return `${covered} of ${counted(items, 'item')} covered${allBut(uncovered)}${missing}`;
 }
 
 /** Which are not: with more than a few, the findings say why. */
@@ -84,8 +90,3 @@ function allBut(uncovered: readonly string[]): string {
 }
 
 const MOST_NAMED = 3;
-
-/** `1 step`, `2 steps`. */
-export function counted(count: number, word: string, several = `${word}s`): string {
-  return `${count} ${count === 1 ? word : several}`;
-}

@@ -1,5 +1,6 @@
 /** The shape of `wmark check --as json`, from which `schemas/check.schema.json` is made. */
 import * as z from 'zod';
+import {jsonSchema} from '../spec/shapes/json-schema.js';
 
 export const count = z.int().min(0);
 const number = z.int().min(1);
@@ -47,6 +48,7 @@ const sliceReport = z.strictObject({
     tags: count,
     items: count,
     covered: count,
+    unjudged: count,
   }),
   uncovered: z.array(z.string()).describe('ids of items that no step deals with'),
   procedures: z.array(z.string()).describe('files of its procedures, in build order'),
@@ -77,6 +79,7 @@ const slice = z
   })
   .describe('of `--slice` only: what `wmark merge` needs to put slices together');
 
+/** Public: who reads the report relies on it, so a change that takes anything away is a new version. */
 export const checkShape = z.strictObject({
   summary: z.strictObject({
     books: count,
@@ -87,6 +90,9 @@ export const checkShape = z.strictObject({
     items: count.describe('items of the specification that a build must deal with'),
     covered: count.describe('those of them that some step deals with'),
     uncovered: z.array(z.string()).describe('ids of the others, book after book'),
+    unjudged: count.describe(
+      'books whose specification cannot be read whole: none of their items is counted',
+    ),
     errors: count,
     warnings: count,
     known: count.describe('findings on the list of known ones, which are left out of `findings`'),
@@ -101,6 +107,5 @@ export type CheckJson = z.infer<typeof checkShape>;
 
 /** The schema, a JSON Schema of the 2020-12 draft. */
 export function checkSchema(): object {
-  const {$schema, ...rest} = z.toJSONSchema(checkShape, {target: 'draft-2020-12'});
-  return {$schema, title: 'What `wmark check --as json` prints', ...rest};
+  return jsonSchema(checkShape, 'What `wmark check --as json` prints');
 }

@@ -1,15 +1,15 @@
 /** Tells the answers of a check, of one run or of slices put together, and decides the exit status. */
 import {noSuchJob} from '../host/choose-jobs.js';
-import {type Failure, failureText} from '../host/failure.js';
+import type {Failure} from '../host/failure.js';
 import {onlyBases} from '../host/find-books.js';
 import type {House} from '../host/house.js';
-import {printable} from '../text/printable.js';
-import type {BookReport} from './answer.js';
+import type {Answer, BookReport} from './answer.js';
 import type {PlacedAnswer} from './asked-answers.js';
 import {inFiles} from './changed-files.js';
 import {type CheckForm, rendered} from './check-forms.js';
 import {checkJson, findingsText, sumsText} from './check-report.js';
 import type {CheckJson} from './check-shape.js';
+import {complain, unable} from './complain.js';
 import {EXIT, type Exit} from './exit.js';
 import {type HouseFaultJson, tellFaults} from './house-faults.js';
 import type {Looked} from './known-file.js';
@@ -40,21 +40,18 @@ export interface Answers {
   readonly slice?: SliceHead;
 }
 
+/** Says what keeps it from telling, and gives the exit status of the whole run. */
 export async function told(asked: Answers, options: TellOptions, streams: Streams): Promise<Exit> {
   const {report, aside} = streams;
-  const complain = (failure: Failure) => aside(`wmark: ${printable(failureText(failure))}\n`);
-  const {reports, failed, placed, missing, faults} = await collected(asked, options, {report, complain});
+  const {reports, failed, placed, missing, faults} = await collected(asked, options, streams);
   if (asked.house) tellFaults(faults, asked.house, {aside});
-  if (missing) complain(missing);
-  if (missing || (reports.length === 0 && !asked.slice)) return EXIT.unable;
+  if (missing) return unable(streams, missing);
+  if (reports.length === 0 && !asked.slice) return EXIT.unable;
   const whole = checkJson(reports);
   const rules = asked.house?.findings ?? [];
   const looked = {files: reports.flatMap((one) => one.files), house: rules};
   const held = await heldBack(whole, looked, options, aside);
-  if (!held.ok) {
-    complain(held);
-    return EXIT.unable;
-  }
+  if (!held.ok) return unable(streams, held);
   if (isStreamed(options)) report(sumsText(whole.summary));
   else {
     const slice = asked.slice && slicePart(asked.slice, placed, asked);
@@ -101,17 +98,17 @@ interface Collected {
 async function collected(
   {failures, answers, path, changed, slice}: Answers,
   options: TellOptions,
-  {report, complain}: {readonly report: Streams['report']; readonly complain: (failure: Failure) => void},
+  streams: Streams,
 ): Promise<Collected> {
-  failures.forEach(complain);
+  for (const failure of failures) complain(streams, failure);
   const placed: PlacedAnswer[] = [];
   for await (const {at, answer} of answers) {
-    if (answer.failure) complain(answer.failure);
+    if (answer.failure) complain(streams, answer.failure);
     const reports = answer.reports.map((one) =>
       changed ? {...one, findings: inFiles(one.findings, changed)} : one,
     );
     const lines = isStreamed(options) ? findingsText(reports.flatMap(({findings}) => findings)) : '';
-    if (lines !== '') report(lines);
+    if (lines !== '') streams.report(lines);
     placed.push({at, answer: {...answer, reports}});
   }
   const all = placed.map(({answer}) => answer);
@@ -119,26 +116,23 @@ async function collected(
   const faults = all.flatMap(({houseFaults = []}) => houseFaults);
   const failed = failures.length > 0 || all.some(({failure}) => failure !== undefined);
   const books = all.filter(({base, failure}) => !base && !failure);
-  const none = reports.length === 0 && !slice;
-  if (none && options.job !== undefined && books.length > 0) {
-    return {
-      reports,
-      placed,
-      failed,
-      faults,
-      missing: noSuchJob(
-        books.flatMap(({jobs}) => jobs),
-        options.job,
-      ),
-    };
+  const missing =
+    reports.length > 0 || slice ? undefined : missingFrom(books, {job: options.job, path, failed});
+  return {reports, placed, failed, faults, missing};
+}
+
+/** Why not one book was judged; undefined where what failed has been said already. */
+function missingFrom(
+  books: readonly Answer[],
+  {job, path, failed}: {readonly job: string | undefined; readonly path: string; readonly failed: boolean},
+): Failure | undefined {
+  if (job !== undefined && books.length > 0) {
+    return noSuchJob(
+      books.flatMap(({jobs}) => jobs),
+      job,
+    );
   }
-  return {
-    reports,
-    placed,
-    failed,
-    faults,
-    missing: none && !failed ? onlyBases(path, process.cwd()) : undefined,
-  };
+  return failed ? undefined : onlyBases(path, process.cwd());
 }
 
 function stops({summary}: CheckJson, on: readonly StopOn[]): boolean {

@@ -1,10 +1,9 @@
 /** `wmark check`: reads books, checks them, and prints what is found. */
-import {type Failure, failureText} from '../host/failure.js';
-import {printable} from '../text/printable.js';
 import {type AskedOptions, askedAnswers} from './asked-answers.js';
 import {changedFiles} from './changed-files.js';
 import {type TellOptions, told} from './check-told.js';
-import {EXIT, type Exit} from './exit.js';
+import {unable} from './complain.js';
+import type {Exit} from './exit.js';
 import {askedHouse, type HouseOptions, rulesOf} from './house.js';
 import type {Streams} from './streams.js';
 
@@ -20,27 +19,19 @@ export async function check(
   options: CheckOptions,
   streams: Streams,
 ): Promise<Exit> {
-  const complain = (failure: Failure) => streams.aside(`wmark: ${printable(failureText(failure))}\n`);
   const {slice, job, known} = options;
   if (slice && known !== undefined) {
     const says = '--known counts findings over all books, and a slice sees only some';
-    complain({ok: false, says, hint: 'give --known to `wmark merge`'});
-    return EXIT.unable;
+    return unable(streams, {ok: false, says, hint: 'give --known to `wmark merge`'});
   }
   if (slice && options.house) {
-    complain({ok: false, says: '--house and --slice do not go together', hint: 'leave one of them out'});
-    return EXIT.unable;
+    const says = '--house and --slice do not go together';
+    return unable(streams, {ok: false, says, hint: 'leave one of them out'});
   }
   const house = await askedHouse(options);
-  if (!house.ok) {
-    complain(house);
-    return EXIT.unable;
-  }
+  if (!house.ok) return unable(streams, house);
   const changed = await changedFiles(paths, options);
-  if (changed && !changed.ok) {
-    complain(changed);
-    return EXIT.unable;
-  }
+  if (changed && !changed.ok) return unable(streams, changed);
   const {list, ...asked} = await askedAnswers(paths, {...options, ...rulesOf(house)}, streams);
   return told(
     {

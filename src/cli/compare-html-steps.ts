@@ -74,6 +74,7 @@ function procedurePart(rows: readonly Row[]): Element {
   const file = first === undefined ? '' : printable(baseName(fileOf(first)));
   const parts = stretchesOf(rows, (row) => String(isChanged(row))).map((part) => {
     const [head, last] = [part[0], part.at(-1)];
+    // Where nothing changed, the whole procedure is folded away already.
     if (head === undefined || last === undefined || isChanged(head) || changed === 0) return table(part);
     const one = head === last;
     const numbers = one ? `Step ${numberOf(head)}` : `Steps ${numberOf(head)}–${numberOf(last)}`;

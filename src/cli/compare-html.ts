@@ -104,6 +104,7 @@ function sideNodes(
 ): ElementContent[] {
   const {at} = change[which];
   if (at.length === 0) return [{type: 'text', value: 'nothing'}];
+  // The report's places are lines and columns; a link to the row of a step wants the span.
   const places = compared?.comparison?.changes[index]?.[which].at ?? [];
   return at.map((one, position) => {
     const where = places[position]?.where;

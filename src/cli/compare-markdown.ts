@@ -26,6 +26,7 @@ const MARK = '<!-- wmark compare -->';
 /** Hosts refuse longer comments (65,536 characters where the limit is known); room is left for their own. */
 const LONGEST = 60_000;
 
+/** Short enough for a comment: where it is not, the longest lists are cut, and say how much is left out. */
 export function compareMarkdown(json: CompareJson): string {
   for (const most of [Number.POSITIVE_INFINITY, 200, 50, 10]) {
     const text = written(json, most);

@@ -1,5 +1,4 @@
 /** Compares the books of two sides and gives the result as plain data, from which every report is made. */
-import {createHash} from 'node:crypto';
 import {compareBooks, type Revision} from '../compare/compare.js';
 import {type Change, type Comparison, EFFECTS} from '../compare/model.js';
 import {type CheckOptions, check} from '../findings/check.js';
@@ -10,9 +9,9 @@ import {placeOf, textsOf} from '../host/places.js';
 import type {TwoBooks, TwoSides} from '../host/two-sides.js';
 import {brokenFiles} from '../host/unseen.js';
 import type {Source} from '../text/source.js';
-
 import {type CompareJson, compareShape} from './compare-shape.js';
 import {findingJson} from './finding-json.js';
+import {fingerprint} from './fingerprint.js';
 
 export type BookJson = CompareJson['books'][number];
 export type ChangeJson = BookJson['changes'][number];
@@ -41,6 +40,7 @@ function worstOf({json: {changes}}: Compared): number {
   return worst === undefined ? EFFECTS.length : EFFECTS.indexOf(worst);
 }
 
+/** The sums, what could not be seen, and every book, the weakened ones first. */
 export function compareJson(sides: TwoSides, compared: readonly Compared[]): CompareJson {
   const moved = sides.moved ?? [];
   const books = compared.map(({json}) => json);
@@ -111,6 +111,7 @@ function headOf(before: LoadedBook, now: LoadedBook) {
 
 /** Every text as it was: nothing to compare, and no need to check either side. */
 function isSame(before: LoadedBook, now: LoadedBook): boolean {
+  // Texts alone are not all: a file that could not be read leaves a problem and no text.
   const [old, fresh] = [before, now].map(({book, jobs}) =>
     JSON.stringify([[...textsOf(book, jobs).values()].map(({text}) => text), book.problems.length]),
   );
@@ -171,11 +172,6 @@ function changeJson(change: Change, texts: Texts): ChangeJson {
     brings: brings.map((finding) => findingJson(finding, texts.now)),
     fingerprint: fingerprint([effect, subject, aspect, message]),
   };
-}
-
-/** The first half of SHA-256 over the texts, in hexadecimal digits: enough to tell changes of one book apart. */
-export function fingerprint(texts: readonly string[]): string {
-  return createHash('sha256').update(JSON.stringify(texts)).digest('hex').slice(0, 32);
 }
 
 /** A book that only one side has. */

@@ -1,6 +1,7 @@
 /** The shape of `wmark compare --as json`, from which `schemas/compare.schema.json` is made. */
 import * as z from 'zod';
 import {EFFECTS} from '../compare/model.js';
+import {jsonSchema} from '../spec/shapes/json-schema.js';
 import {count, finding, remark} from './check-shape.js';
 
 const side = z.strictObject({
@@ -61,6 +62,5 @@ export type CompareJson = z.infer<typeof compareShape>;
 
 /** The schema, a JSON Schema of the 2020-12 draft. */
 export function compareSchema(): object {
-  const {$schema, ...rest} = z.toJSONSchema(compareShape, {target: 'draft-2020-12'});
-  return {$schema, title: 'What `wmark compare --as json` prints', ...rest};
+  return jsonSchema(compareShape, 'What `wmark compare --as json` prints');
 }

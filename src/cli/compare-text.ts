@@ -1,8 +1,9 @@
 /** A comparison as lines for people and editors: what was weakened first, each with what is asked and the steps of both sides. */
+import {counted} from '../text/counted.js';
 import {printable} from '../text/printable.js';
-import {counted} from './check-report.js';
 import type {BookJson, ChangeJson} from './compare-report.js';
 import type {CompareJson} from './compare-shape.js';
+import {placeText} from './place-text.js';
 
 export function compareText(json: CompareJson): string {
   const lines = [
@@ -17,9 +18,11 @@ function bookLines({engine, changes, brought, settled}: BookJson, {before, now}:
   return [
     `${printable(engine)}: ${printable(before)} and ${printable(now)}${changes.length === 0 ? ': the same' : ''}`,
     ...changes.flatMap(changeLines),
-    ...brought.map((one) => `${lead(one)}: brings ${one.severity}: ${printable(one.message)}  [${one.name}]`),
+    ...brought.map(
+      (one) => `${placeText(one)}: brings ${one.severity}: ${printable(one.message)}  [${one.name}]`,
+    ),
     ...settled.map(
-      (one) => `${lead(one)}: settles ${one.severity}: ${printable(one.message)}  [${one.name}]`,
+      (one) => `${placeText(one)}: settles ${one.severity}: ${printable(one.message)}  [${one.name}]`,
     ),
   ];
 }
@@ -33,15 +36,15 @@ export function unseenText({side, message, file, line}: CompareJson['unseen'][nu
 function changeLines(change: ChangeJson): string[] {
   const {effect, message, aspect, before, now} = change;
   const place = now.at[0] ?? before.at[0];
-  const first = `${place === undefined ? '' : `${lead(place)}: `}${effect}: ${printable(message)}  [${printable(aspect)}]`;
+  const first = `${place === undefined ? '' : `${placeText(place)}: `}${effect}: ${printable(message)}  [${printable(aspect)}]`;
   if (!hasWords(change)) return [first];
   return [
     first,
     ...(before.required === null && now.required === null
       ? []
       : [`    required ${printable(requiredText(change))}`]),
-    ...before.at.map((one) => `    before: ${lead(one)}: ${printable(one.message)}`),
-    ...now.at.map((one) => `    now: ${lead(one)}: ${printable(one.message)}`),
+    ...before.at.map((one) => `    before: ${placeText(one)}: ${printable(one.message)}`),
+    ...now.at.map((one) => `    now: ${placeText(one)}: ${printable(one.message)}`),
     ...(before.at.length > 0 && now.at.length === 0 ? ['    now: nothing'] : []),
     ...change.brings.map((one) => `    brings ${one.name}: ${printable(one.message)}`),
   ];
@@ -62,8 +65,4 @@ export function sums(summary: CompareJson['summary']): string {
   const {weakened, strengthened, changed, reworded, brought, settled} = summary;
   const found = `${counted(brought, 'finding')} brought, ${settled} settled`;
   return `${weakened} weakened, ${strengthened} strengthened, ${changed} changed, ${reworded} reworded; ${found}`;
-}
-
-function lead({file, line, column}: {readonly file: string; readonly line: number; readonly column: number}) {
-  return `${printable(file)}:${line}:${column}`;
 }

@@ -1,12 +1,12 @@
 /** `wmark compare`: what a change of a book means for the engine. */
 import {today} from '../host/clock.js';
-import {type Failure, failureText} from '../host/failure.js';
+import type {Failure} from '../host/failure.js';
 import {sidesOnDisk, sidesSince, type TwoSides} from '../host/two-sides.js';
-import {printable} from '../text/printable.js';
 import {compareMarkdown} from './compare-markdown.js';
 import {type Compared, comparedBooks, compareJson} from './compare-report.js';
 import type {CompareJson} from './compare-shape.js';
 import {compareText, unseenText} from './compare-text.js';
+import {unable} from './complain.js';
 import {EXIT, type Exit} from './exit.js';
 import type {StopOn} from './stop-on.js';
 import type {Streams} from './streams.js';
@@ -26,10 +26,7 @@ export async function compare(
   {report, aside}: Streams,
 ): Promise<Exit> {
   const sides = await sidesFor(paths, options);
-  if (!sides.ok) {
-    aside(`wmark: ${printable(failureText(sides))}\n`);
-    return EXIT.unable;
-  }
+  if (!sides.ok) return unable({aside}, sides);
   const compared = comparedBooks(sides, today());
   const json = compareJson(sides, compared);
   report(await rendered(options.as, json, compared));

@@ -12,6 +12,7 @@ import {
   gathered,
   type RowJson,
   sums,
+  temporaryText,
 } from './coverage-report.js';
 
 export function coverageHtml(tables: readonly CoverageJson[]): string {
@@ -24,6 +25,7 @@ function section(table: CoverageJson): ElementContent[] {
   return [
     h('h2', printable(table.engine)),
     h('p', printable(`${table.file}: ${sums(table)}`)),
+    ...temporaryText(table).map((line) => h('p', line)),
     h('table', [
       h(
         'thead',

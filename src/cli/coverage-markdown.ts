@@ -2,7 +2,15 @@
 import type {RootContent} from 'mdast';
 import {heading, markdownWithTables, paragraph, table} from '../print/markdown.js';
 import {printable} from '../text/printable.js';
-import {COLUMN, type CoverageJson, cellText, columnsOf, gathered, sums} from './coverage-report.js';
+import {
+  COLUMN,
+  type CoverageJson,
+  cellText,
+  columnsOf,
+  gathered,
+  sums,
+  temporaryText,
+} from './coverage-report.js';
 
 export function coverageMarkdown(tables: readonly CoverageJson[]): string {
   return markdownWithTables(tables.flatMap(section));
@@ -16,6 +24,7 @@ function section(one: CoverageJson): RootContent[] {
   return [
     heading(2, printable(one.engine)),
     table(['item', 'place', ...columns.map((kind) => COLUMN[kind])], rows),
+    ...temporaryText(one).map((line) => paragraph(line)),
     paragraph(sums(one)),
   ];
 }

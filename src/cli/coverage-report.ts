@@ -1,7 +1,8 @@
 /** The coverage of a book as plain data, and as a table in text. */
 import type {Book} from '../build/book.js';
-import {COVERED, type Covered, type Row} from '../build/coverage.js';
+import {COVERED, type Covered, type Row, type TemporaryRow} from '../build/coverage.js';
 import type {StepRef} from '../build/program.js';
+import {inColumns} from '../text/columns.js';
 import {printable} from '../text/printable.js';
 
 export type CoverageForm = 'text' | 'markdown' | 'json' | 'html';
@@ -21,10 +22,23 @@ export interface RowJson {
   readonly cells: {readonly [kind in Covered]: CellJson};
 }
 
+export interface TemporaryJson {
+  readonly item: string;
+  readonly name: string;
+  /** Steps that put it in, or take it out. */
+  readonly in: readonly string[];
+  readonly out: readonly string[];
+}
+
+/** One book. The JSON of `wmark coverage` is a list of these. */
 export interface CoverageJson {
   readonly file: string;
   readonly engine: string;
   readonly rows: readonly RowJson[];
+  /** What goes in for a while only, which is no row and never missing. */
+  readonly temporary: readonly TemporaryJson[];
+  /** False where the specification, or a procedure, cannot be read: then nothing is counted as done or missing. */
+  readonly judged: boolean;
   /** Cells that are due, and those of them not done. */
   readonly due: number;
   readonly missing: number;
@@ -44,14 +58,27 @@ export const COLUMN: {readonly [kind in Covered]: string} = {
   witnessed: 'witnessed',
 };
 
-export function coverageJson(file: string, book: Book, rows: readonly Row[]): CoverageJson {
+export interface CoverageRows {
+  readonly rows: readonly Row[];
+  readonly temporary: readonly TemporaryRow[];
+}
+
+export function coverageJson(file: string, book: Book, {rows, temporary}: CoverageRows): CoverageJson {
+  const judged = book.spec.broken !== true && (book.unread ?? []).length === 0;
   const short = new Map(book.procedures.map(({source}, index) => [source.file, index + 1]));
-  const table = rows.map((row) => rowJson(row, short));
+  const table = rows.map((row) => rowJson(judged ? row : {...row, due: new Map()}, short));
   const cells = table.flatMap((row) => Object.values(row.cells)).filter(({due}) => due);
   return {
     file,
     engine: book.spec.engine.name,
     rows: table,
+    temporary: temporary.map(({item, on, off}) => ({
+      item: item.id,
+      name: item.name,
+      in: codes(on, short),
+      out: codes(off, short),
+    })),
+    judged,
     due: cells.length,
     missing: cells.filter(({done}) => !done).length,
   };
@@ -61,7 +88,7 @@ function rowJson({item, place, steps, due}: Row, short: ReadonlyMap<string, numb
   const cell = (kind: Covered): CellJson => ({
     due: due.has(kind),
     done: due.get(kind) ?? false,
-    steps: [...new Set(steps.get(kind)?.map((step) => stepCode(step, short)) ?? [])],
+    steps: codes(steps.get(kind) ?? [], short),
   });
   return {
     item: item.id,
@@ -81,6 +108,11 @@ function rowJson({item, place, steps, due}: Row, short: ReadonlyMap<string, numb
       witnessed: cell('witnessed'),
     },
   };
+}
+
+/** Each once. */
+function codes(steps: readonly StepRef[], short: ReadonlyMap<string, number>): string[] {
+  return [...new Set(steps.map((step) => stepCode(step, short)))];
 }
 
 /** Procedure and step: `4.12` is step 12 of the fourth procedure of the build. */
@@ -118,17 +150,25 @@ export function coverageText(table: CoverageJson): string {
     ['item', 'place', ...columns.map((kind) => COLUMN[kind])],
     ...rows.map(({item, place, cells}) => [item, place, ...columns.map((kind) => cellText(cells[kind]))]),
   ].map((line) => line.map(printable));
-  const widths =
-    lines[0]?.map((_, column) => Math.max(...lines.map((line) => line[column]?.length ?? 0))) ?? [];
-  const body = lines.map((line) =>
-    line
-      .map((cell, column) => cell.padEnd(widths[column] ?? 0))
-      .join('  ')
-      .trimEnd(),
-  );
-  return [`${printable(table.engine)} (${printable(table.file)})`, ...body, sums(table), ''].join('\n');
+  const head = `${printable(table.engine)} (${printable(table.file)})`;
+  return [head, ...inColumns(lines), ...temporaryText(table), sums(table), ''].join('\n');
 }
 
-export function sums({due, missing}: CoverageJson): string {
+/** A line that names what is temporary, where anything is. */
+export function temporaryText({temporary}: CoverageJson): string[] {
+  if (temporary.length === 0) return [];
+  const each = temporary.map(({item, in: on, out}) => {
+    const steps = [
+      ...(on.length > 0 ? [`in at ${on.join(' ')}`] : ['never in']),
+      ...(out.length > 0 ? [`out at ${out.join(' ')}`] : []),
+    ];
+    return `${item} (${steps.join(', ')})`;
+  });
+  return [printable(`Temporary, and not counted: ${each.join(', ')}`)];
+}
+
+export function sums({due, missing, judged}: CoverageJson): string {
+  if (!judged)
+    return 'Not judged: a file of this book cannot be read whole; wmark check says which, and where.';
   return `${due - missing} of ${due} due are done; ${missing} missing. 4.12 is step 12 of the fourth procedure.`;
 }

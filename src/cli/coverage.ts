@@ -1,6 +1,5 @@
 /** `wmark coverage`: for every item and place of the specification, the steps that deal with it. */
-
-import {coverage as coverageOf} from '../build/coverage.js';
+import {coverage as coverageOf, temporaries} from '../build/coverage.js';
 import {forJob} from '../build/for-job.js';
 import {ledger} from '../build/ledger.js';
 import {askedBooks} from './asked-books.js';
@@ -16,7 +15,7 @@ export interface CoverageOptions {
   readonly job?: string;
 }
 
-/** Exit status 1 where something that must be done is not. */
+/** Exit status 1 where something that must be done is not, or nobody can say. */
 export async function coverage(
   paths: readonly string[],
   {as, job}: CoverageOptions,
@@ -27,7 +26,8 @@ export async function coverage(
   if (books.length === 0) return EXIT.unable;
   const tables = books.map(({file, book: whole}) => {
     const book = forJob(whole);
-    return coverageJson(file, book, coverageOf(ledger(book)));
+    const run = ledger(book);
+    return coverageJson(file, book, {rows: coverageOf(run), temporary: temporaries(run)});
   });
   switch (as) {
     case 'json':
@@ -43,5 +43,5 @@ export async function coverage(
       report(tables.map(coverageText).join('\n'));
   }
   if (failed) return EXIT.unable;
-  return tables.some(({missing}) => missing > 0) ? EXIT.errors : EXIT.clean;
+  return tables.some(({missing, judged}) => missing > 0 || !judged) ? EXIT.errors : EXIT.clean;
 }

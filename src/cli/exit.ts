@@ -2,6 +2,7 @@
 import {printable} from '../text/printable.js';
 import type {Streams} from './streams.js';
 
+/** The README promises these: pipelines go by them. */
 export const EXIT = {
   /** Ran, and found no error. */
   clean: 0,

@@ -1,5 +1,4 @@
 /** Findings as a JUnit report: a suite a file, a case a finding, for pipelines that read nothing else. */
-
 import {printable} from '../text/printable.js';
 import type {FindingJson} from './answer.js';
 import type {CheckJson} from './check-shape.js';
@@ -25,6 +24,7 @@ function isFailure({severity}: FindingJson): boolean {
 
 function suite(file: string, findings: readonly FindingJson[]) {
   const failures = findings.filter(isFailure).length;
+  // A suite without a case is taken for one that did not run.
   const tests = Math.max(1, findings.length);
   const head = `name="${escaped(file)}" tests="${tests}" failures="${failures}" errors="0" skipped="0"`;
   const clean = `    <testcase classname="${escaped(file)}" name="no finding"/>\n`;

@@ -4,7 +4,7 @@ import {meaningOf} from '../findings/meaning.js';
 import type {FindingKind} from '../findings/model.js';
 import {FINDINGS} from '../findings/registry.js';
 import type {FindingJson} from './answer.js';
-import {fingerprint} from './compare-report.js';
+import {fingerprint} from './fingerprint.js';
 import type {Level, SarifResult, SarifRule} from './sarif.js';
 
 const LEVEL: {readonly [severity in FindingJson['severity']]: Level} = {

@@ -10,6 +10,7 @@ export interface HouseOptions {
 
 const NONE: House = {ok: true, findings: [], files: new Map()};
 
+/** Runs the code of the modules that were named; none where none were. */
 export async function askedHouse({house}: HouseOptions): Promise<House | Failure> {
   return house === undefined ? NONE : loadHouse(house, process.cwd());
 }

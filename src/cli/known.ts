@@ -2,18 +2,20 @@
 import {existsSync} from 'node:fs';
 import {dirname, resolve} from 'node:path';
 import {rewritten} from '../findings/known-text.js';
-import {type Failure, failureText} from '../host/failure.js';
+import type {Failure} from '../host/failure.js';
 import {onlyBases} from '../host/find-books.js';
 import type {House} from '../host/house.js';
 import {shownName} from '../host/names.js';
 import {rewriteFiles} from '../host/rewrite.js';
 import {writeFiles} from '../host/write.js';
 import {addAll} from '../text/add-all.js';
+import {counted} from '../text/counted.js';
 import {printable} from '../text/printable.js';
 import type {Source} from '../text/source.js';
 import type {BookReport} from './answer.js';
 import {askedAnswers} from './asked-answers.js';
-import {checkJson, counted} from './check-report.js';
+import {checkJson} from './check-report.js';
+import {complain, unable} from './complain.js';
 import {EXIT, type Exit} from './exit.js';
 import {askedHouse, type HouseOptions, rulesOf} from './house.js';
 import {type HouseFaultJson, tellFaults} from './house-faults.js';
@@ -31,23 +33,15 @@ export async function known(
   {because, owner, ...options}: KnownOptions,
   streams: Streams,
 ): Promise<Exit> {
-  const {report, aside} = streams;
   const cwd = process.cwd();
-  const complain = (failure: Failure) => aside(`wmark: ${printable(failureText(failure))}\n`);
   const path = resolve(cwd, file);
   const list = existsSync(path) ? await knownList(file, cwd) : undefined;
-  if (list && !list.ok) {
-    complain(list);
-    return EXIT.unable;
-  }
+  if (list && !list.ok) return unable(streams, list);
   const house = await askedHouse(options);
-  if (!house.ok) {
-    complain(house);
-    return EXIT.unable;
-  }
+  if (!house.ok) return unable(streams, house);
   const {reports, failures, faults} = await reportsAt(paths, house, streams);
   tellFaults(faults, house, streams);
-  failures.forEach(complain);
+  for (const failure of failures) complain(streams, failure);
   // What could not be read might be struck off as settled.
   if (failures.length > 0 || faults.length > 0) return EXIT.unable;
   const {findings} = checkJson(reports);
@@ -62,11 +56,8 @@ export async function known(
   );
   // What somebody else wrote into the list meanwhile is not lost.
   const failure = await put({path, text, before: list?.source});
-  if (failure) {
-    complain(failure);
-    return EXIT.unable;
-  }
-  report(
+  if (failure) return unable(streams, failure);
+  streams.report(
     `${printable(shownName(path, cwd))}: ${counted(added, 'finding')} added, ${counted(struck, 'entry', 'entries')} struck off\n`,
   );
   return EXIT.clean;

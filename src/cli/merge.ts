@@ -1,12 +1,12 @@
 /** `wmark merge`: puts the JSON reports of all slices together to what one run over all books would have said. */
 import {resolve} from 'node:path';
-import {type Failure, failureText} from '../host/failure.js';
+import type {Failure} from '../host/failure.js';
 import {shownName} from '../host/names.js';
 import {LIMITS, readText} from '../host/read.js';
-import {printable} from '../text/printable.js';
 import {type CheckJson, checkShape, type SliceJson} from './check-shape.js';
 import {type TellOptions, told} from './check-told.js';
-import {EXIT, type Exit} from './exit.js';
+import {unable} from './complain.js';
+import type {Exit} from './exit.js';
 import {answersIn, failureIn} from './slice-part.js';
 import type {Streams} from './streams.js';
 
@@ -18,10 +18,7 @@ export async function merge(
   streams: Streams,
 ): Promise<Exit> {
   const slices = await slicesIn(files);
-  if ('ok' in slices) {
-    streams.aside(`wmark: ${printable(failureText(slices))}\n`);
-    return EXIT.unable;
-  }
+  if ('ok' in slices) return unable(streams, slices);
   const [{slice}] = slices;
   const answers = slices
     .flatMap((one) => answersIn(one.slice, one.findings))
@@ -60,6 +57,7 @@ async function sliceIn(path: string): Promise<ReadSlice | Failure> {
     hint: 'name what `wmark check --slice K/N --as json` printed',
     where: {file},
   });
+  // A report comes from another machine: it is read as any other stranger's file.
   const read = await readText(resolve(cwd, path), file, LIMITS.report);
   if (!read.ok) return read;
   const parsed = checkShape.safeParse(jsonIn(read.source.text));

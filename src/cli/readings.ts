@@ -1,7 +1,7 @@
 /** `wmark readings`: judges records of builds against the sheets that they answer. */
 import {resolve} from 'node:path';
 import {askerAt} from '../host/asked-of-build.js';
-import {type Failure, failureText} from '../host/failure.js';
+import type {Failure} from '../host/failure.js';
 import {missingText, pdfMaker} from '../host/pdf.js';
 import {readRecords} from '../host/records.js';
 import {writeFiles} from '../host/write.js';
@@ -17,6 +17,7 @@ import {reportText} from '../readings/text.js';
 import type {ReportWords} from '../readings/words.js';
 import type {Paper, Shop} from '../spec/model.js';
 import {printable} from '../text/printable.js';
+import {complain, unable} from './complain.js';
 import {EXIT, type Exit} from './exit.js';
 import type {Streams} from './streams.js';
 
@@ -39,22 +40,20 @@ export async function readings(
   options: ReadingsOptions,
   streams: Streams,
 ): Promise<Exit> {
-  const complain = (failure: Failure) => streams.aside(`wmark: ${printable(failureText(failure))}\n`);
   if (options.as === 'pdf' && options.out === undefined) {
-    complain({
+    return unable(streams, {
       ok: false,
       says: 'a PDF needs a file to go to',
       hint: 'name it with --out, as in --out report.pdf',
     });
-    return EXIT.unable;
   }
   const {builds, shops, failures} = await judgedBuilds(paths, options, streams);
-  failures.forEach(complain);
+  for (const one of failures) complain(streams, one);
   if (builds.length === 0) return EXIT.unable;
   const paper = options.paper ?? shops[0]?.paper ?? 'A4';
   const words = LANGUAGES[shops[0]?.language ?? 'en'];
   const failure = await put({builds, spread: spreadOf(builds)}, {...options, paper, words}, streams);
-  if (failure) complain(failure);
+  if (failure) complain(streams, failure);
   if (failure || failures.length > 0) return EXIT.unable;
   return builds.every(isWell) ? EXIT.clean : EXIT.errors;
 }

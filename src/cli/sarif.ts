@@ -21,6 +21,7 @@ export interface SarifRule {
 
 export type Level = 'error' | 'warning' | 'note';
 
+/** What any report has to say in a form that a service can show beside the line. */
 export interface SarifResult {
   readonly ruleId: string;
   readonly level: Level;
@@ -35,11 +36,13 @@ export interface SarifResult {
   readonly known?: string;
 }
 
+/** `rules` that no result is of are left out; `notes` are what the run could not see. */
 export function sarifLog(
   rules: readonly SarifRule[],
   results: readonly SarifResult[],
   notes: readonly string[] = [],
 ): string {
+  // Services list every rule of a run: those that found nothing would only be in the way.
   const used = rules.filter(({id}) => results.some(({ruleId}) => ruleId === id));
   const index = new Map(used.map(({id}, at) => [id, at]));
   const log = {

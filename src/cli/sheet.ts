@@ -1,10 +1,9 @@
 /** `wmark sheet`: checks books and writes their sheets, a folder for each engine. */
-
 import {readdir} from 'node:fs/promises';
 import {join, resolve} from 'node:path';
 import {checkWithJobs} from '../findings/check-jobs.js';
 import {today} from '../host/clock.js';
-import {type Failure, failureText} from '../host/failure.js';
+import type {Failure} from '../host/failure.js';
 import type {House} from '../host/house.js';
 import type {LoadedBook} from '../host/load.js';
 import {leadsOut, shownName} from '../host/names.js';
@@ -12,10 +11,12 @@ import {type SheetForm, sheetsOf} from '../host/sheets.js';
 import {writeFiles} from '../host/write.js';
 import type {Job} from '../spec/job.js';
 import type {Language, Paper} from '../spec/model.js';
+import {counted} from '../text/counted.js';
 import {printable} from '../text/printable.js';
 import {bookReport, faultsIn} from './answer-fresh.js';
 import {askedBooks} from './asked-books.js';
-import {checkJson, checkText, counted} from './check-report.js';
+import {checkJson, checkText} from './check-report.js';
+import {complain, unable} from './complain.js';
 import {EXIT, type Exit} from './exit.js';
 import {askedHouse, type HouseOptions} from './house.js';
 import {tellFaults} from './house-faults.js';
@@ -37,12 +38,8 @@ export async function sheet(
   options: SheetCommandOptions,
   streams: Streams,
 ): Promise<Exit> {
-  const complain = (failure: Failure) => streams.aside(`wmark: ${printable(failureText(failure))}\n`);
   const house = await askedHouse(options);
-  if (!house.ok) {
-    complain(house);
-    return EXIT.unable;
-  }
+  if (!house.ok) return unable(streams, house);
   const {books, failed} = await askedBooks(paths, options.job, streams);
   let exit: Exit = failed ? EXIT.unable : EXIT.clean;
   const taken = new Map<string, LoadedBook>();
@@ -51,7 +48,7 @@ export async function sheet(
       alreadyTaken(loaded, taken) ?? (await writeBook(loaded, {...options, rules: house}, streams));
     if (failure === 'errors') exit = exit === EXIT.clean ? EXIT.errors : exit;
     else if (failure) {
-      complain(failure);
+      complain(streams, failure);
       exit = EXIT.unable;
     }
   }

@@ -7,7 +7,9 @@ import {type Place, placeOf, textsOf} from '../host/places.js';
 import {placesOf} from '../spec/items.js';
 import {isTemporary} from '../spec/temporary.js';
 import {printable} from '../text/printable.js';
+import {placeText} from './place-text.js';
 
+/** One item of one book. The JSON of `wmark story` is a list of these. */
 export interface StoryJson {
   readonly item: string;
   readonly name: string;
@@ -49,8 +51,8 @@ export function storyJson({item, turns, end}: Life, book: Book): StoryJson {
 export function storyText({item, name, kind, specified, turns, end, temporary}: StoryJson): string {
   const lines = [
     `${item}: ${name} (${kind})`,
-    `    ${lead(specified)}: specified here`,
-    ...turns.map((turn) => `    ${lead(turn)}: ${turn.message}${atPlaces(turn.places)}`),
+    `    ${placeText(specified)}: specified here`,
+    ...turns.map((turn) => `    ${placeText(turn)}: ${turn.message}${atPlaces(turn.places)}`),
     ...(turns.length === 0 ? ['    no step deals with it'] : []),
     ...endLines(end, temporary && turns.length > 0),
   ];
@@ -71,8 +73,4 @@ function endLines(end: StoryJson['end'], mustBeOff: boolean): string[] {
 
 function atPlaces(places: readonly string[]): string {
   return places.length === 0 ? '' : ` [${places.join(', ')}]`;
-}
-
-function lead({file, line, column}: Place): string {
-  return `${file}:${line}:${column}`;
 }

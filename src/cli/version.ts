@@ -3,6 +3,7 @@
 declare const WMARK_VERSION: string | undefined;
 declare const WMARK_BUILD: string | undefined;
 
+/** `unbuilt` for code that was not bundled, as in tests. */
 export const version = typeof WMARK_VERSION === 'string' ? WMARK_VERSION : 'unbuilt';
 
 /** Digest of the whole bundle: two builds with one of these give the same answers. */

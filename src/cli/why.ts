@@ -4,9 +4,9 @@ import {houseKind} from '../findings/house-kind.js';
 import type {FindingKind} from '../findings/model.js';
 import {findingList, findingPage} from '../findings/page.js';
 import {FINDINGS} from '../findings/registry.js';
-import {failureText} from '../host/failure.js';
 import {nearest} from '../text/nearest.js';
 import {printable} from '../text/printable.js';
+import {unable} from './complain.js';
 import {EXIT, type Exit} from './exit.js';
 import {askedHouse, type HouseOptions} from './house.js';
 import type {Streams} from './streams.js';
@@ -17,10 +17,7 @@ export async function why(
   {report, aside}: Streams,
 ): Promise<Exit> {
   const house = await askedHouse(options);
-  if (!house.ok) {
-    aside(`wmark: ${printable(failureText(house))}\n`);
-    return EXIT.unable;
-  }
+  if (!house.ok) return unable({aside}, house);
   // Nothing is run here, so there is nothing that could go wrong.
   const kinds = [...FINDINGS, ...house.findings.map((rule) => houseKind(rule, () => undefined))];
   if (name === undefined) {

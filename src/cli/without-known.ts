@@ -1,13 +1,15 @@
 /** `wmark check --known FILE`: the result without the findings that the shop knows of. */
 import type {Failure} from '../host/failure.js';
+import {counted} from '../text/counted.js';
 import {printable} from '../text/printable.js';
 import {positionAt} from '../text/source.js';
 import type {FindingJson} from './answer.js';
-import {counted, weighed} from './check-report.js';
+import {weighed} from './check-report.js';
 import type {CheckJson} from './check-shape.js';
 import {knownList, type Looked, seenBy, sortedBy} from './known-file.js';
 import type {Streams} from './streams.js';
 
+/** The report without what the shop lets stand, and that beside it. */
 export interface Held {
   readonly ok: true;
   readonly result: CheckJson;

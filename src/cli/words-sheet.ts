@@ -1,6 +1,7 @@
 /** The words and help of the commands that print books and read records back; their code is loaded when they run. */
 import {InvalidArgumentError, Option} from 'commander';
-import type {ListName} from '../sheet/list-tables.js';
+import {LIST_NAMES, type ListName} from '../sheet/list-model.js';
+import {LANGUAGE_TAGS, PAPERS} from '../spec/model.js';
 import {nearest} from '../text/nearest.js';
 import type {ListsOptions} from './lists.js';
 import type {ReadingsOptions} from './readings.js';
@@ -21,13 +22,12 @@ export const addSheet: Add = (program, streams, done) => {
         .choices(['html', 'pdf', 'both', 'markdown'])
         .default('html'),
     )
-    .addOption(new Option('--paper <size>', "paper, instead of the shop's own").choices(['A4', 'Letter']))
+    .addOption(new Option('--paper <size>', "paper, instead of the shop's own").choices(PAPERS))
     .addOption(jobOption())
     .addOption(
-      new Option('--language <tag>', "language of the printed words, instead of the shop's own").choices([
-        'en',
-        'de',
-      ]),
+      new Option('--language <tag>', "language of the printed words, instead of the shop's own").choices(
+        LANGUAGE_TAGS,
+      ),
     )
     .option('--even-with-errors', 'write the sheets of a book even if the check finds errors in it')
     .addOption(houseOption())
@@ -51,9 +51,7 @@ export const addReadings: Add = (program, streams, done) => {
         .default('text'),
     )
     .option('--out <file>', 'file to write the report to, instead of standard output')
-    .addOption(
-      new Option('--paper <size>', "paper of a PDF, instead of the shop's own").choices(['A4', 'Letter']),
-    )
+    .addOption(new Option('--paper <size>', "paper of a PDF, instead of the shop's own").choices(PAPERS))
     .option('--even-if-changed', 'judge by the book as it is now, where it changed since the sheet was made')
     .addHelpText('after', READINGS_HELP)
     .action(async (records: string[], options: ReadingsOptions) => {
@@ -118,8 +116,6 @@ export const addLists: Add = (program, streams, done) => {
       done(await lists(paths, options, streams));
     });
 };
-
-const LIST_NAMES = ['tools', 'consumables', 'parts', 'new-parts', 'torques', 'time'] as const;
 
 function listNames(given: string): readonly ListName[] {
   return given.split(',').map((one) => {

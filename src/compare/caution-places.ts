@@ -3,10 +3,12 @@ import type {StepRef} from '../build/program.js';
 import {stepName} from '../build/tell.js';
 import {meetings} from '../findings/hazards.js';
 import type {Caution, Procedure} from '../procedure/model.js';
+import {counted} from '../text/counted.js';
 import type {Sides} from './judge.js';
 import type {Effect} from './model.js';
 import {type BookSide, stepsIn} from './side.js';
 
+/** A caution with the procedure that it stands in. */
 export interface PlacedCaution {
   readonly procedure: Procedure;
   readonly caution: Caution;
@@ -34,7 +36,7 @@ export function fartherIn(sides: Sides): Farther {
     const steps = between(now, workNow, sides.now);
     const added = steps.filter((step) => kept.has(step) && !old.has(step)).length;
     if (added === 0) return undefined;
-    const farther = `${added} ${added === 1 ? 'step' : 'steps'} farther before ${stepName(workNow)}`;
+    const farther = `${counted(added, 'step')} farther before ${stepName(workNow)}`;
     return {effect: added >= FAR ? 'weakened' : 'changed', says: `stands ${farther}, of which it warns`};
   };
 }

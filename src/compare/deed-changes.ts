@@ -1,7 +1,8 @@
 /** What the steps no longer do, do anew, or do under another condition. */
-
 import {idsOf} from '../procedure/values.js';
+import type {Verb} from '../procedure/verbs.js';
 import {clauseChanges} from './clause-changes.js';
+import {isPartOf, renamedCondition} from './conditions.js';
 import type {Deed} from './deeds.js';
 import {DONE, type Judge, type Sides} from './judge.js';
 import type {Effect, Piece} from './model.js';
@@ -106,7 +107,7 @@ function isTrialDropped({item, place}: Deed, {before, deeds}: Sides): boolean {
 }
 
 /** Taking apart is no gain: what it takes away has to be made good again. */
-const UNDOES = new Set(['remove', 'loosen', 'drain']);
+const UNDOES: ReadonlySet<Verb> = new Set<Verb>(['remove', 'loosen', 'drain']);
 
 function comePiece(deed: Deed, slackened: ReadonlySet<string>, {before, renames}: Sides): Piece {
   const earlier = before.deeds.filter(
@@ -133,18 +134,12 @@ function comePiece(deed: Deed, slackened: ReadonlySet<string>, {before, renames}
 }
 
 function conditionChange(before: Deed, now: Deed, {renames}: Sides): Piece[] {
-  // Conditions are held together as words, which name the items of their readings.
-  const old = before.when.map((words) =>
-    words
-      .split(' ')
-      .map((word) => idNow(renames, word))
-      .join(' '),
-  );
+  const old = before.when.map((words) => renamedCondition(words, renames));
   const added = now.when.filter((words) => !old.includes(words));
   const lifted = old.filter((words) => !now.when.includes(words));
   if (added.length === 0 && lifted.length === 0) return [];
-  const narrower = added.length === 0 || added.every((words) => lifted.some((was) => isSideOf(words, was)));
-  const wider = lifted.length === 0 || lifted.every((was) => added.some((words) => isSideOf(was, words)));
+  const narrower = added.length === 0 || added.every((words) => lifted.some((was) => isPartOf(words, was)));
+  const wider = lifted.length === 0 || lifted.every((was) => added.some((words) => isPartOf(was, words)));
   const effect =
     lifted.length === 0 || (narrower && added.length > 0)
       ? 'weakened'
@@ -165,9 +160,4 @@ function conditionChange(before: Deed, now: Deed, {renames}: Sides): Piece[] {
       now: [tagRemark(now)],
     },
   ];
-}
-
-/** `only where x is over` is a part of `only where x is out`. */
-function isSideOf(words: string, whole: string): boolean {
-  return / is out$/.test(whole) && ['over', 'under'].some((side) => words === whole.replace(/out$/, side));
 }

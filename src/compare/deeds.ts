@@ -2,10 +2,12 @@
 import type {Book} from '../build/book.js';
 import {type Condition, frontCondition, sectionConditions, tagCondition} from '../build/options.js';
 import type {Action, Node, Program, StepRef} from '../build/program.js';
+import {itemAt} from '../findings/phrase.js';
 import type {Block, Procedure, Tag} from '../procedure/model.js';
 import type {Verb} from '../procedure/verbs.js';
 import {placesOf} from '../spec/items.js';
 
+/** One verb done to one item at one place: the smallest thing that a comparison tells of. */
 export interface Deed {
   /** `if` stands for the branch that follows a reading, `repeat` for the way back. */
   readonly verb: Verb;
@@ -13,7 +15,7 @@ export interface Deed {
   readonly place: string;
   readonly step: StepRef;
   readonly tag: Tag;
-  /** In words: "only where main-clearance is out", "only with raw-water-cooling". Empty: always. */
+  /** In words: "only where main-clearance[front] is out", "only with raw-water-cooling". Empty: always. */
   readonly when: readonly string[];
 }
 
@@ -28,13 +30,16 @@ export function deedsOf(book: Book, program: Program): Deed[] {
 function below(node: Node, above: readonly string[], branch: string | undefined): Deed[] {
   const {step, actions, when} = node;
   const own = [...above, ...optionWords(tagCondition(step.step.tags))];
-  const inner = when === undefined ? own : [...own, `only where ${when.item.id} is ${when.is}`];
+  const inner =
+    when === undefined ? own : [...own, `only where ${itemAt(when.item, when.places)} is ${when.is}`];
   const inside = when?.item.id ?? branch;
   return [
     ...actions.flatMap((action) => ofAction(action, own)),
     ...(when === undefined
       ? []
-      : [{verb: 'if', item: when.item.id, place: '', step, tag: when.tag, when: own} as const]),
+      : when.places.map(
+          (place) => ({verb: 'if', item: when.item.id, place, step, tag: when.tag, when: own}) as const,
+        )),
     ...node.below.flatMap((sub) => below(sub, inner, inside)),
     ...(node.repeat === undefined
       ? []
@@ -52,10 +57,9 @@ function ofAction({verb, item, places, step, tag}: Action, when: readonly string
 /** By index of a top step: what the front matter and the headings above it ask for. */
 function conditionsByStep({spec}: Book, procedure: Procedure): Map<number, readonly string[]> {
   const front = frontCondition(procedure.front, spec);
-  const conditions = sectionConditions(procedure);
   return new Map(
-    procedure.sections.flatMap(({content}, index) => {
-      const words = optionWords([...front, ...(conditions[index] ?? [])]);
+    sectionConditions(procedure).flatMap(([{content}, condition]) => {
+      const words = optionWords([...front, ...condition]);
       return content.flatMap((block): [number, readonly string[]][] => stepIn(block, words));
     }),
   );

@@ -176,6 +176,7 @@ function stepsFor(aspect: string, item: Item, {deeds}: BookSide): Remark[] {
 
 const VERBS: Readonly<Record<string, readonly Verb[]>> = {
   limits: ['measure', 'check'],
+  disturbed: ['measure', 'check'],
   torque: ['torque'],
   passes: ['torque'],
   angle: ['torque'],
@@ -197,7 +198,7 @@ const VERBS: Readonly<Record<string, readonly Verb[]>> = {
   rework: ['if', 'repeat'],
   ask: ['witness'],
   by: ['witness'],
-  after: ['install'],
+  after: ['install', 'torque', 'check', 'fill'],
   tool: ['install', 'measure', 'check'],
 };
 

@@ -15,6 +15,7 @@ export interface GradedWord {
   readonly scale?: string;
 }
 
+/** What a field of the specification asks for, as far as two of them can be held against each other. */
 export type Demanded =
   /** Asked or not: the word is what is asked, where the aspect does not say it. */
   | {readonly type: 'there'}
@@ -33,6 +34,7 @@ export type Demanded =
   /** Prose and names: nothing for the engine. */
   | {readonly type: 'text'; readonly text: string};
 
+/** One field of one item, or of the shop. */
 export interface Demand {
   /** What is asked: `lock`, `limits`, `after main-caps`. Unique in its item. */
   readonly aspect: string;

@@ -31,6 +31,8 @@ const WORDS: Readonly<Record<string, {readonly gone: string; readonly come: stri
   after: {gone: 'need no longer come after', come: 'must come after'},
   alter: {gone: 'no longer needs the alteration', come: 'needs the alteration'},
   hazard: {gone: 'no longer said to bring the hazard', come: 'said to bring the hazard'},
+  'closed by': {gone: 'no longer said to be closed by', come: 'said to be closed by'},
+  'disturbed by': {gone: 'no longer said to be disturbed by', come: 'said to be disturbed by'},
   holds: {gone: 'no longer said to hold', come: 'said to hold'},
   between: {gone: 'no longer said to lie at', come: 'said to lie at'},
   installed: {gone: 'need no longer be measured with this in:', come: 'to be measured with this in:'},

@@ -15,6 +15,7 @@ import type {Sides} from './judge.js';
 import {idNow, itemBefore} from './renames.js';
 import {judged} from './values.js';
 
+/** What the check finds on one side only. */
 export interface FoundChanges {
   readonly brought: readonly Finding[];
   readonly settled: readonly Finding[];

@@ -1,5 +1,5 @@
 /**
- * Words that a warning or a limit hangs on, and which of them a text lost when it was worded anew. A lost "never" can
+ * Words that a warning, a limit or a direction hangs on, and which of them a text lost when it was worded anew. A lost "never" can
  * turn an instruction round without a tag or value changed; the list is common practice of editors, no source.
  */
 import {wordsOf} from './likeness.js';
@@ -13,6 +13,14 @@ const GROUPS: readonly (readonly string[])[] = [
   ['every', 'all', 'each', 'both'],
   ['must', 'always'],
   ['stop'],
+  // Which way round a part goes in, or a thread is turned.
+  ['clockwise'],
+  ['anticlockwise', 'counterclockwise'],
+  ['left'],
+  ['right'],
+  ['inward', 'inwards'],
+  ['outward', 'outwards'],
+  ['arrow', 'arrows'],
 ];
 
 /** Sentences of a text by their words alone, so that case and marks between words do not count. */
@@ -46,7 +54,10 @@ function wordsIn(sentences: readonly string[]): string[] {
   return sentences.flatMap((one) => one.split(' '));
 }
 
-/** "don't" and "can't" are "do not" and "cannot". */
+/** "don't" and "can't" are "do not" and "cannot"; "anti-clockwise" is one word. */
 function spelledOut(text: string): string {
-  return text.replace(/can['’]t\b/gi, 'cannot').replace(/n['’]t\b/gi, ' not');
+  return text
+    .replace(/can['’]t\b/gi, 'cannot')
+    .replace(/n['’]t\b/gi, ' not')
+    .replace(/\b(anti|counter)-(?=clockwise)/gi, '$1');
 }

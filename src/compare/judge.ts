@@ -6,6 +6,7 @@ import type {Piece} from './model.js';
 import type {Renames} from './renames.js';
 import type {BookSide} from './side.js';
 
+/** All of it is worked out before the first judge is asked, so that none depends on another. */
 export interface Sides {
   readonly before: BookSide;
   readonly now: BookSide;
@@ -14,6 +15,7 @@ export interface Sides {
   readonly deeds: MatchedDeeds;
 }
 
+/** What one kind of change does to the engine. The pieces of all judges are joined afterwards (`join.ts`). */
 export type Judge = (sides: Sides) => Piece[];
 
 /** How a verb reads of something that it was done to. */

@@ -1,7 +1,8 @@
 /** Two statements of a limit, end by end: whatever passes now and did not is a weakening, and the other way round. */
-import {amountsAgree, compare, highOf, lowOf} from '../quantity/convert.js';
+import {compare, highOf, lowOf} from '../quantity/convert.js';
 import {formatQuantity} from '../quantity/format.js';
 import type {Amount, Quantity} from '../quantity/model.js';
+import {isRestated} from '../quantity/restated.js';
 import type {Effect} from './model.js';
 
 /** `says` is there where a limit moved both ways: "up to 0.0045 in passes now". */
@@ -32,7 +33,7 @@ export function judgedLimits(before: Amount, now: Amount): Judgement[] {
   return [...judgement('weakened', wider), ...judgement('strengthened', narrower)];
 }
 
-/** Which way an end moved; one stated in another unit moved only if the two cannot be of one value. */
+/** Which way an end moved; one stated in another unit moved only if the one is not the other rounded to its figures. */
 function endMoved(
   before: Quantity | undefined,
   now: Quantity | undefined,
@@ -43,7 +44,7 @@ function endMoved(
     return now === undefined ? 'out' : 'in';
   }
   const otherUnit = before.unit.symbol !== now.unit.symbol;
-  if (otherUnit && amountsAgree(oneEnd(before, end), oneEnd(now, end))) return undefined;
+  if (otherUnit && isRestated(oneEnd(before, end), oneEnd(now, end))) return undefined;
   const rise = compare(now, before);
   if (rise === 0) return undefined;
   return rise > 0 === (end === 'high') ? 'out' : 'in';

@@ -1,10 +1,11 @@
 /** Which deed of the new side is which of the old: by verb, item and place, first within steps that belong together. */
 import type {StepRef} from '../build/program.js';
 import {idsOf} from '../procedure/values.js';
+import {grouped} from '../text/grouped.js';
 import type {Deed} from './deeds.js';
-import {grouped} from './grouped.js';
 import {idNow, placeNow, type Renames} from './renames.js';
 
+/** What is done on both sides, on the old one only, and on the new one only. */
 export interface MatchedDeeds {
   readonly kept: readonly (readonly [before: Deed, now: Deed])[];
   readonly gone: readonly Deed[];

@@ -8,6 +8,7 @@ import {dice, type Features, featuresOf} from './likeness.js';
 import type {StepPair} from './model.js';
 import {type BookSide, stepsIn} from './side.js';
 
+/** Which steps and procedures of both sides belong together. */
 export interface Matched {
   /** In the order of the new side, dropped steps where they stood. */
   readonly pairs: readonly StepPair[];

@@ -20,6 +20,7 @@ export interface Side {
   readonly at: readonly Remark[];
 }
 
+/** Something that is otherwise now, by what it does to the engine. */
 export interface Change {
   readonly effect: Effect;
   /** What it is about: an item with its places, `caution: fire`, `severity of left-slack`. */

@@ -1,12 +1,14 @@
 /** Items and places that are called otherwise now: the same in everything else, or the most alike in fields and steps. */
 import type {Book} from '../build/book.js';
 import type {Item, Specification} from '../spec/model.js';
+import {grouped} from '../text/grouped.js';
 import {demandsOf} from './demands.js';
 import {likelyRenames} from './likely-renames.js';
 import {dice} from './likeness.js';
 import {letterPairs, withoutNames} from './names.js';
 import {valueSays} from './values.js';
 
+/** What is only called otherwise now, so that nobody takes it for gone and come. */
 export interface Renames {
   /** From the id of the old side to that of the new one; an id that stays is not in it. */
   readonly items: ReadonlyMap<string, string>;
@@ -60,11 +62,7 @@ function renamedItems(before: Specification, now: Specification): Map<string, st
   const come = [...now.items.values()].filter(({id}) => !before.items.has(id));
   const absent = new Set([...gone, ...come].map(({id}) => id));
   if (gone.length === 0 || come.length === 0) return found;
-  const bySignature = new Map<string, Item[]>();
-  for (const item of come) {
-    const key = signature(item, absent);
-    bySignature.set(key, [...(bySignature.get(key) ?? []), item]);
-  }
+  const bySignature = grouped(come, (item) => signature(item, absent));
   const taken = new Set<string>();
   for (const item of gone) {
     const rivals = (bySignature.get(signature(item, absent)) ?? []).filter(({id}) => !taken.has(id));

@@ -28,7 +28,7 @@ const FIELDS: Readonly<Record<string, readonly string[]>> = {
   clean: ['assembly'],
   lube: ['assembly', 'lubricant', 'threads'],
   torque: ['torque', 'angle', 'passes'],
-  measure: ['limits'],
+  measure: ['limits', 'disturbed by'],
   lay: ['limits', 'by'],
   cure: ['seal'],
   alter: ['alter'],

@@ -6,6 +6,7 @@ import type {Finding} from '../findings/model.js';
 import type {Procedure} from '../procedure/model.js';
 import {type Deed, deedsOf} from './deeds.js';
 
+/** A book, its walk, what it does and what is found in it. */
 export interface BookSide {
   readonly book: Book;
   readonly run: Ledger;

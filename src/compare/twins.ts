@@ -1,6 +1,6 @@
 /** What is no longer asked for and no longer done is one loss, told of what is asked for, with the steps that went. */
 import {placesOf} from '../spec/items.js';
-import {grouped} from './grouped.js';
+import {grouped} from '../text/grouped.js';
 import type {Sides} from './judge.js';
 import type {Piece} from './model.js';
 

@@ -14,6 +14,7 @@ export interface Wording {
   readonly remark: Remark;
 }
 
+/** A text whose words changed, with both wordings where it stands on both sides. */
 export interface Worded {
   readonly subject: string;
   /** "worded anew", "dropped". */

@@ -6,6 +6,7 @@ import {tagsIn} from './mentions-in-tags.js';
 /** Types of token of the protocol itself, so that every theme knows their colours. */
 export const TOKEN_TYPES = ['function', 'variable', 'enumMember', 'keyword', 'number', 'string'] as const;
 
+/** A part of a tag, and what it is. */
 export interface Coloured {
   readonly span: Span;
   readonly type: (typeof TOKEN_TYPES)[number];

@@ -124,6 +124,7 @@ function specifiedFor(
   [id, other]: readonly string[],
 ): string | undefined {
   if (id === undefined || other !== undefined) return undefined;
+  // What the specification says is asked as of a tag, and this one is not written yet.
   const span = {start: 0, end: 0};
   const target = {id, span, places: []};
   const tag = {span, raw: '', verb, verbSpan: span, targets: [target], clauses: []};

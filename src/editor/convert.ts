@@ -3,6 +3,7 @@ import type {Location, Position, Range, TextEdit, WorkspaceEdit} from 'vscode-la
 import type {Edit} from '../text/edit.js';
 import {offsetAt, positionAt, type Source, type Span, type Where} from '../text/source.js';
 
+/** From an offset of the text, in UTF-16 units. */
 export function positionOf(from: Source, offset: number): Position {
   const {line, column} = positionAt(from, offset);
   return {line: line - 1, character: column - 1};

@@ -5,6 +5,7 @@ import {runBefore} from '../text/runs.js';
 import type {Typing} from './completion-typing.js';
 import type {Offer} from './offer.js';
 
+/** None below the front matter. */
 export function frontMatterOffers(
   {engine, options}: Specification,
   {text, offset}: Typing,

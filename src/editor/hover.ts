@@ -15,6 +15,7 @@ import type {Mention} from './mention.js';
 import {mentionAt} from './mentions.js';
 import {tagsIn} from './mentions-in-tags.js';
 
+/** Markdown, and the words that it is about. */
 export interface Told {
   readonly span: Span;
   readonly markdown: string;

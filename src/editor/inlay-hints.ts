@@ -1,5 +1,4 @@
 /** What a tag leaves to the specification, shown in its place; and stated values in the other unit system. */
-
 import {told} from '../findings/worked-figures.js';
 import type {Clause, Procedure, Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
@@ -12,6 +11,7 @@ import type {Specification} from '../spec/model.js';
 import type {Span} from '../text/source.js';
 import {tagsIn} from './mentions-in-tags.js';
 
+/** Shown behind the character at `offset`, as though it stood in the text. */
 export interface Hint {
   readonly offset: number;
   readonly label: string;

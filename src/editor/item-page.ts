@@ -1,5 +1,4 @@
 /** What there is to know of an item: what the specification says of it, in both unit systems, and from which source. */
-
 import {told} from '../findings/worked-figures.js';
 import type {Amount} from '../quantity/model.js';
 import type {Fastener, Item, Located, Specification, Specified} from '../spec/model.js';
@@ -54,11 +53,14 @@ function fieldsOf(item: Item, spec: Specification): string[] {
         ...named('read with', item.using, ' or '),
         ...named('when these are in', item.when?.installed ?? []),
         ...named('when these are tight', item.when?.tight ?? []),
+        ...named('disturbed by', item.disturbedBy),
       ];
     case 'check':
       return [
         ...stated('limits', item.limits, spec),
         ...(item.expect === undefined ? [] : [line('expect', plain(item.expect))]),
+        ...named('made after', item.after),
+        ...named('disturbed by', item.disturbedBy),
       ];
     case 'mark':
       return item.stamped === undefined ? [] : [line('stamped', plain(item.stamped))];
@@ -68,7 +70,12 @@ function fieldsOf(item: Item, spec: Specification): string[] {
         ...(item.by === undefined ? [] : [line('signed by', plain(item.by))]),
       ];
     case 'system':
-      return [...named('holds', item.with, ' or '), ...stated('amount', item.amount, spec)];
+      return [
+        ...named('holds', item.with, ' or '),
+        ...stated('amount', item.amount, spec),
+        ...named('closed by', item.closedBy),
+        ...named('filled after', item.after),
+      ];
     case 'alteration':
       return [...named('of', item.of), ...(item.does === undefined ? [] : [line('does', plain(item.does))])];
     case 'tool':

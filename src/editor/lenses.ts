@@ -2,9 +2,11 @@
 import {type Covered, coverage} from '../build/coverage.js';
 import {factWords} from '../build/tell.js';
 import type {Procedure} from '../procedure/model.js';
+import {counted} from '../text/counted.js';
 import type {Where} from '../text/source.js';
 import type {BookView} from './book-view.js';
 
+/** A line above the procedure. */
 export interface Lens {
   readonly title: string;
   /** What it leads to; none where it only tells. */
@@ -31,7 +33,7 @@ export function lenses(view: BookView, procedure: Procedure): readonly Lens[] {
   const here = [...named].filter((id) => view.spec.items.has(id)).length;
   return [
     {
-      title: `${steps} ${steps === 1 ? 'step' : 'steps'}, ${here} ${here === 1 ? 'item' : 'items'}`,
+      title: `${counted(steps, 'step')}, ${counted(here, 'item')}`,
       undone: [],
     },
     {

@@ -7,6 +7,7 @@ import {sheetHtml} from '../sheet/html.js';
 import {positionAt} from '../text/source.js';
 import type {BookView} from './book-view.js';
 
+/** A page with what an editor needs to keep it at the step of the cursor. */
 export interface LiveSheet {
   readonly title: string;
   /** One HTML file, without scripts, that asks for nothing. */
@@ -15,6 +16,7 @@ export interface LiveSheet {
   readonly steps: readonly {readonly number: string; readonly line: number; readonly endLine: number}[];
 }
 
+/** Undefined for a file that is no procedure of the book. */
 export async function liveSheet(view: BookView, file: string): Promise<LiveSheet | undefined> {
   const procedure = view.procedure(file);
   if (procedure === undefined) return undefined;

@@ -12,6 +12,7 @@ export type MentionKind =
   | 'file'
   | 'substitute';
 
+/** A name where it stands: what hover, references and renaming all go by. */
 export interface Mention {
   readonly kind: MentionKind;
   readonly id: string;

@@ -1,6 +1,6 @@
 /** The names in engine.yaml, shop.yaml and jobs: keys that give an item its name, and values that name one. */
 import type {ItemKind} from '../spec/model.js';
-import {ENGINE_SECTIONS, SHOP_SECTIONS} from '../spec/sections.js';
+import {ENGINE_SECTIONS, FIRSTS, SHOP_SECTIONS} from '../spec/sections.js';
 import {type Entry, isScalar, type MapNode, type Node, type ScalarNode} from '../spec/tree.js';
 import {readYaml} from '../spec/yaml.js';
 import type {Source, Where} from '../text/source.js';
@@ -11,7 +11,7 @@ const ANY: readonly ItemKind[] = Object.values(ENGINE_SECTIONS);
 /** Fields whose values name items, and the kinds of item that can stand there. */
 export const NAMING_FIELDS: Readonly<Record<string, readonly ItemKind[]>> = {
   closes: ['surface', 'joint'],
-  after: ['part', 'fit', 'check', 'hold-point', 'mark', 'fastener'],
+  after: FIRSTS,
   using: ['tool', 'consumable'],
   alterations: ['alteration'],
   'seats-in': ['surface'],
@@ -20,6 +20,7 @@ export const NAMING_FIELDS: Readonly<Record<string, readonly ItemKind[]>> = {
   between: ['part', 'surface'],
   'taper-of': ['fit'],
   'out-of-round-of': ['fit'],
+  'disturbed-by': ['fastener', 'part'],
   seal: ['consumable', 'part'],
   holds: ['part'],
   threads: ['consumable'],
@@ -29,7 +30,7 @@ export const NAMING_FIELDS: Readonly<Record<string, readonly ItemKind[]>> = {
   matches: ['mark'],
   asks: ANY,
   joints: ['joint'],
-  'closed-by': ['part'],
+  'closed-by': ['part', 'fastener'],
   with: ['consumable'],
   of: ['part'],
   what: ['consumable', 'tool', 'part'],

@@ -1,6 +1,7 @@
 /** One choice of a completion. */
 import type {Span} from '../text/source.js';
 
+/** What a client shows in its list, and what it puts into the text. */
 export interface Offer {
   readonly label: string;
   readonly kind: 'verb' | 'item' | 'place' | 'clause' | 'value' | 'word';

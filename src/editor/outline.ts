@@ -20,6 +20,7 @@ const SYMBOL = {
   event: 24,
 } as const;
 
+/** Sections within sections, and steps within those and each other. */
 export function procedureOutline(procedure: Procedure): DocumentSymbol[] {
   const from = procedure.source;
   const open: {readonly depth: number; readonly symbol: DocumentSymbol & {children: DocumentSymbol[]}}[] = [];

@@ -23,6 +23,7 @@ export function bindOwnRequests(connection: Connection, session: Session, {undon
   connection.onExecuteCommand(async ({command, arguments: [uri] = []}) => {
     if (command !== UNDONE_COMMAND || typeof uri !== 'string') return null;
     const undone = await undoneOf(session, uri);
+    // A client without a command of its own has no list to show.
     if (undoneCommand === undefined) connection.window.showInformationMessage(inWords(undone));
     return undone;
   });

@@ -26,6 +26,7 @@ export function renamable(
   return {where: found.mention.where, id: found.mention.id};
 }
 
+/** The edits of every file of every book that names it, or why the name will not do. Nothing is edited by halves. */
 export function rename(
   view: BookView,
   views: readonly BookView[],

@@ -223,6 +223,7 @@ function itemOf(
   return {
     label,
     kind: KIND[kind],
+    // Clients sort by letters, and would put the nearest choice behind others.
     sortText: `${rank}${String(index).padStart(6, '0')}`,
     // What is typed of a value holds spaces, which clients do not take for part of a word.
     filterText: now.text.slice(span.start, span.end).includes(' ') ? insert : label,

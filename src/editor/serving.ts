@@ -16,6 +16,7 @@ import {bindRequests} from './requests.js';
 import {Session} from './session.js';
 import {SECTION, settingsOf, startOf} from './settings.js';
 
+/** What the way to the client brings along. */
 export interface Serving {
   readonly version: string;
   /** The folder to which names are relative where the client names none. */

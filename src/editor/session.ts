@@ -9,8 +9,11 @@ import type {BookView} from './book-view.js';
 import {carried} from './carried.js';
 import {Desk, isOfInterest, type Shelf} from './desk.js';
 import {diagnosticsOf} from './diagnostics.js';
+import {Patience} from './patience.js';
 import {type Settings, settingsOf} from './settings.js';
+import {ToldDiagnostics} from './told-diagnostics.js';
 
+/** What the client said of itself when it started the server. */
 export interface SessionOptions {
   readonly cwd: string;
   readonly addresses: ClientAddresses;
@@ -40,6 +43,7 @@ const SOON = 2;
 /** No more than this is waited for where a check takes long: a quarter of what it takes. */
 const LATER = 40;
 
+/** Lives as long as the connection. What is typed goes to the desk at once; the check of it waits until nothing more comes. */
 export class Session {
   readonly desk: Desk;
   readonly addresses: ClientAddresses;
@@ -47,14 +51,13 @@ export class Session {
   settings: Settings = settingsOf(undefined);
   readonly #connection: Connection;
   readonly #options: SessionOptions;
-  readonly #sent = new Map<string, string>();
-  readonly #results = new Map<string, {readonly id: string; readonly text: string}>();
+  readonly #told: ToldDiagnostics;
+  readonly #patience: Patience;
   /** The books of which everything was shown last. */
   #shown: readonly BookView[] = [];
   #timer: NodeJS.Timeout | undefined;
   #changes = 0;
   #lastCheck = 0;
-  #isTelling = false;
 
   constructor(connection: Connection, documents: TextDocuments<TextDocument>, options: SessionOptions) {
     this.#connection = connection;
@@ -62,6 +65,8 @@ export class Session {
     this.documents = documents;
     this.addresses = options.addresses;
     this.desk = new Desk({cwd: options.cwd, today});
+    this.#told = new ToldDiagnostics(connection, documents);
+    this.#patience = new Patience(connection, options.progressAfter);
     documents.onDidOpen(({document}) => this.#opened(document));
     documents.onDidChangeContent(({document}) => this.#typed(document));
     documents.onDidSave(() => this.look());
@@ -78,7 +83,7 @@ export class Session {
   /** The book, or the first of the books, that holds a file; nothing for a file of no book. */
   async asked(uri: string, token?: {readonly isCancellationRequested: boolean}): Promise<Asked | undefined> {
     const path = this.addresses.path(uri);
-    const shelf = await this.#progress(this.desk.settled());
+    const shelf = await this.#patience.with(this.desk.settled());
     if (token?.isCancellationRequested)
       throw new ResponseError(CANCELLED, 'the client cancelled the request');
     return path === undefined ? undefined : this.#find(shelf, path);
@@ -97,24 +102,15 @@ export class Session {
     const shelf = await this.desk.settled();
     const all = diagnosticsOf(this.#worked(shelf), this.addresses);
     const items = (path === undefined ? undefined : all.get(shownName(path, this.desk.cwd))) ?? [];
-    return {id: this.#resultOf(uri, items), items};
+    return {id: this.#told.idFor(uri, items), items};
   }
 
   async pulledAll(): Promise<readonly {uri: string; id: string; items: readonly Diagnostic[]}[]> {
     const shelf = await this.desk.settled();
     return [...diagnosticsOf(this.#worked(shelf), this.addresses)].map(([file, items]) => {
       const uri = this.addresses.uri(file);
-      return {uri, id: this.#resultOf(uri, items), items};
+      return {uri, id: this.#told.idFor(uri, items), items};
     });
-  }
-
-  #resultOf(uri: string, items: readonly Diagnostic[]): string {
-    const text = JSON.stringify(items);
-    const before = this.#results.get(uri);
-    if (before?.text === text) return before.id;
-    const id = String(Number(before?.id ?? 0) + 1);
-    this.#results.set(uri, {id, text});
-    return id;
   }
 
   #find(shelf: Shelf, path: string): Asked | undefined {
@@ -157,7 +153,7 @@ export class Session {
 
   /** The first check of a large book takes as long as its reading, and nobody sees anything before it is done. */
   #runOnce(): Promise<void> {
-    return this.desk.last.views.length === 0 ? this.#progress(this.#run()) : this.#run();
+    return this.desk.last.views.length === 0 ? this.#patience.with(this.#run()) : this.#run();
   }
 
   async #run(): Promise<void> {
@@ -165,24 +161,17 @@ export class Session {
     const changes = this.#changes;
     try {
       const before = desk.last;
-      const shelf = await this.#progress(desk.settled());
+      const shelf = await this.#patience.with(desk.settled());
       const worked = this.#worked(shelf);
       const start = performance.now();
-      for (const work of worksOf(worked.views)) {
-        // What was typed meanwhile comes first: a check for it is on its way.
-        if (changes !== this.#changes) return;
-        work();
-        await turn();
-      }
+      if (!(await this.#workOff(worksOf(worked.views), changes))) return;
       this.#lastCheck = performance.now() - start;
-      if (changes !== this.#changes) return;
       // The book itself is what somebody writes at; the jobs on it follow.
-      if (worked.views.some(({loaded}) => loaded.jobs.length > 0))
+      const ofJobs = jobWorksOf(worked.views);
+      if (ofJobs.length > 0) {
         this.#send(worked, (view) => this.#soFar(view));
-      for (const work of jobWorksOf(worked.views)) {
         await turn();
-        if (changes !== this.#changes) return;
-        work();
+        if (!(await this.#workOff(ofJobs, changes))) return;
       }
       this.#send(worked);
       this.#shown = worked.views;
@@ -194,6 +183,16 @@ export class Session {
         `wmark: ${error instanceof Error ? (error.stack ?? error.message) : error}`,
       );
     }
+  }
+
+  /** One after the other; false where something was typed meanwhile, for a check of that is on its way. */
+  async #workOff(works: readonly (() => unknown)[], changes: number): Promise<boolean> {
+    for (const work of works) {
+      if (changes !== this.#changes) return false;
+      work();
+      await turn();
+    }
+    return changes === this.#changes;
   }
 
   /** The books of which a file is open. */
@@ -217,27 +216,10 @@ export class Session {
     return [...view.plain, ...carried(before.ofJobs, before.texts, view.texts)];
   }
 
-  /** Sends what changed, and takes off what stands in files that no open book holds any longer. */
   #send(worked: Shelf, findingsOf?: (view: BookView) => readonly Finding[]): void {
     if (this.#options.pull) return;
     const all = diagnosticsOf(worked, this.addresses, findingsOf);
-    const now = new Map([...all].map(([file, diagnostics]) => [this.addresses.uri(file), diagnostics]));
-    for (const uri of this.#sent.keys()) if (!now.has(uri)) now.set(uri, []);
-    for (const [uri, diagnostics] of now) {
-      const text = JSON.stringify(diagnostics);
-      const version = this.documents.get(uri)?.version;
-      if (
-        this.#sent.get(uri) === text ||
-        (diagnostics.length === 0 && !this.#sent.has(uri) && version === undefined)
-      ) {
-        continue;
-      }
-      this.#sent.set(uri, text);
-      // Where the client is gone, so is the one who would read it.
-      void this.#connection
-        .sendDiagnostics({uri, diagnostics, ...(version !== undefined && {version})})
-        .catch(() => undefined);
-    }
+    this.#told.send(new Map([...all].map(([file, items]) => [this.addresses.uri(file), items])));
   }
 
   async #refresh(wanted: readonly Refresh[]): Promise<void> {
@@ -248,42 +230,14 @@ export class Session {
       if (one === 'inlayHint') await languages.inlayHint.refresh();
     }
   }
-
-  /** Says that it works where the reading of books takes longer than one waits without wondering. */
-  async #progress<T>(work: Promise<T>): Promise<T> {
-    // A client that shows no progress has nothing to say about it that anybody should hear.
-    const late = setTimeout(
-      () => void this.#tellOf(work).catch(() => undefined),
-      this.#options.progressAfter ?? WONDERING,
-    );
-    try {
-      return await work;
-    } finally {
-      clearTimeout(late);
-    }
-  }
-
-  async #tellOf(work: Promise<unknown>): Promise<void> {
-    if (this.#isTelling) return;
-    this.#isTelling = true;
-    try {
-      const shown = await this.#connection.window.createWorkDoneProgress();
-      shown.begin('Witness Mark', undefined, 'reading the books');
-      await work.catch(() => undefined);
-      shown.done();
-    } finally {
-      this.#isTelling = false;
-    }
-  }
 }
-
-const WONDERING = 400;
 
 /** Lets the client have its turn: what it sent is read in one round of the event loop and handled in the next. */
 async function turn(): Promise<void> {
   for (let round = 0; round < 2; round++) await new Promise((done) => setImmediate(done));
 }
 
+/** What has to be worked out before a book can be shown, in pieces between which the client has its turn. */
 function worksOf(views: readonly BookView[]): (() => unknown)[] {
   return views.map((view) => () => view.plain);
 }

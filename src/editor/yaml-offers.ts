@@ -7,6 +7,7 @@ import type {Typing} from './completion-typing.js';
 import {NAMING_FIELDS} from './mentions-in-yaml.js';
 import type {Offer} from './offer.js';
 
+/** By the line alone: the text is half typed and need not be YAML. */
 export function yamlOffers(spec: Specification, {text, offset}: Typing): readonly Offer[] {
   const line = text.slice(text.lastIndexOf('\n', offset - 1) + 1, offset);
   if (line.includes('#')) return [];

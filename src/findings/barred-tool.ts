@@ -1,6 +1,5 @@
 /** A tool used where the specification bars it. */
 import {type Action, type StepRef, whereIn} from '../build/program.js';
-import type {ClauseValue} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import type {Item, Specification} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
@@ -55,7 +54,8 @@ barred:
 
 function judge({item, places, tag, step}: Action, {book, report}: Context): void {
   const value = clauseOf(tag, 'using')?.value;
-  for (const {id, span} of value?.type === 'ids' ? value.ids : []) {
+  if (value?.type !== 'ids') return;
+  for (const {id, span} of value.ids) {
     const bar = barOn(book.spec, id, item);
     if (bar === undefined) continue;
     report({
@@ -63,22 +63,16 @@ function judge({item, places, tag, step}: Action, {book, report}: Context): void
       message: `${itemAt(item, places)} is worked on with ${id}, which is barred there: ${bar.because}`,
       ...about(item, places),
       related: [{where: bar.where, says: `${id} is barred here`}],
-      ...instead(item, value, span, book.spec, step),
+      ...(value.ids.length === 1 && instead(item, span, book.spec, step)),
     });
   }
 }
 
 /** The only tool that the part asks for, in place of the only one used. */
-function instead(
-  item: Item,
-  value: ClauseValue | undefined,
-  span: Span,
-  spec: Specification,
-  step: StepRef,
-): {fix?: Fix} {
-  const [only, second] = item.kind === 'part' ? item.using : [];
-  const alone = value?.type === 'ids' && value.ids.length === 1;
-  if (only === undefined || second !== undefined || !alone || barOn(spec, only.value, item)) return {};
+function instead(item: Item, span: Span, spec: Specification, step: StepRef): {fix?: Fix} {
+  if (item.kind !== 'part') return {};
+  const [only, second] = item.using;
+  if (only === undefined || second !== undefined || barOn(spec, only.value, item)) return {};
   const {file} = step.procedure.source;
   return {fix: {title: `Use ${only.value}`, file, edits: [{span, text: only.value}]}};
 }

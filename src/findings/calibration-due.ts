@@ -66,10 +66,10 @@ function judge(action: Action, seen: Set<string>, {book, today, report}: Context
   }
 }
 
-/** ISO 8601 dates sort as text. */
+/** ISO 8601 dates sort as text, behind none at all. */
 function lateness(due: string, procedure: string, today: string | undefined): string | undefined {
-  if (today !== undefined && due < today) return `today is ${today}`;
-  return procedure !== '' && due < procedure ? `the procedure is of ${procedure}` : undefined;
+  if (due < (today ?? '')) return `today is ${today}`;
+  return due < procedure ? `the procedure is of ${procedure}` : undefined;
 }
 
 /** The tools that the tag names, or the only one specified where it names none. */

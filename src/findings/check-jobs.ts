@@ -25,7 +25,9 @@ export function checkWithJobs(book: Book, jobs: readonly Job[], options: CheckOp
   const plain = check(book, options);
   const reports = jobs.map((job) => ({job, ...check({...book, job}, options)}));
   const faults = [plain, ...reports].flatMap(({houseFaults}) => houseFaults);
-  const houseFaults = [...new Map(faults.reverse().map((fault) => [fault.name, fault])).values()].reverse();
+  const houseFaults = faults.filter(
+    ({name}, index) => faults.findIndex((fault) => fault.name === name) === index,
+  );
   return {...plain, houseFaults, ofJobs: beyond(plain.findings, reports)};
 }
 

@@ -111,9 +111,8 @@ function fromReading(problems: readonly Problem[], kinds: readonly FindingKind[]
   });
 }
 
-function foundOf({where, says, hint, item, related, fix}: Problem): Found {
-  const message = hint === undefined ? says : `${says}; ${hint}`;
-  return {where, message, ...(item !== undefined && {item}), ...(related && {related}), ...(fix && {fix})};
+function foundOf({name, says, hint, ...found}: Problem): Found {
+  return {...found, message: hint === undefined ? says : `${says}; ${hint}`};
 }
 
 /** What the checks see in the specification, and in each procedure against it, without walking the build. */
@@ -136,9 +135,11 @@ function fromReadingAlone(
       const look = () => find(specification);
       addAll(found, memory?.found(spec, kind, look) ?? look());
     }
-    for (const part of judge ? program.parts : []) {
-      const look = () => find((context) => judge?.(part, context));
-      addAll(found, memory?.found(part, kind, look) ?? look());
+    if (judge) {
+      for (const part of program.parts) {
+        const look = () => find((context) => judge(part, context));
+        addAll(found, memory?.found(part, kind, look) ?? look());
+      }
     }
     return found.map((one) => ({kind, found: one}));
   });
@@ -182,11 +183,11 @@ function fromChecks(
       waiting.push({found, places});
     },
     does,
-    ...(today !== undefined && {today}),
+    today,
   });
 
   const contexts = new Map(kinds.map((kind) => [kind, contextOf(kind)]));
-  const watchers = watchersByVerb(kinds, contexts);
+  const watchers = watchersByVerb(contexts);
   const each = (call: (kind: FindingKind, context: Context) => void) => {
     for (const [kind, context] of contexts) call(kind, context);
   };
@@ -205,12 +206,10 @@ function fromChecks(
       for (const {step: look, context} of ofSteps) look(step, context);
     },
     branch(node, now) {
-      if (settling) return;
       state = now;
       each((kind, context) => kind.branch?.(node, context));
     },
     repeat(node, now, gained) {
-      if (settling) return;
       state = now;
       each((kind, context) => kind.repeat?.(node, gained, context));
     },
@@ -221,7 +220,6 @@ function fromChecks(
       doing = undefined;
     },
     after(action, now) {
-      if (waiting.length === 0) return;
       const lasting = action.verb === 'torque' ? 'tight' : 'installed';
       for (const {found, places} of waiting.splice(0)) {
         for (const place of places) now.fault(lasting, action.item.id, place, found);
@@ -229,21 +227,17 @@ function fromChecks(
     },
     end(now) {
       state = now;
-      for (const found of now.faults()) {
-        const kind = kindOf.get(found);
-        if (kind !== undefined) raised.push({kind, found});
-      }
+      const lasting = new Set(now.faults());
+      for (const [found, kind] of kindOf) if (lasting.has(found)) raised.push({kind, found});
       each((kind, context) => kind.end?.(context));
     },
   });
   return raised;
 }
 
-function watchersByVerb(kinds: readonly FindingKind[], contexts: ReadonlyMap<FindingKind, Context>) {
+function watchersByVerb(contexts: ReadonlyMap<FindingKind, Context>) {
   const byVerb = new Map<Verb, [ActionCheck, Context][]>();
-  for (const kind of kinds) {
-    const context = contexts.get(kind);
-    if (context === undefined) continue;
+  for (const [kind, context] of contexts) {
     // A program has actions of a verb only on items of the kinds that it takes.
     for (const [verb, check] of Object.entries(kind.before ?? {}) as [Verb, ActionCheck][]) {
       const list = byVerb.get(verb) ?? [];

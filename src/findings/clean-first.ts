@@ -112,14 +112,16 @@ function swarf(action: Action<Part>, {relations, state, report}: Context): void 
   for (const surface of closedBy(relations, item)) {
     if (surface.kind !== 'surface') continue;
     // Lube over swarf was judged when it was put on.
-    const bad = meetingPlaces(item, places, surface).filter(
-      (place) => cutSince(state, surface, place) !== undefined && !surfaceLubed(state, surface, place),
-    );
-    const cut = cutSince(state, surface, bad[0] ?? '');
-    if (cut === undefined) continue;
+    const cuts = meetingPlaces(item, places, surface).flatMap((place) => {
+      const cut = surfaceLubed(state, surface, place) ? undefined : cutSince(state, surface, place);
+      return cut === undefined ? [] : [{place, cut}];
+    });
+    const [first] = cuts;
+    if (first === undefined) continue;
+    const bad = cuts.map(({place}) => place);
     report({
       where: tagWhere(action),
-      message: `${itemAt(surface, bad)} still carries what ${stepName(cut.step, step)} cut loose when ${item.id} closes it`,
+      message: `${itemAt(surface, bad)} still carries what ${stepName(first.cut.step, step)} cut loose when ${item.id} closes it`,
       ...about(surface, bad),
       story: storyOf(bad.map((place) => state.get('clean', surface.id, place))),
       related: [specified(surface)],

@@ -40,7 +40,6 @@ const REMINDERS = [
   ['take', 'care', 'to'],
   ['make', 'sure', 'to'],
 ];
-const REMINDING = new Set(REMINDERS.map(([first]) => first));
 /** A sentence that opens so has its command, if any, behind a comma. */
 const OPENINGS = new Set(
   `before after with without when once while using to as now until at in on from for by having during since
@@ -50,6 +49,9 @@ const OPENINGS = new Set(
 const SUBORDINATORS = new Set(
   'before after until so while when once if unless because where that which who since than as'.split(' '),
 );
+/** `as needed`, `where required` */
+const ASKING = new Set(['as', 'where', 'when']);
+const NEEDED = new Set(['needed', 'necessary', 'required']);
 /** Commands that are no action of ours, but keep a sentence in the imperative. */
 const OTHERS = new Set(
   `hold keep use make work support prop stop start wait mask heat warm cool mark number raise align line cover plug
@@ -65,10 +67,9 @@ const OTHERS = new Set(
 const MOST_WORDS = 80;
 const MOST_CHARACTERS = 600;
 
-/** Lives while one sentence is read, from left to right: remembers whether a negation still holds. */
+/** Lives while one sentence is read. */
 class Reader {
   readonly #words: Sentence;
-  #negated = false;
 
   constructor(sentence: Sentence) {
     this.#words = sentence;
@@ -76,52 +77,63 @@ class Reader {
 
   commands(): Command[] {
     const start = this.#skipLeads(0);
-    const first = this.#word(start);
-    if (first === undefined || CONDITIONS.has(first)) return [];
-    const found: Command[] = [];
-    for (const slot of this.#slots(start)) {
+    if (CONDITIONS.has(this.#word(start))) return [];
+    const found: {readonly slot: number; readonly command: Command}[] = [];
+    for (const slot of this.#allowed(this.#slots(start))) {
       const command = this.#commandAt(slot);
-      if (command !== undefined) found.push(command);
+      if (command !== undefined) found.push({slot, command});
     }
-    return found.length > 0 && this.#isConditional() ? found.slice(0, -1) : found;
+    // What is asked for only under a condition is the command before it: `clean it, and oil it if it is dry`.
+    const asked = this.#conditions().map((at) => found.findLast(({slot}) => slot < at) ?? found[0]);
+    return found.filter((one) => !asked.includes(one)).map(({command}) => command);
+  }
+
+  /** `do not oil or grease …`: a negation holds to the next comma. */
+  #allowed(slots: readonly number[]): number[] {
+    let negated = -1;
+    return slots.filter((slot) => {
+      if (this.#isNegated(slot)) negated = slot;
+      return negated < 0 || this.#words.slice(negated, slot).some(({text}) => text === ',');
+    });
+  }
+
+  #isNegated(index: number): boolean {
+    const word = this.#word(index);
+    return NEGATIONS.has(word) || (word === 'do' && this.#word(index + 1) === 'not');
   }
 
   /** Places at which a command may stand, as indexes of words. */
-  #slots(start: number): number[] {
-    const slots: number[] = [];
-    const first = this.#word(start) ?? '';
-    const opening = OPENINGS.has(first);
-    const imperative = !opening && this.#opensImperative(start);
-    if (imperative) slots.push(start);
-    let free = imperative;
+  #slots(start: number): readonly number[] {
+    const slots = [start];
+    const opening = OPENINGS.has(this.#word(start));
+    let free = !opening && this.#opensImperative(start);
     for (let index = start + 1; index < this.#words.length; index++) {
       const word = this.#word(index);
       if (word === ',') {
         const next = this.#word(index + 1);
         free ||= opening || next === 'so' || next === 'then';
         if (free) slots.push(this.#skipLeads(index + 1));
-      } else if (free && (word === 'and' || word === 'then') && this.#word(index - 1) !== ',') {
+      } else if (free && (word === 'and' || word === 'then')) {
         slots.push(this.#skipLeads(index));
       }
     }
-    return slots;
+    // More than one way may lead to a word: `, and then carefully`.
+    return [...new Set(slots)];
   }
 
   #opensImperative(start: number): boolean {
-    const word = this.#word(start) ?? '';
-    if (NEGATIONS.has(word) || (word === 'do' && this.#word(start + 1) === 'not')) return true;
+    if (this.#isNegated(start)) return true;
+    const word = this.#word(start);
     const entry = entryOf(word);
     if (OTHERS.has(word) || (entry !== undefined && (!entry.noun || this.#isVerb(start)))) return true;
     // An unknown word with an object after it: `align the marks`.
-    return !DETERMINERS.has(word) && /^[a-z]/.test(word) && DETERMINERS.has(this.#word(start + 1) ?? '');
+    return !DETERMINERS.has(word) && /^[a-z]/.test(word) && DETERMINERS.has(this.#word(start + 1));
   }
 
   #commandAt(index: number): Command | undefined {
     const at = this.#words[index];
-    const word = this.#word(index) ?? '';
-    if (at === undefined || this.#forbids(index)) return undefined;
-    const entry = entryOf(word);
-    if (entry === undefined || (entry.noun && !this.#isVerb(index))) return undefined;
+    const entry = entryOf(this.#word(index));
+    if (at === undefined || entry === undefined || (entry.noun && !this.#isVerb(index))) return undefined;
     const end = this.#clauseEnd(index);
     const rest = this.#spoken(index + 1, Math.min(end, index + 1 + MOST_WORDS)).slice(0, MOST_CHARACTERS);
     const rule = entry.rules.find(({where}) => where?.test(rest) ?? true);
@@ -135,34 +147,31 @@ class Reader {
     };
   }
 
-  /** `do not oil or grease …`: a negation holds to the next comma. */
-  #forbids(index: number): boolean {
-    const word = this.#word(index) ?? '';
-    if (this.#word(index - 1) === ',') this.#negated = false;
-    if (NEGATIONS.has(word) || (word === 'do' && this.#word(index + 1) === 'not')) this.#negated = true;
-    return this.#negated;
-  }
-
   /** Whether a word that may be a noun too is a verb here. */
   #isVerb(index: number): boolean {
     const next = this.#word(index + 1);
     const chained = this.#word(index - 1) === 'then' || this.#word(index - 1) === 'first';
     // `Check: the tang faces forward`, but `Torque: 85 lbf·ft` is a label.
-    if (next === undefined) return chained || this.#word(index) === 'check';
-    if (DETERMINERS.has(next) || /^\d/.test(next)) return true;
+    if (next === '') return chained || this.#word(index) === 'check';
+    if (DETERMINERS.has(next) || /\d/.test(next)) return true;
     if (next === ',' || next === 'and') {
-      const following = this.#skipLeads(index + 1);
-      return chained || (following > index && this.#commandAt(following) !== undefined);
+      // `clean, oil and fit the cam`, but not `clean, dry threads are a must`
+      const goesOn = () => this.#commandAt(this.#skipLeads(index + 2)) !== undefined;
+      return chained || (!this.#declaresFrom(index + 2) && goesOn());
     }
     const first = index === this.#skipLeads(0);
     if (!first && !chained) return next === 'until' || isPart(next);
-    return !declares(this.#words.slice(index + 1).map((_, offset) => this.#word(index + 1 + offset) ?? ''));
+    return !this.#declaresFrom(index + 1);
+  }
+
+  #declaresFrom(index: number): boolean {
+    return declares(this.#words.slice(index).map(({text}) => text));
   }
 
   #clauseEnd(index: number): number {
     for (let end = index + 1; end < this.#words.length; end++) {
-      const word = this.#word(end) ?? '';
-      const next = this.#word(end + 1) ?? '';
+      const word = this.#word(end);
+      const next = this.#word(end + 1);
       if (SUBORDINATORS.has(word)) return end;
       if (word === ',' && !/^\d/.test(next)) return end;
       if (word === 'then' && !/^(?:\d|to$)/.test(next)) return end;
@@ -173,26 +182,27 @@ class Reader {
 
   #opensAfterAnd(index: number): boolean {
     const at = this.#skipLeads(index);
-    const word = this.#word(at) ?? '';
+    const word = this.#word(at);
     const entry = entryOf(word);
     if (entry === undefined) return OTHERS.has(word);
-    return !entry.noun || DETERMINERS.has(this.#word(at + 1) ?? '');
+    return !entry.noun || DETERMINERS.has(this.#word(at + 1));
   }
 
-  /** `if it is hard`, `as needed` at the end makes the last command conditional. */
-  #isConditional(): boolean {
-    if (!this.#words.some(({text}) => isOfCondition(text))) return false;
-    const said = this.#words.map((_, index) => this.#word(index)).join(' ');
-    return / (?:if|unless) |\b(?:as|where|when|if) (?:needed|necessary|required)\b/.test(said);
+  /** Where it says `if it is hard` or `as needed`, as indexes of words. */
+  #conditions(): number[] {
+    return this.#words.flatMap(({text}, index) => {
+      const asNeeded = ASKING.has(text) && NEEDED.has(this.#word(index + 1));
+      return text === 'if' || text === 'unless' || asNeeded ? [index] : [];
+    });
   }
 
   #skipLeads(from: number): number {
     let index = from;
     for (;;) {
-      const word = this.#word(index) ?? '';
-      const reminder = REMINDING.has(word) ? this.#reminder(index) : undefined;
+      const word = this.#word(index);
+      const reminder = this.#reminder(index);
       if (reminder !== undefined) index += reminder.length;
-      else if (LEADS.has(word) || (index > from && word === ',') || isAdverb(word)) index += 1;
+      else if (LEADS.has(word) || word === ',' || isAdverb(word)) index += 1;
       else return index;
     }
   }
@@ -201,13 +211,12 @@ class Reader {
     return REMINDERS.find((words) => words.every((one, at) => this.#word(index + at) === one));
   }
 
-  #word(index: number): string | undefined {
-    return this.#words[index]?.text;
+  /** Empty beyond the end. */
+  #word(index: number): string {
+    return this.#words[index]?.text ?? '';
   }
 
   #spoken(from: number, to: number): string {
-    const [first, last] = [this.#words[from], this.#words[to - 1]];
-    if (first === undefined || last === undefined || from >= to) return '';
     return this.#words
       .slice(from, to)
       .map(({text}) => text)
@@ -215,12 +224,7 @@ class Reader {
   }
 }
 
-/** A word without which no sentence makes its last command conditional. */
-function isOfCondition(word: string): boolean {
-  return word === 'if' || word === 'unless' || /^(?:needed|necessary|required)/.test(word);
-}
-
 /** `carefully`, but not `apply`. */
 function isAdverb(word: string): boolean {
-  return word.endsWith('ly') && /^[a-z]{2,}ly$/.test(word) && entryOf(word) === undefined;
+  return /^[a-z]{2,}ly$/.test(word) && entryOf(word) === undefined;
 }

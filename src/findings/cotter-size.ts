@@ -51,7 +51,7 @@ fasteners:
       if (!isLockedWith(fastener, 'cotter-pin', spec)) continue;
       const {id, hole} = fastener;
       const choice = choiceFor(fastener);
-      if (choice !== undefined && !choice.ok && hole)
+      if (!choice.ok && hole)
         report({where: hole.where, message: `${id}: ${choice.says} (${RULE}); ${choice.hint}`, item: id});
       for (const pin of specifiedLock(fastener, 'cotter-pin', spec)) judge(fastener, pin, spec, report);
     }
@@ -69,11 +69,9 @@ function holeOf({hole}: Fastener): Quantity | undefined {
   return hole && aimedAt(hole.value);
 }
 
-/** Undefined where neither a thread of the table nor a hole is known. */
 function choiceFor(fastener: Fastener) {
   const [thread, hole] = [threadOf(fastener), holeOf(fastener)];
-  const choice = cotterPinFor({...(thread && {thread}), ...(hole && {hole})});
-  return choice.ok || hole ? choice : undefined;
+  return cotterPinFor({...(thread && {thread}), ...(hole && {hole})});
 }
 
 function judge(fastener: Fastener, pin: SizedLock, spec: Specification, report: Context['report']): void {
@@ -91,7 +89,7 @@ function limitFor(pin: Quantity, fastener: Fastener, spec: Specification): strin
   const hole = holeOf(fastener);
   if (pin.unit.system === 'metric') return hole && limitByHole(pin, hole, spec);
   const choice = choiceFor(fastener);
-  if (!choice?.ok) return undefined;
+  if (!choice.ok) return undefined;
   const suits = cotterSuits(pin, choice.result);
   return suits === 'suits'
     ? undefined
@@ -106,12 +104,11 @@ function limitByHole(pin: Quantity, hole: Quantity, spec: Specification): string
 }
 
 function what(fastener: Fastener, hole: Quantity | undefined, spec: Specification): string {
-  const thread = threadOf(fastener)?.name;
-  const named = hole && `a hole of ${told(hole, spec)}`;
-  return thread && named ? `${named} on ${thread}` : (named ?? thread ?? 'it');
+  const through = hole && `a hole of ${told(hole, spec)}`;
+  return [through, threadOf(fastener)?.name].filter(Boolean).join(' on ');
 }
 
 function takes({least, most, take}: CotterChoice, spec: Specification): string {
   if (least && most && si(least) < si(most)) return `${told(least, spec)} to ${told(most, spec)}`;
-  return told(most ?? least ?? take, spec);
+  return told(take, spec);
 }

@@ -40,25 +40,28 @@ joints:
       if (clause?.value.type !== 'amount') return;
       const stated = clause.value.amount;
       for (const joint of jointsOf(action.item, relations.joints)) {
-        for (const place of meetingPlaces(action.item, action.places, joint)) {
+        const short = meetingPlaces(action.item, action.places, joint).flatMap((place) => {
           const needs = cureOf(joint, place, state, relations);
-          if (needs === undefined || !isCured(action.item, needs.sealant)) continue;
+          if (needs === undefined || !isCured(action.item, needs.sealant)) return [];
           // A time stated as "24–48 h" is judged by its least.
-          if (limitsOf(stated).low >= limitsOf(needs.cure).low) continue;
-          const asked = formatAmount(needs.cure);
-          report({
-            where: whereIn(action.step, clause.valueSpan),
-            message: `${itemAt(joint, [place])} is left to cure for ${formatAmount(stated)}, and ${needs.sealant.id} needs ${asked}`,
-            ...about(joint, [place]),
-            related: [specified(needs.sealant)],
-            fix: {
-              title: `Leave it ${asked}`,
-              file: action.step.procedure.source.file,
-              edits: [{span: clause.valueSpan, text: asked}],
-            },
-          });
-          break;
-        }
+          return limitsOf(stated).low < limitsOf(needs.cure).low ? [{place, ...needs}] : [];
+        });
+        const [first] = short;
+        if (first === undefined) continue;
+        const {sealant} = first;
+        const places = short.filter((one) => one.sealant === sealant).map(({place}) => place);
+        const asked = formatAmount(first.cure);
+        report({
+          where: whereIn(action.step, clause.valueSpan),
+          message: `${itemAt(joint, places)} is left to cure for ${formatAmount(stated)}, and ${sealant.id} needs ${asked}`,
+          ...about(joint, places),
+          related: [specified(sealant)],
+          fix: {
+            title: `Leave it ${asked}`,
+            file: action.step.procedure.source.file,
+            edits: [{span: clause.valueSpan, text: asked}],
+          },
+        });
       }
     },
   },

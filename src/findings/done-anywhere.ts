@@ -17,16 +17,17 @@ export function doneAnywhere({program, relations: {spec}}: Ledger): Context['doe
     for (const {verb, item, places, tag} of actions) {
       const own = done.get(item.id) ?? {deeds: new Set(), locks: []};
       done.set(item.id, own);
-      const locks = verb === 'lock' ? idsOf(tag, 'with') : [];
       for (const place of places) {
         own.deeds.add(`${verb} ${place}`);
-        for (const id of locks) own.locks.push({place, id});
+        if (verb === 'lock') for (const id of idsOf(tag, 'with')) own.locks.push({place, id});
       }
     }
   }
   return (verb, item, place, lock) => {
-    const own = done.get(item);
-    if (lock === undefined) return own?.deeds.has(`${verb} ${place}`) ?? false;
-    return own?.locks.some((one) => one.place === place && isLockAsked(one.id, lock, spec)) ?? false;
+    const {deeds, locks} = done.get(item) ?? NOTHING;
+    if (lock === undefined) return deeds.has(`${verb} ${place}`);
+    return locks.some((one) => one.place === place && isLockAsked(one.id, lock, spec));
   };
 }
+
+const NOTHING: Done = {deeds: new Set(), locks: []};

@@ -34,7 +34,7 @@ export class Excused {
   /** Whether a command of this verb needs no tag, by the words after it. */
   excuses(verb: Verb, rest: string): boolean {
     const listed = this.#procedure.front.untagged ?? [];
-    if (listed.length === 0 || NEVER.has(verb)) return false;
+    if (NEVER.has(verb)) return false;
     const said = inWords(rest);
     const named = listed.filter(
       ({words}) => saysEnough(words) && said.includes(inWords(words)) && !this.#itemOf(words),
@@ -70,7 +70,6 @@ export class Excused {
 /** A word that stands in any sentence would excuse any. */
 function saysEnough(words: string): boolean {
   return inWords(words)
-    .trim()
     .split(' ')
     .some((word) => word.length > 2 && !DETERMINERS.has(word) && !VAGUE.has(word));
 }

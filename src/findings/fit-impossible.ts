@@ -71,17 +71,17 @@ interface Fault {
 }
 
 function faultAt(fit: SpecifiedFit, place: string, limits: Amount, spec: Specification): Fault | undefined {
-  const [one, other, third] = fit.between.map(({value}) => sizedAt(spec.items.get(value), place));
-  if (fit.between.length !== 2 || !one || !other || third) return undefined;
+  const [one, other] = fit.between.map(({value}) => sizedAt(spec.items.get(value), place));
+  if (fit.between.length !== 2 || !one || !other) return undefined;
   const [first, second] = [spread(one.size.value), spread(other.size.value)];
   if (first === undefined || second === undefined || !comparable(first, second)) return undefined;
   if (isNominal(one.size.value) && isNominal(other.size.value) && middle(first) === middle(second))
     return undefined;
   const [hole, shaft] = middle(first) >= middle(second) ? [first, second] : [second, first];
-  const ways = [fitOfLimits(hole, shaft), fitOfLimits(shaft, hole)];
-  const [comes] = ways;
+  const comes = fitOfLimits(hole, shaft);
   // Interference, where it is specified as less than nought, has the larger one for its shaft.
-  if (!comes?.ok || ways.some((way) => way.ok && meets(way.result, limits))) return undefined;
+  const ways = [comes, fitOfLimits(shaft, hole)];
+  if (!comes.ok || ways.some((way) => way.ok && meets(way.result, limits))) return undefined;
   return {one, other, comes: comes.result};
 }
 
@@ -98,7 +98,7 @@ function spread(size: Amount): (Amount & {readonly form: 'range'}) | undefined {
   if (size.form === 'most' || size.form === 'least') return undefined;
   const {low, high} = limitsOf(size);
   const {unit, step} = size.form === 'range' ? size.low : size.form === 'single' ? size.value : size.nominal;
-  if (!(low > 0) || (size.form === 'single' && step === 0)) return undefined;
+  if (size.form === 'single' && step === 0) return undefined;
   const half = size.form === 'single' ? step / 2 : 0;
   const end = (metres: number, by: number): Quantity => ({
     value: Number((metres / unit.factor + by).toPrecision(12)),
@@ -121,9 +121,8 @@ function isNominal(size: Amount): boolean {
 
 /** Two sizes of one diameter, and not a diameter and a width. */
 function comparable(one: Range, other: Range): boolean {
-  const [small, large] = [middle(one), middle(other)].sort((a, b) => a - b);
-  if (small === undefined || large === undefined) return false;
-  return large - small <= 0.1 * large;
+  const middles = [middle(one), middle(other)];
+  return Math.min(...middles) >= 0.9 * Math.max(...middles);
 }
 
 /** Whether some pair within the sizes lies within the limits. */
@@ -135,6 +134,6 @@ function meets({least, most}: Fit, limits: Amount): boolean {
 
 function comesOut(fit: Fit, spec: Specification): string {
   return fitNamed(fit)
-    .map(({name, value}) => `${name} ${typeof value === 'string' ? value : told(value, spec)}`)
+    .map(({name, value}) => `${name} ${told(value, spec)}`)
     .join(' or ');
 }

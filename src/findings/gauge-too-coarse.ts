@@ -77,7 +77,8 @@ function ofStep({item, tag, step}: Action<Fit | Check>, {book: {spec}, report}: 
   const other = asked === undefined || !amountsAgree(limits, asked);
   for (const word of ['using', 'with'] as const) {
     const value = clauseOf(tag, word)?.value;
-    for (const {id, span} of value?.type === 'ids' ? value.ids : []) {
+    if (value?.type !== 'ids') continue;
+    for (const {id, span} of value.ids) {
       const judgedThere = !other && item.using.some((one) => one.value === id);
       if (!judgedThere) judge({item, limits, gauge: id, where: whereIn(step, span), spec}, report);
     }
@@ -91,14 +92,14 @@ function amountIn(limits: Specified<Amount | string> | undefined): Amount | unde
 function judge(use: Use, report: Report): void {
   const {item, gauge, where, spec} = use;
   const tool = spec.items.get(gauge);
-  if (item.limits?.because !== undefined) return;
+  if (tool === undefined || item.limits?.because !== undefined) return;
   const says =
-    tool?.kind === 'tool'
+    tool.kind === 'tool'
       ? coarseness(use, tool)
-      : tool?.kind === 'consumable' && tool.use === 'strip'
+      : tool.kind === 'consumable'
         ? shortness(use, tool.range)
         : undefined;
-  if (says === undefined || tool === undefined) return;
+  if (says === undefined) return;
   report({where, message: `${item.id}: ${says}`, item: item.id, related: [specified(item), specified(tool)]});
 }
 
@@ -114,13 +115,13 @@ function coarseness({limits, gauge, spec}: Use, tool: Tool): string | undefined 
   const [times, by] =
     accuracy !== undefined && byAccuracy < byResolution
       ? [byAccuracy, `tolerance / (2 × accuracy), accuracy ±${formatQuantity(accuracy)}`]
-      : [byResolution, `tolerance / resolution, resolution ${resolution ? formatQuantity(resolution) : ''}`];
+      : [byResolution, `tolerance / resolution, resolution ${resolution && formatQuantity(resolution)}`];
   return `${gauge} is ${ratio(times)}:1 to the limits ${told(limits, spec)} (${by}), and 4:1 is the least unless the maker names the gauge`;
 }
 
 /** What is only to be small, such as a taper or a run-out, lies between nought and its limit. */
 function fromNought(limits: Amount): Amount {
-  if (limits.form !== 'most' || limits.high.unit.offset !== 0 || limits.high.value <= 0) return limits;
+  if (limits.form !== 'most' || limits.high.unit.offset !== 0) return limits;
   return {form: 'range', low: {...limits.high, value: 0}, high: limits.high};
 }
 

@@ -40,8 +40,8 @@ export const gradeUnknown: FindingKind = {
       // A grade holds for some sizes only, so without its size nothing can be said of it.
       const thread = threadOf(fastener, worked);
       if (thread === undefined || grade === undefined || grade.because !== undefined) continue;
-      const reading = grade.value === 'unknown' ? undefined : worked.grade(grade.value, thread);
-      if (reading === undefined || reading.ok || reading.foreign === true) continue;
+      const reading = worked.grade(grade.value, thread);
+      if (reading.ok || reading.foreign === true) continue;
       report({where: grade.where, message: `${id}: ${reading.says}; ${reading.hint}`, item: id});
     }
   },

@@ -38,8 +38,7 @@ hold-points:
     for (const {actions} of context.program.parts) {
       for (const action of actions) {
         if (action.verb === 'check' && clauseOf(action.tag, 'by')) done.set(action.item.id, action);
-        if (action.verb === 'witness' && action.item.kind === 'hold-point')
-          judge(action, action.item, done, context);
+        if (action.item.kind === 'hold-point') judge(action, action.item, done, context);
       }
     }
   },

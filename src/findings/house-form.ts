@@ -12,11 +12,13 @@ export type HouseRead =
 
 /** Takes a value that a module exported for a list of rules, or says why it is none. */
 export function readHouse(value: unknown): HouseRead {
-  const says = ruleFault(value);
-  if (says !== undefined || !areRules(value)) return {ok: false, says: says ?? 'it has no form'};
-  const names = value.map(({name}) => name);
+  const read = rules.safeParse(value);
+  if (!read.success) return {ok: false, says: ruleFault(value, read.error)};
+  // The rules themselves and no copies of them, for they may call on themselves.
+  const findings = value as readonly HouseFinding[];
+  const names = findings.map(({name}) => name);
   const twice = names.find((name, index) => names.indexOf(name) !== index);
-  return twice === undefined ? {ok: true, findings: value} : {ok: false, says: `${twice} is there twice`};
+  return twice === undefined ? {ok: true, findings} : {ok: false, says: `${twice} is there twice`};
 }
 
 /** What is wrong with the form of a report, as the end of a sentence; nothing where all is well. */
@@ -31,22 +33,20 @@ export function strangeFile(
   {where, story = [], related = [], fix}: Found,
   sources: ReadonlyMap<string, Source>,
 ): string | undefined {
-  const files = [where, ...[...story, ...related].map((one) => one.where), ...(fix ? [fix] : [])];
-  return files.find(({file}) => !sources.has(file))?.file;
+  const places = [where, ...[...story, ...related].map((one) => one.where)].map(({file}) => file);
+  return [...places, ...(fix ? [fix.file] : [])].find((file) => !sources.has(file));
 }
 
-function areRules(value: unknown): value is readonly HouseFinding[] {
-  return ruleFault(value) === undefined;
-}
-
-function ruleFault(value: unknown): string | undefined {
-  const [issue] = rules.safeParse(value).error?.issues ?? [];
-  if (issue === undefined) return undefined;
-  const [index, ...path] = issue.path;
-  const name: unknown = typeof index === 'number' && Array.isArray(value) ? value[index]?.name : undefined;
+/** What is wrong with the first rule that is none. */
+function ruleFault(value: unknown, {issues}: z.ZodError): string {
+  const {path: of, message} = issues[0] ?? NOTHING;
+  const [index, ...path] = of;
+  const name: unknown = Array.isArray(value) ? value[Number(index)]?.name : undefined;
   const which = typeof name === 'string' ? name : typeof index === 'number' ? `rule ${index + 1}` : '';
-  return [which, path.join('.'), issue.message].filter(Boolean).join(': ');
+  return [which, path.join('.'), message].filter(Boolean).join(': ');
 }
+
+const NOTHING = {path: [], message: 'it has no form'};
 
 const line = z.string().regex(/^[^\r\n]+$/, 'one line of text is due here');
 const hook = z.custom((given) => typeof given === 'function', 'a function is due here').optional();

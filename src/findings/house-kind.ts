@@ -106,6 +106,6 @@ function houseContext(during: string, context: Context, sources: ReadonlyMap<str
       context.reportIfItLasts(sound(found), [...places]);
     },
     does,
-    ...(today !== undefined && {today}),
+    today,
   };
 }

@@ -85,7 +85,7 @@ export interface HouseContext {
   /** Whether any step of the book does this to the item at the place. */
   readonly does: (verb: Verb, item: string, place: string) => boolean;
   /** Today's ISO 8601 date, where the caller told it. */
-  readonly today?: string;
+  readonly today?: string | undefined;
 }
 
 /** A rule of the house that threw, or reported what cannot be. It was not asked again in that check. */

@@ -1,6 +1,6 @@
 /** A part that has run before goes in without having been looked at. */
 import type {FindingKind} from './model.js';
-import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
+import {about, itemAt, specified, tagWhere} from './phrase.js';
 
 export const inspectFirst: FindingKind = {
   name: 'inspect-first',
@@ -36,7 +36,6 @@ parts:
           where: tagWhere(action),
           message: `${itemAt(item, bad)} is a reused part and goes in without inspection`,
           ...about(item, bad),
-          story: storyOf(bad.map((place) => state.get('inspected', item.id, place))),
           related: [specified(item)],
           lacks: {item: item.id, verbs: ['inspect', 'renew']},
         },

@@ -1,11 +1,11 @@
-/** Something goes in, on or off, or is tightened, in the wrong order: before what must precede it, twice over, or without what it holds. */
+/** Something goes in, on or off, or is tightened, checked or filled, in the wrong order: before what must precede it, twice over, or without what it holds. */
 
 import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
 import type {State} from '../build/state.js';
 import {stepName} from '../build/tell.js';
 import type {Fastener, Fit, Item, Part} from '../spec/model.js';
-import {isLate, verbFor} from './done.js';
+import {awaited, reportEarly, saysOnce} from './comes-first.js';
 import type {Context, FindingKind} from './model.js';
 import {about, agreeing, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 import {stillDone} from './still-done.js';
@@ -15,7 +15,7 @@ export const installOrder: FindingKind = {
   name: 'install-order',
   group: 'order',
   severity: 'error',
-  summary: 'Something goes in, or is tightened, before what must come first',
+  summary: 'Something goes in, or is tightened, checked or filled, before what must come first',
   why: 'What was forgotten behind a part that is already in means taking it out again, or leaving it forgotten.',
   source: 'common practice, no source',
   example: {
@@ -50,6 +50,17 @@ parts:
       tightenedEarly(action, context);
     },
     measure: stillCovered,
+    check(action, context) {
+      reportEarly(
+        action,
+        'checked',
+        awaited(action.item, action.places, action.item.after, context),
+        context,
+      );
+    },
+    fill(action, context) {
+      reportEarly(action, 'filled', awaited(action.item, action.places, action.item.after, context), context);
+    },
   },
   repeat: stillDone,
 };
@@ -57,18 +68,15 @@ parts:
 /** What `after` names is done somewhere, but not yet. What is never done at all is another finding. */
 function forgotten(action: Action<Part>, context: Context): void {
   const {item, places} = action;
-  for (const {value, where} of item.after) {
-    const first = context.book.spec.items.get(value);
-    if (first === undefined || coversOver(item, first, context)) continue;
-    const late = meetingPlaces(item, places, first).filter((place) => isLate(first, place, context));
-    if (late.length === 0) continue;
+  for (const {first, places: late, verb, where} of awaited(item, places, item.after, context)) {
+    if (closesOver(item, first, context)) continue;
     context.reportIfItLasts(
       {
         where: tagWhere(action),
-        message: `${itemAt(item, places)} goes in before ${itemAt(first, late)}, which must be ${DONE[verbFor(first)] ?? 'done'} first`,
+        message: `${itemAt(item, places)} ${agreeing(item, 'goes', 'go')} in before ${itemAt(first, late)}, which must be ${saysOnce(verb)} first`,
         ...about(item, places),
-        related: [{where, says: `${item.id} comes after ${value}`}],
-        lacks: {item: first.id, verbs: [verbFor(first)]},
+        related: [{where, says: `${item.id} comes after ${first.id}`}],
+        lacks: {item: first.id, verbs: [verb]},
       },
       places,
     );
@@ -81,7 +89,7 @@ function coveredOver(action: Action<Part>, context: Context): void {
   const {state, relations, report} = context;
   const surfaces = relations.surfacesOn.get(item.id) ?? [];
   for (const cover of new Set(surfaces.flatMap(({id}) => relations.closers.get(id) ?? []))) {
-    if (!coversOver(cover, item, context)) continue;
+    if (!cover.after.some(({value}) => value === item.id)) continue;
     const shut = meetingPlaces(item, places, cover).filter((at) => state.holds('installed', cover.id, at));
     if (shut.length === 0) continue;
     report({
@@ -94,29 +102,14 @@ function coveredOver(action: Action<Part>, context: Context): void {
   }
 }
 
-function coversOver(cover: Item, part: Item, {relations}: Context): boolean {
-  if (cover.kind !== 'part' || part.kind !== 'part' || cover.id === part.id) return false;
-  if (!cover.after.some(({value}) => value === part.id)) return false;
-  const surfaces = relations.surfacesOn.get(part.id) ?? [];
-  return surfaces.some(({id}) => relations.closers.get(id)?.some((one) => one.id === cover.id));
+/** It closes a surface of the other. */
+function closesOver(cover: Part, {id}: Item, {relations}: Context): boolean {
+  return closedBy(relations, cover).some((closed) => closed.kind === 'surface' && closed.on?.value === id);
 }
-
-const DONE: {readonly [verb: string]: string} = {
-  install: 'in',
-  measure: 'measured',
-  check: 'checked',
-  witness: 'witnessed',
-  record: 'recorded',
-  torque: 'torqued',
-  seal: 'sealed',
-  clean: 'clean',
-  fill: 'filled',
-};
 
 function unsealed(action: Action<Part>, {relations, state, does, reportIfItLasts}: Context): void {
   const {item, places} = action;
   for (const joint of closedBy(relations, item)) {
-    if (joint.kind !== 'joint' || typeof joint.seal?.value !== 'object') continue;
     const open = meetingPlaces(item, places, joint).filter(
       (place) => !state.holds('sealed', joint.id, place) && does('seal', joint.id, place),
     );
@@ -184,7 +177,7 @@ function nothingHeld(action: Action<Fastener>, context: Context): void {
   const {item, places} = action;
   for (const {value} of item.holds) {
     const part = context.book.spec.items.get(value);
-    if (part?.kind !== 'part' || part.given) continue;
+    if (part === undefined) continue;
     const out = meetingPlaces(item, places, part).filter((place) => missing(part.id, place, context));
     if (out.length === 0) continue;
     context.report({
@@ -200,8 +193,8 @@ function nothingHeld(action: Action<Fastener>, context: Context): void {
 /** A strip is crushed under a part and read with the part off. */
 function stillCovered(action: Action<Fit>, {book, state, report}: Context): void {
   const {item, places} = action;
-  if (item.by !== 'strip') return;
-  for (const {value} of item.when?.installed ?? []) {
+  if (item.by !== 'strip' || item.when === undefined) return;
+  for (const {value} of item.when.installed) {
     const part = book.spec.items.get(value);
     if (part?.kind !== 'part' || !part.closes.some((one) => isBetween(item, one.value))) continue;
     const on = meetingPlaces(item, places, part).filter((place) => state.holds('installed', part.id, place));

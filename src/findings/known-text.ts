@@ -29,7 +29,7 @@ export function rewritten(
     const gone = new Set(
       struck.filter(([, found]) => found === 0).map(([entry]) => maps[entries.indexOf(entry)]),
     );
-    for (const [entry, found] of struck) if (found > 0) setTimes(maps[entries.indexOf(entry)], found);
+    for (const [entry, found] of struck) setTimes(maps[entries.indexOf(entry)], found);
     list.items = list.items.filter((node) => !isMap(node) || !gone.has(node));
     list.flow = false;
     for (const one of grouped(fresh, reason)) list.add(document.createNode(one));
@@ -55,7 +55,7 @@ function grouped(findings: readonly Candidate[], {because, owner}: Reason): obje
       finding: name,
       file,
       ...(item === undefined ? {says: message} : {item}),
-      ...(place !== undefined && {place}),
+      place,
     };
     const key = JSON.stringify(entry);
     const known = byKey.get(key);

@@ -82,12 +82,6 @@ export function sorted<F extends Candidate>(findings: readonly F[], entries: rea
   return {fresh, known, settled};
 }
 
-function keyOf({finding, file, item, place, says = ''}: Known): string {
-  const about = {
-    name: finding,
-    message: says,
-    ...(item !== undefined && {item}),
-    ...(place !== undefined && {place}),
-  };
-  return meaningOf(about, file);
+function keyOf({finding, file, says = '', ...about}: Known): string {
+  return meaningOf({...about, name: finding, message: says}, file);
 }

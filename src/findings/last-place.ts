@@ -1,6 +1,6 @@
 /** Where a finding about something left undone should stand: at the step that an author would add to. */
 import type {FactKind} from '../build/facts.js';
-import type {Action, StepRef} from '../build/program.js';
+import type {Action} from '../build/program.js';
 import {meetingPlaces, type Relations} from '../build/relations.js';
 import type {State} from '../build/state.js';
 import {placesOf} from '../spec/items.js';
@@ -34,7 +34,7 @@ export function lastPlace(
   kinds: readonly FactKind[],
   state: State,
   relations: Relations,
-): {readonly where: Where; readonly step?: StepRef} {
+): Where {
   const action =
     last(touching(item, places, kinds, state)) ??
     last(touching(item, places, ALL, state)) ??
@@ -43,7 +43,7 @@ export function lastPlace(
         ...touching(other, meetingPlaces(item, places, other), ALL, state),
       ]),
     );
-  return action === undefined ? {where: item.where} : {where: tagWhere(action), step: action.step};
+  return action === undefined ? item.where : tagWhere(action);
 }
 
 function* touching(

@@ -39,12 +39,11 @@ parts:
       if (!part.temporary) continue;
       const left = placesOf(part).filter((place) => state.holds('installed', part.id, place));
       if (left.length === 0) continue;
-      const {where, step} = lastPlace(part, left, ['installed'], state, relations);
+      const where = lastPlace(part, left, ['installed'], state, relations);
       report({
         where,
         message: `${itemAt(part, left)} is temporary, and still in at the end of the build`,
         ...about(part, left),
-        ...(step && {step}),
         story: storyOf(left.map((place) => state.get('installed', part.id, place))),
         related: [specified(part, `${part.id} is temporary`)],
       });

@@ -54,13 +54,12 @@ function judge(fastener: Fastener, context: Context): void {
   );
   if (slack.length === 0) return;
   const facts = slack.map((place) => state.get('tight', fastener.id, place));
-  const {where, step} = lastPlace(fastener, slack, ['tight'], state, relations);
+  const where = lastPlace(fastener, slack, ['tight'], state, relations);
   const fix = torqueFix(fastener, slack, context);
   report({
     where,
     message: `${itemAt(fastener, slack)} ${agreeing(fastener, 'ends', 'end')} the build slack: ${cause(facts, fastener)}`,
     ...about(fastener, slack),
-    ...(step && {step}),
     story: storyOf(facts),
     related: [specified(fastener, `${fastener.id} must be torqued`)],
     ...(fix && {fix}),

@@ -41,13 +41,12 @@ export function reportOpen(item: Item, open: readonly string[], undone: Undone, 
   const {state, relations, report} = context;
   const kinds = [undone.fact, ...(undone.also ?? [])];
   const facts = open.flatMap((place) => kinds.map((kind) => state.get(kind, item.id, place)));
-  const {where, step} = lastPlace(item, open, kinds, state, relations);
+  const where = lastPlace(item, open, kinds, state, relations);
   const fix = undone.fix?.(open);
   report({
     where,
     message: `${itemAt(item, open)} ${cause(facts, undone)}`,
     ...about(item, open),
-    ...(step && {step}),
     story: storyOf(facts),
     related: [specified(item, undone.asked)],
     ...(fix && {fix}),

@@ -1,4 +1,6 @@
 /** A fit that ends the build unmeasured, or that was changed after it was measured. */
+import {moves} from '../build/disturbed.js';
+import type {StepRef} from '../build/program.js';
 import {meetingPlaces} from '../build/relations.js';
 import type {Fit, Located} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
@@ -59,10 +61,21 @@ function fixOf(fit: Fit, places: readonly string[], context: Context): Fix | und
     ...underneath(fit, place, when.tight, context),
   ];
   const step = stepAfter({item: fit, kind: 'measured', places}, needs, context);
+  if (step !== undefined && isDisturbedAfter(fit, step, context)) return undefined;
   const [gauge, other] = fit.using;
   const using = gauge !== undefined && other === undefined ? ` using ${gauge.value}` : '';
   const tag = `measure: ${itemAt(fit, places)}${using}`;
   return step && stepBehind(step, {says: `Measure the ${fit.name}.`, tag}, titleOf('measure', fit));
+}
+
+/** Whether a later step moves what the reading is disturbed by: a reading behind this one would count for nothing. */
+function isDisturbedAfter({disturbedBy}: Fit, {order}: StepRef, {program}: Context): boolean {
+  return program.parts.some(({actions}) =>
+    actions.some(
+      ({item, step, verb}) =>
+        step.order > order && moves(verb) && disturbedBy.some(({value}) => value === item.id),
+    ),
+  );
 }
 
 function underneath(fit: Fit, place: string, ids: readonly Located<string>[], context: Context) {

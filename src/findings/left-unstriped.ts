@@ -1,12 +1,13 @@
 /** A fastener that ends the build without its witness mark, the stripe of paint that the specification asks for. */
-import {placesOf} from '../spec/items.js';
 import type {Fastener} from '../spec/model.js';
 import {isTemporary} from '../spec/temporary.js';
 import type {Fix} from '../text/edit.js';
-import {reportOpen} from './left-undone.js';
+import {tightAsAsked} from './done.js';
+import {reportUndone} from './left-undone.js';
+import {stepAfter} from './missing-place.js';
 import {stepBehind, titleOf} from './missing-step.js';
 import type {Context, FindingKind} from './model.js';
-import {agreeing, inBuildOrder, itemAt} from './phrase.js';
+import {agreeing, itemAt} from './phrase.js';
 
 export const leftUnstriped: FindingKind = {
   name: 'left-unstriped',
@@ -39,12 +40,10 @@ fasteners:
   end(context) {
     for (const fastener of context.relations.fasteners) {
       if (!fastener.stripe || isTemporary(fastener, context.spec)) continue;
-      const open = placesOf(fastener).filter((place) => !context.state.holds('striped', fastener.id, place));
       const end = agreeing(fastener, 'ends', 'end');
       const bare = agreeing(fastener, 'is', 'are');
-      reportOpen(
+      reportUndone(
         fastener,
-        open,
         {
           fact: 'striped',
           also: ['tight', 'locked'],
@@ -60,16 +59,16 @@ fasteners:
 };
 
 /** Written behind the torque, or behind the lock that goes on after it, where all places were done in that step. */
-function fixOf(fastener: Fastener, open: readonly string[], {state}: Context): Fix | undefined {
+function fixOf(fastener: Fastener, open: readonly string[], context: Context): Fix | undefined {
   const {id, name} = fastener;
-  const steps = open.map((place) => {
+  const {state} = context;
+  const needs = (place: string) => {
     const [tight, locked] = [state.get('tight', id, place), state.get('locked', id, place)];
-    if (!tight.holds || tight.detail?.final !== true || tight.by === undefined) return undefined;
-    const lock = locked.holds ? locked.by : undefined;
-    return lock !== undefined && inBuildOrder(tight.by, lock) < 0 ? lock.step : tight.by.step;
-  });
-  const [step] = steps;
-  if (step === undefined || !steps.every((one) => one === step)) return undefined;
+    return [{...tight, holds: tightAsAsked(fastener, place, state)}, ...(locked.holds ? [locked] : [])];
+  };
+  const step = stepAfter({item: fastener, kind: 'striped', places: open}, needs, context);
   const says = `Draw a stripe of paint across the ${name}.`;
-  return stepBehind(step, {says, tag: `stripe: ${itemAt(fastener, open)}`}, titleOf('stripe', fastener));
+  return (
+    step && stepBehind(step, {says, tag: `stripe: ${itemAt(fastener, open)}`}, titleOf('stripe', fastener))
+  );
 }

@@ -68,12 +68,11 @@ function neverClosed({relations, state, report}: Context): void {
     if (surface.assembly?.value !== 'lubed' || relations.closers.has(surface.id)) continue;
     const bad = placesOf(surface).filter((place) => !lubedAsAsked(state, surface, place));
     if (bad.length === 0) continue;
-    const {where, step} = lastPlace(surface, bad, ['lubed'], state, relations);
+    const where = lastPlace(surface, bad, ['lubed'], state, relations);
     report({
       where,
       message: `${itemAt(surface, bad)} ends the build without its lubricant${withWhich(surface)}`,
       ...about(surface, bad),
-      ...(step && {step}),
       related: [specified(surface)],
       lacks: {item: surface.id, verbs: ['lube']},
     });

@@ -12,6 +12,6 @@ export function meaningOf(
   item: string | undefined = own,
 ): string {
   // Without an item the message says what it is about; numbers of steps in it come and go.
-  const about = item === undefined ? message.replace(/\bstep \d+[a-z0-9]*/g, 'step') : item;
+  const about = item === undefined ? message.replace(/\bstep \d[a-z0-9]*/g, 'step') : item;
   return JSON.stringify([name, file, about, place ?? '']);
 }

@@ -55,10 +55,8 @@ function uncrushed(fit: Fit): string {
 
 function inPlace(action: Action<Fit>, context: Context): void {
   const {item: fit} = action;
-  const lacking = [
-    ...open(action, fit.when?.installed ?? [], context),
-    ...open(action, fit.when?.tight ?? [], context),
-  ];
+  if (fit.when === undefined) return;
+  const lacking = [...open(action, fit.when.installed, context), ...open(action, fit.when.tight, context)];
   if (lacking.length === 0) return;
   context.report({
     where: tagWhere(action),

@@ -15,27 +15,27 @@ export const measuredTooLate: FindingKind = {
     engine: STRIP_ENGINE,
     wrong: numbered([
       ...STRIP_STEPS.slice(0, 6),
-      STRIP_STEPS[7] ?? '',
-      STRIP_STEPS[6] ?? '',
+      ...STRIP_STEPS.slice(7, 8),
+      ...STRIP_STEPS.slice(6, 7),
       ...STRIP_STEPS.slice(8),
     ]),
     right: numbered(STRIP_STEPS),
   },
   before: {
     measure(action, {state, report}) {
-      const {item, places, step} = action;
-      if (item.by !== 'strip') return;
-      const gone = places.filter(
-        (place) =>
-          !state.holds('strip', item.id, place) && state.get('strip', item.id, place).undone !== undefined,
-      );
-      const undone = state.get('strip', item.id, gone[0] ?? '').undone;
-      if (gone.length === 0 || undone === undefined) return;
+      const {item, step} = action;
+      const gone = action.places.flatMap((place) => {
+        const fact = state.get('strip', item.id, place);
+        return fact.undone === undefined ? [] : [{place, fact, undone: fact.undone}];
+      });
+      const [first] = gone;
+      if (first === undefined) return;
+      const places = gone.map(({place}) => place);
       report({
         where: tagWhere(action),
-        message: `${itemAt(item, gone)} is read after its strip was taken away at ${stepName(undone.step, step)}`,
-        ...about(item, gone),
-        story: storyOf(gone.map((place) => state.get('strip', item.id, place))),
+        message: `${itemAt(item, places)} is read after its strip was taken away at ${stepName(first.undone.step, step)}`,
+        ...about(item, places),
+        story: storyOf(gone.map(({fact}) => fact)),
       });
     },
   },

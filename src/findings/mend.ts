@@ -40,7 +40,7 @@ export function mend(book: Book, files: ReadonlySet<string>, options: CheckOptio
     const mine = fixable.filter(({name, fix}) => SPELLING.has(name) && files.has(fix.file));
     const chosen = disjoint(mine);
     if (chosen.length === 0 || round === MOST_ROUNDS) {
-      return {book: now, made, rounds, left: fixable.filter((one) => !mine.includes(one))};
+      return {book: now, made, rounds, left: fixable};
     }
     for (const {name, where, fix} of chosen) {
       const offset = offsetAtFirst(rounds.get(fix.file) ?? [], where.span.start);
@@ -65,8 +65,8 @@ const SPELLING: ReadonlySet<string> = new Set(
 type Fixable = Finding & {readonly fix: Fix};
 
 /** Those that touch nothing which one before them touches, nor stand right beside it. */
-function disjoint(all: readonly Fixable[]): Fixable[] {
-  const taken: Fixable[] = [];
+export function disjoint<F extends {readonly fix: Fix}>(all: readonly F[]): F[] {
+  const taken: F[] = [];
   for (const one of all) {
     const clear = taken.every(
       ({fix}) => fix.file !== one.fix.file || fix.edits.every((edit) => one.fix.edits.every(apart(edit))),

@@ -70,7 +70,8 @@ export function isFree(
   return true;
 }
 
-function waitsFor({item, verb}: Action, {id, kind}: Item): boolean {
+function waitsFor({item, verb}: Action, missing: Item): boolean {
+  const {id, kind} = missing;
   const names = (list: readonly Located<string>[] | undefined) =>
     list?.some(({value}) => value === id) === true;
   switch (item.kind) {
@@ -83,12 +84,24 @@ function waitsFor({item, verb}: Action, {id, kind}: Item): boolean {
     case 'fit':
       return verb === 'measure' && (names(item.when?.tight) || names(item.when?.installed));
     case 'system':
-      return names(item.joints) || names(item.closedBy);
+      return (
+        names(item.joints) ||
+        names(item.closedBy) ||
+        (verb === 'fill' && (names(item.after) || holdsOneOf(item.closedBy, missing)))
+      );
+    case 'check':
+      return names(item.after);
     case 'joint':
       return item.id === id && kind === 'joint' && verb === 'cure';
     default:
       return false;
   }
+}
+
+/** A cover must be tight before what it closes is filled. */
+function holdsOneOf(closers: readonly Located<string>[], missing: Item): boolean {
+  if (missing.kind !== 'fastener') return false;
+  return missing.holds.some(({value}) => closers.some((closer) => closer.value === value));
 }
 
 function branchesOn({step}: StepRef, {id}: Item): boolean {

@@ -1,6 +1,7 @@
 /** The fix that writes the seal which a joint never got. */
+import type {FactKind} from '../build/facts.js';
 import type {StepRef} from '../build/program.js';
-import type {Joint} from '../spec/model.js';
+import type {Consumable, Joint} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import {factsAt, isFree, stepBefore} from './missing-place.js';
 import {stepBehind, titleOf} from './missing-step.js';
@@ -14,13 +15,14 @@ export function sealFix(joint: Joint, places: readonly string[], context: Contex
   const first = firstClosing(joint, places, context);
   const step = first && stepBefore(first, context);
   if (seal === undefined || other !== undefined || step === undefined) return undefined;
+  const material = context.book.spec.items.get(seal);
+  if (material?.kind !== 'consumable' || material.hazards.length > 0) return undefined;
   const undone = places.map((place) => context.state.get('sealed', joint.id, place).undone?.step.order ?? -1);
   const since = Math.max(...undone);
   if (since > step.order || !isFree(joint, {since, until: step.order}, context)) return undefined;
-  if (!places.every((place) => isReady(joint, place, seal, step, context))) return undefined;
-  const material = context.book.spec.items.get(seal)?.name ?? seal;
+  if (!places.every((place) => isReady(joint, place, material, step, context))) return undefined;
   const missing = {
-    says: `Make up the ${joint.name} with ${material}.`,
+    says: `Make up the ${joint.name} with ${material.name}.`,
     tag: `seal: ${itemAt(joint, places)} with ${seal}`,
   };
   return stepBehind(step, missing, titleOf('seal', joint));
@@ -32,22 +34,22 @@ function firstClosing(joint: Joint, places: readonly string[], context: Context)
     .filter(({given}) => !given)
     .flatMap((part) => places.flatMap((place) => factsAt('installed', part, joint, place, context)));
   if (facts.some(({holds}) => !holds)) return undefined;
-  const steps = facts.flatMap(({by}) => (by === undefined ? [] : [by.step]));
-  return steps.reduce<StepRef | undefined>(
-    (a, b) => (a !== undefined && a.order <= b.order ? a : b),
-    undefined,
-  );
+  const steps = facts.flatMap(({by}) => by?.step ?? []);
+  return steps.sort((a, b) => a.order - b.order)[0];
 }
 
 /** Clean and open by then, and what cures has its cure later. */
-function isReady(joint: Joint, place: string, seal: string, {order}: StepRef, context: Context): boolean {
-  const {state, book} = context;
-  const clean = state.get('clean', joint.id, place);
-  if (!clean.holds || (clean.by?.step.order ?? order) > order) return false;
-  const material = book.spec.items.get(seal);
-  if (material?.kind !== 'consumable') return true;
-  if (material.hazards.length > 0) return false;
-  if (material.cure === undefined) return true;
-  const cured = state.get('cured', joint.id, place);
-  return cured.holds && (cured.by?.step.order ?? -1) > order;
+function isReady(
+  {id}: Joint,
+  place: string,
+  {cure}: Consumable,
+  {order}: StepRef,
+  {state}: Context,
+): boolean {
+  const at = (kind: FactKind) => {
+    const {holds, by} = state.get(kind, id, place);
+    return holds ? by?.step.order : undefined;
+  };
+  const [clean = Infinity, cured = -Infinity] = [at('clean'), at('cured')];
+  return clean <= order && (cure === undefined || cured > order);
 }

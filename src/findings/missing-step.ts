@@ -26,7 +26,7 @@ export function stepBehind(
   if (!isTop || step.added !== undefined) return undefined;
   const {file, text} = source;
   const lineStart =
-    Math.max(text.lastIndexOf('\n', step.span.start - 1), text.lastIndexOf('\r', step.span.start - 1)) + 1;
+    Math.max(text.lastIndexOf('\n', step.span.start), text.lastIndexOf('\r', step.span.start)) + 1;
   const indent = text.slice(lineStart, step.span.start);
   const [, numeral, mark] = /^(\d{1,9})([.)])/.exec(text.slice(step.span.start)) ?? [];
   if (indent.trim() !== '' || numeral === undefined || mark === undefined) return undefined;

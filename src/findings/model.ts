@@ -57,7 +57,7 @@ export interface Context extends SpecificationContext {
    */
   readonly does: (verb: Verb, item: string, place: string, lock?: string) => boolean;
   /** Today's ISO 8601 date, where the caller knows it. */
-  readonly today?: string;
+  readonly today: string | undefined;
 }
 
 /** Called before an action changes the state. */

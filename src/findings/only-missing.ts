@@ -7,6 +7,7 @@ import {
   tagCondition,
 } from '../build/options.js';
 import type {Procedure, Step, Tag} from '../procedure/model.js';
+import {topSteps} from '../procedure/values.js';
 import type {Item, Specification} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import type {FindingKind} from './model.js';
@@ -68,15 +69,12 @@ interface Conditioned {
 /** Every step with all that it and what it stands in ask for. */
 function conditioned(procedure: Procedure, spec: Specification): Conditioned[] {
   const front = frontCondition(procedure.front, spec);
-  const sections = sectionConditions(procedure);
   const below = (step: Step, around: Condition): Conditioned[] => {
     const condition = [...around, ...tagCondition(step.tags)];
     return [{step, condition}, ...step.steps.flatMap((sub) => below(sub, condition))];
   };
-  return procedure.sections.flatMap(({content}, index) =>
-    content.flatMap((block) =>
-      block.type === 'step' ? below(block.step, [...front, ...(sections[index] ?? [])]) : [],
-    ),
+  return sectionConditions(procedure).flatMap(([section, condition]) =>
+    topSteps({sections: [section]}).flatMap((step) => below(step, [...front, ...condition])),
   );
 }
 

@@ -1,5 +1,6 @@
-/** A number, or a side of the limits, in a step's prose is not the one that its tag stands for. */
+/** A number, a side of the limits or a way to turn in a step's prose is not the one that its tag stands for. */
 import {type StepRef, whereIn} from '../build/program.js';
+import type {Verb} from '../procedure/verbs.js';
 import {amountsAgree, unitOf} from '../quantity/convert.js';
 import {formatAmount, formatBoth, formatQuantity} from '../quantity/format.js';
 import type {Amount} from '../quantity/model.js';
@@ -8,6 +9,7 @@ import type {Fix} from '../text/edit.js';
 import {withoutEnd} from '../text/runs.js';
 import type {FindingKind, SpecificationContext} from './model.js';
 import {type Disagreement, disagreements} from './prose-agreement.js';
+import {handDisagreements} from './prose-hand.js';
 import type {Mention} from './prose-numbers.js';
 import {passDisagreements} from './prose-passes.js';
 import {sideDisagreements} from './prose-sides.js';
@@ -18,8 +20,8 @@ export const proseDisagrees: FindingKind = {
   name: 'prose-disagrees',
   group: 'reading',
   severity: 'error',
-  summary: 'A number, or a side of the limits, in the prose of a step is not the one of its tag',
-  why: 'The apprentice reads the prose and the sheet prints the tag: with two numbers in one step, one of them gets used. “Too tight” over a tag that says `is over` sends the apprentice the wrong way.',
+  summary: 'A number, a side of the limits or a way to turn in the prose of a step is not the one of its tag',
+  why: 'The apprentice reads the prose and the sheet prints the tag: with two numbers in one step, one of them gets used. “Too tight” over a tag that says `is over` sends the apprentice the wrong way, and so does “clockwise” for a left-hand thread (`thread: M20x1.5 LH`).',
   source: 'common practice, no source',
   example: {
     engine: `
@@ -45,17 +47,20 @@ fasteners:
 
 function judge(step: StepRef, context: SpecificationContext): void {
   judgeNumbers(step, context);
-  judgeSides(step, context);
+  judgeWords(step, context);
 }
 
-function judgeSides(step: StepRef, {spec, worked, report}: SpecificationContext): void {
-  if (!step.step.tags.some(({verb}) => verb === 'if')) return;
+function judgeWords(step: StepRef, {spec, worked, report}: SpecificationContext): void {
+  if (!step.step.tags.some(({verb}) => JUDGED.has(verb))) return;
   const prose = worked.prose(step);
-  for (const {span, item, tagSpan, says} of sideDisagreements(step, prose.text, spec)) {
+  const found = [...sideDisagreements(step, prose.text, spec), ...handDisagreements(step, prose.text, spec)];
+  for (const {span, item, tagSpan, says} of found) {
     const related = [{where: whereIn(step, tagSpan), says: 'the tag'}];
     report({where: whereIn(step, inFile(prose, span)), message: says, item: item.id, related});
   }
 }
+
+const JUDGED: ReadonlySet<Verb> = new Set(['if', 'torque', 'loosen']);
 
 function judgeNumbers(step: StepRef, {spec, worked, report}: SpecificationContext): void {
   const values = worked.values(step);

@@ -2,13 +2,14 @@
 import type {StepRef} from '../build/program.js';
 import {branchState, tagsOf} from '../procedure/values.js';
 import {dimensionOf} from '../quantity/convert.js';
-import type {Check, Fit, Specification} from '../spec/model.js';
+import type {Check, Fit, Item, Specification} from '../spec/model.js';
 import type {Span} from '../text/source.js';
 
-export interface SideDisagreement {
+/** Words of the prose that cannot go with a tag of the step. */
+export interface WordDisagreement {
   /** Offsets into the prose. */
   readonly span: Span;
-  readonly item: Fit | Check;
+  readonly item: Item;
   readonly tagSpan: Span;
   readonly says: string;
 }
@@ -20,7 +21,7 @@ export function sideDisagreements(
   {step}: StepRef,
   text: string,
   spec: Specification,
-): readonly SideDisagreement[] {
+): readonly WordDisagreement[] {
   return tagsOf(step, 'if').flatMap((tag) => {
     const state = branchState(tag);
     const item = spec.items.get(tag.targets[0]?.id ?? '');

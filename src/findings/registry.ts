@@ -52,6 +52,7 @@ import {sourceMissing} from './source-missing.js';
 import {specContradiction} from './spec-contradiction.js';
 import {specForm} from './spec-form.js';
 import {specSilent} from './spec-silent.js';
+import {stepUnmarked} from './step-unmarked.js';
 import {stripLeftIn} from './strip-left-in.js';
 import {stripNotDry} from './strip-not-dry.js';
 import {stripTurned} from './strip-turned.js';
@@ -88,6 +89,7 @@ export const FINDINGS: readonly FindingKind[] = [
   clauseNotTaken,
   frontMatter,
   tagOutsideStep,
+  stepUnmarked,
   unitMissing,
   unitWrongKind,
   specForm,

@@ -1,12 +1,13 @@
 /** A reading may come out of its limits, and the procedures do not say what then. */
 import {type Node, type StepRef, whereIn} from '../build/program.js';
 import type {BranchState} from '../procedure/verbs.js';
+import {placesOf} from '../spec/items.js';
 import type {Check, Fit} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import type {Span} from '../text/source.js';
 import {LOOP_ENGINE, LOOP_RIGHT} from './loop-example.js';
 import type {Context, FindingKind} from './model.js';
-import {specified, tagWhere} from './phrase.js';
+import {about, itemAt, specified, tagWhere} from './phrase.js';
 import {sidesOf} from './sides.js';
 
 export const reworkMissing: FindingKind = {
@@ -40,16 +41,17 @@ export const reworkMissing: FindingKind = {
       });
     }
     for (const item of [...context.relations.fits, ...context.relations.checks]) {
-      const open = item.rework ? unsaid(item, branches) : undefined;
-      if (open === undefined) continue;
+      if (!item.rework) continue;
       const read = firstReading(item.id, context);
-      report({
-        where: read === undefined ? item.where : tagWhere(read),
-        message: `${item.id} may be ${open}, and no step says what to do then`,
-        item: item.id,
-        ...(read && {step: read.step}),
-        related: [specified(item, `${item.id} is specified with rework`)],
-      });
+      for (const [open, places] of unsaid(item, branches)) {
+        report({
+          where: read === undefined ? item.where : tagWhere(read),
+          message: `${itemAt(item, places)} may be ${open}, and no step says what to do then`,
+          ...about(item, places),
+          ...(read && {step: read.step}),
+          related: [specified(item, `${item.id} is specified with rework`)],
+        });
+      }
     }
   },
 };
@@ -81,9 +83,21 @@ function withGap({procedure: {source}}: StepRef, {number, span}: Lost): Fix {
   };
 }
 
-/** The case for which no branch stands; undefined where there is none left. */
-function unsaid(item: Fit | Check, branches: readonly Node[]): BranchState | undefined {
-  const said = branches.flatMap(({when}) => (when?.item.id === item.id ? [when.is] : []));
+/** The cases for which no branch stands, each with the places of the item at which it is left. */
+function unsaid(item: Fit | Check, branches: readonly Node[]): Map<BranchState, string[]> {
+  const left = new Map<BranchState, string[]>();
+  for (const place of placesOf(item)) {
+    const said = branches.flatMap(({when}) =>
+      when?.item.id === item.id && when.places.includes(place) ? [when.is] : [],
+    );
+    const open = unsaidOf(item, said);
+    if (open !== undefined) left.set(open, [...(left.get(open) ?? []), place]);
+  }
+  return left;
+}
+
+/** The case that is left; undefined where there is none. */
+function unsaidOf(item: Fit | Check, said: readonly BranchState[]): BranchState | undefined {
   if (said.length === 0) return 'out';
   if (said.includes('out') || said.includes('in')) return undefined;
   return sidesOf(item).find((side) => !said.includes(side));

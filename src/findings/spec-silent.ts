@@ -1,5 +1,6 @@
-/** An item that does not say what its kind must say. */
+/** An item that does not say what its kind must say, or that nothing asks for. */
 import type {FindingKind} from './model.js';
+import {unaskedAlterations} from './unasked-alteration.js';
 
 export const specSilent: FindingKind = {
   name: 'spec-silent',
@@ -33,4 +34,5 @@ fasteners:
 `,
   },
   fromReading: true,
+  book: unaskedAlterations,
 };

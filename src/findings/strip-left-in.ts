@@ -21,12 +21,11 @@ export const stripLeftIn: FindingKind = {
     for (const fit of relations.fits) {
       const left = placesOf(fit).filter((place) => state.holds('strip', fit.id, place));
       if (left.length === 0) continue;
-      const {where, step} = lastPlace(fit, left, ['strip'], state, relations);
+      const where = lastPlace(fit, left, ['strip'], state, relations);
       report({
         where,
         message: `${itemAt(fit, left)} ends the build with its gauging strip still in it`,
         ...about(fit, left),
-        ...(step && {step}),
         story: storyOf(left.map((place) => state.get('strip', fit.id, place))),
         related: [specified(fit)],
       });

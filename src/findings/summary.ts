@@ -8,6 +8,8 @@ export interface Summary {
   readonly procedures: number;
   readonly steps: number;
   readonly tags: number;
+  /** False where the specification cannot be read whole: what is in it and covered nobody knows, and no item is counted. */
+  readonly judged: boolean;
   /** Items of the engine that a build must deal with: parts not given, surfaces, joints, fasteners, fits, marks, checks, hold points, systems. */
   readonly items: number;
   /** Those of them that some step deals with. */
@@ -19,7 +21,8 @@ export interface Summary {
 }
 
 export function summarise(book: Book, run: Ledger, findings: readonly Finding[]): Summary {
-  const items = [...book.spec.items.values()].filter(mustBeDealtWith);
+  const judged = book.spec.broken !== true;
+  const items = judged ? [...book.spec.items.values()].filter(mustBeDealtWith) : [];
   const touched = new Set<Item>();
   for (const {actions} of run.program.parts) for (const {item} of actions) touched.add(item);
   const uncovered = items.filter((item) => !touched.has(item)).map(({id}) => id);
@@ -28,6 +31,7 @@ export function summarise(book: Book, run: Ledger, findings: readonly Finding[])
     procedures: book.procedures.length,
     steps: steps.length,
     tags: steps.reduce((sum, {tags}) => sum + tags.length, 0),
+    judged,
     items: items.length,
     covered: items.length - uncovered.length,
     uncovered,

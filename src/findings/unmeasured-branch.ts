@@ -1,7 +1,6 @@
 /** A branch hangs on a reading that nobody has taken yet. */
 
 import {whereIn} from '../build/program.js';
-import {placesOf} from '../spec/items.js';
 import {isDone} from './done.js';
 import {LOOP_ENGINE, LOOP_RIGHT} from './loop-example.js';
 import type {FindingKind} from './model.js';
@@ -20,8 +19,8 @@ export const unmeasuredBranch: FindingKind = {
     right: LOOP_RIGHT,
   },
   branch({when, step}, {state, report}) {
-    const {item, tag} = when;
-    const open = placesOf(item).filter((place) => !isDone(item, place, state));
+    const {item, places, tag} = when;
+    const open = places.filter((place) => !isDone(item, place, state));
     if (open.length === 0) return;
     report({
       where: whereIn(step, tag.span),

@@ -5,6 +5,7 @@ import type {ClauseWord} from '../procedure/verbs.js';
 import {amountsAgree, limitsOf, within} from '../quantity/convert.js';
 import {formatAmount, formatBoth} from '../quantity/format.js';
 import type {Amount} from '../quantity/model.js';
+import {standsFor} from '../quantity/restated.js';
 import type {Fastener, Located} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import {barOn} from './bars.js';
@@ -75,7 +76,7 @@ function torque(action: Action, {torque: asked}: Fastener, context: Context): vo
     );
     return;
   }
-  if (typeof asked.value === 'string' || amountsAgree(stated, asked.value)) return;
+  if (typeof asked.value === 'string' || standsFor(stated, asked.value)) return;
   const above = limitsOf(stated).high > limitsOf(asked.value).high;
   if (!above && !context.program.lastTorques.has(action)) return;
   const says = `${be} torqued to ${both(stated, context)}, and ${both(asked.value, context)} is specified`;
@@ -108,7 +109,7 @@ function passes(action: Action, fastener: Fastener, context: Context): void {
 
 function angle(action: Action, {angle: asked}: Fastener, context: Context): void {
   const stated = amountOf(action.tag, 'turn');
-  if (stated === undefined || asked === undefined || amountsAgree(stated, asked.value)) return;
+  if (stated === undefined || asked === undefined || standsFor(stated, asked.value)) return;
   const below = limitsOf(stated).high < limitsOf(asked.value).high;
   if (below && !context.program.lastTorques.has(action)) return;
   const says = `${agreeing(action.item, 'is', 'are')} turned ${formatAmount(stated)} on, and ${formatAmount(asked.value)} is specified`;
@@ -133,7 +134,7 @@ function amount(
 ): void {
   const stated = amountOf(action.tag, word);
   if (stated === undefined || asked === undefined || typeof asked.value === 'string') return;
-  if (amountsAgree(stated, asked.value)) return;
+  if (standsFor(stated, asked.value)) return;
   const wider = word === 'within' && !within(limitsOf(stated), limitsOf(asked.value));
   const says = `${does} ${both(stated, context)}${wider ? ', which is wider,' : ','} and ${both(asked.value, context)} is specified`;
   report(action, word, says, asked, context, formatAmount(asked.value));

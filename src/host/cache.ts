@@ -6,6 +6,7 @@ import {createHash, randomUUID} from 'node:crypto';
 import {mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile} from 'node:fs/promises';
 import {join} from 'node:path';
 
+/** Keeps texts from one run to the next. What it lost or never had is undefined, and no failure. */
 export interface Cache {
   readonly get: (key: string) => Promise<string | undefined>;
   readonly put: (key: string, text: string) => Promise<void>;

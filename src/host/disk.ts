@@ -9,6 +9,7 @@ import {truePath} from './names.js';
 import {type FoundPicture, findPicture, type PictureBounds} from './pictures.js';
 import {type ReadText, readText} from './read.js';
 
+/** Every question that reading a book may ask of the disk. `trace.ts` writes them down by these names. */
 export interface Disk {
   /** A text; `shown` is the name under which people know it, `limit` the most bytes. */
   readonly text: (path: string, shown: string, limit: number) => Promise<ReadText>;

@@ -13,6 +13,7 @@ import {
 import {shownName, truePath} from './names.js';
 import type {Reader, Way} from './reader.js';
 
+/** Where a book is, and what of it was asked for; nothing of it is read yet. */
 export interface FoundBook {
   /** True path of its engine.yaml. */
   readonly engineFile: string;

@@ -41,6 +41,7 @@ async function entriesOf(folder: string): Promise<Dirent[]> {
   }
 }
 
+/** Whether a search for books goes into a folder: what is installed or hidden is nobody’s book. */
 export function isSearched(name: string): boolean {
   return !name.startsWith('.') && name !== 'node_modules';
 }

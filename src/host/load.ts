@@ -17,6 +17,7 @@ import {LIMITS} from './read.js';
 import {FRESH, type Reader} from './reader.js';
 import {specificationAt} from './specification.js';
 
+/** A book as it was read, with where it came from. */
 export interface LoadedBook {
   readonly ok: true;
   /** Its engine.yaml as people know it. */

@@ -11,10 +11,12 @@ import partsTemplate from '../print/typst/parts.typ';
 import reportTemplate from '../readings/typst/report.typ';
 import type {PathOf} from '../sheet/print-prose.js';
 import coverTemplate from '../sheet/typst/cover.typ';
+import entriesTemplate from '../sheet/typst/entries.typ';
 import sheetTemplate from '../sheet/typst/sheet.typ';
 import type {Failure} from './failure.js';
 import {packageFolder} from './package.js';
 
+/** A finished file. */
 export interface Pdf {
   readonly ok: true;
   readonly bytes: Uint8Array;
@@ -43,7 +45,7 @@ export async function pdfMaker(): Promise<PdfMaker> {
   const add = (name: string, bytes: Buffer) => compiler.mapShadow(join(workspace, name), bytes);
   return (print, pictures) => {
     compiler.resetShadow();
-    add('parts.typ', Buffer.from(partsTemplate));
+    for (const [name, text] of Object.entries(IMPORTED)) add(name, Buffer.from(text));
     const paths = new Map(
       pictures.flatMap((url, at) => {
         const path = addPicture(url, at, add);
@@ -61,6 +63,9 @@ export async function pdfMaker(): Promise<PdfMaker> {
 
 /** Documents for which the compiler remembers what it has laid out. */
 const KEPT = 2;
+
+/** What templates import, by the names under which they do. */
+const IMPORTED = {'parts.typ': partsTemplate, 'entries.typ': entriesTemplate};
 
 const TEMPLATES = {sheet: sheetTemplate, cover: coverTemplate, report: reportTemplate};
 

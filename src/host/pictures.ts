@@ -6,7 +6,9 @@ import {open, readFile, stat} from 'node:fs/promises';
 import {dirname, resolve} from 'node:path';
 import type {Figure, Row, Sheet, SheetBlock} from '../sheet/model.js';
 import {liesBelow, truePath} from './names.js';
+import {nearPicture} from './near-picture.js';
 
+/** Where the pictures of one procedure may lie. */
 export interface PictureBounds {
   /** Path of the procedure, to which its pictures are relative. */
   readonly procedure: string;
@@ -14,6 +16,7 @@ export interface PictureBounds {
   readonly shopFolder: string;
 }
 
+/** A sheet that needs no file beside it. */
 export interface Embedded {
   readonly sheet: Sheet;
   /** Those that were put in, as they stand in the sheet. */
@@ -101,7 +104,11 @@ export async function findPicture(
   const at = path ?? (await truePath(dirname(asked))) ?? asked;
   const outside = at !== shopFolder && !liesBelow(at, shopFolder);
   if (outside) return refused(`${name} lies outside the shop's folder`, 'put the picture below it');
-  if (path === undefined) return refused(`there is no picture ${name}`, 'put it there, or take it out');
+  if (path === undefined) {
+    const near = await nearPicture(name, dirname(procedure), shopFolder);
+    const hint = near === undefined ? 'put it there, or take it out' : `did you mean ${encodeURI(near)}?`;
+    return refused(`there is no picture ${name}`, hint);
+  }
   const about = await stat(path).catch(() => undefined);
   if (about === undefined) return refused(`${name} can't be read`, 'see who may read it');
   if (!about.isFile()) return refused(`${name} is not a file`, 'name a picture');

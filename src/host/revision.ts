@@ -11,6 +11,7 @@ export interface Repository {
   readonly top: string;
 }
 
+/** A commit that is there. */
 export interface Revision {
   readonly ok: true;
   /** As the user wrote it. */

@@ -7,6 +7,7 @@ import {truePath} from './names.js';
 import {LIMITS, readText} from './read.js';
 import {type Output, writeFiles} from './write.js';
 
+/** A file that was read, and what it is to hold. */
 export interface Rewrite {
   /** As it was read. */
   readonly before: Source;

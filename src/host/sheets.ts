@@ -1,5 +1,4 @@
 /** The sheets of a book that was loaded from disk, ready to be written: the cover first, pictures inside. */
-
 import {resolve} from 'node:path';
 import type {Book} from '../build/book.js';
 import {forJob} from '../build/for-job.js';
@@ -12,9 +11,9 @@ import {coverHtml} from '../sheet/html-cover.js';
 import {LANGUAGES} from '../sheet/languages.js';
 import {sheetMarkdown} from '../sheet/markdown.js';
 import type {Sheet} from '../sheet/model.js';
-import {sheetNames} from '../sheet/names.js';
 import {sheetPrint} from '../sheet/print.js';
 import {coverPrint} from '../sheet/print-cover.js';
+import {sheetNames} from '../sheet/sheet-names.js';
 import type {Language, Paper} from '../spec/model.js';
 import type {Failure} from './failure.js';
 import type {LoadedBook} from './load.js';
@@ -24,6 +23,7 @@ import {embedPictures} from './pictures.js';
 /** By the ending of the file. Markdown has sheets and no cover, which is there to be stapled on top of them. */
 export type SheetForm = 'html' | 'pdf' | 'md';
 
+/** What the user asked for beyond the book itself. */
 export interface SheetsWanted {
   readonly forms: readonly SheetForm[];
   readonly paper?: Paper;
@@ -46,6 +46,7 @@ export interface SheetFiles {
   readonly asides: readonly string[];
 }
 
+/** By its name in the folder of the book: text in UTF-8, or the bytes of a PDF. */
 export interface SheetFile {
   readonly name: string;
   readonly text: string | Uint8Array;

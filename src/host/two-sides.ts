@@ -10,6 +10,7 @@ import {type Repository, repositoryOf, revisionIn} from './revision.js';
 import {type Unpacked, withUnpacked} from './unpack.js';
 import {type Unseen, unseenOf} from './unseen.js';
 
+/** A book of both sides, or of the one that has it. */
 export interface TwoBooks {
   readonly before?: LoadedBook;
   readonly now?: LoadedBook;

@@ -2,7 +2,6 @@
  * The texts and pictures of a revision in a temporary folder, laid out as in the repository, so that a book of long ago is read by
  * the very code that reads one on disk. Neither the working tree nor the index of the repository is touched.
  */
-
 import {mkdir, realpath, rm, symlink, writeFile} from 'node:fs/promises';
 import {tmpdir} from 'node:os';
 import {dirname, join} from 'node:path';

@@ -1,6 +1,7 @@
 /** What a Typst template is given to lay out, as plain data: no text of a book or record is ever read as Typst. */
 import type {Paper} from '../spec/model.js';
 
+/** What one page template is filled with. */
 export interface Print {
   readonly template: 'sheet' | 'cover' | 'report';
   /** Goes in as JSON; its texts are washed on the way (`json.ts`). */

@@ -1,5 +1,4 @@
 /** The data of a print as JSON, its texts washed and made to fit: the last that happens before Typst reads it. */
-
 import {withoutUnseen} from '../text/printable.js';
 import type {Print} from './document.js';
 import {widthOf} from './width.js';

@@ -53,6 +53,7 @@ export function listLine(content: string | readonly PhrasingContent[]): ListItem
   return listItem([paragraph(content)]);
 }
 
+/** Every row has a cell a head. */
 export function table(heads: readonly string[], rows: readonly (readonly string[])[]): Table {
   return {type: 'table', children: [heads, ...rows].map(tableRow)};
 }

@@ -24,6 +24,7 @@ const LEAST = 20;
 /** Both sides of the running head, each name cut where the other leaves it no room. */
 export function fitted({left, right}: Running): {readonly left: string; readonly right: string} {
   const room = HEAD - widthOf(left.rest) - widthOf(right.rest);
+  // The left name has the room that it needs first: it is the sheet's own, the right one is on every sheet.
   const forRight = Math.max(LEAST, room - widthOf(left.name));
   const rightName = shortened(right.name, forRight);
   const leftName = shortened(left.name, Math.max(LEAST, room - widthOf(rightName)));

@@ -105,7 +105,9 @@ interface At {
 }
 
 function problemsOf(at: At, issue: z.core.$ZodIssue, broken: boolean): Problem[] {
-  if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => unknownKey(at, key));
+  // Of a text that is not YAML, a key of several words is a line without its colon, which is told already.
+  if (issue.code === 'unrecognized_keys')
+    return issue.keys.filter((key) => !broken || !/\s/.test(key)).map((key) => unknownKey(at, key));
   const key = keyOf(issue.path[0]);
   const where = {file: at.file, span: at.opening};
   if (key === undefined) {

@@ -1,5 +1,7 @@
 /** Reads the targets of a tag: names apart by commas, each with its places in brackets. */
+import {KIND_SAYS} from '../spec/sections.js';
 import {addAll} from '../text/add-all.js';
+import {alternatives} from '../text/alternatives.js';
 import {nearest} from '../text/nearest.js';
 import type {Span} from '../text/source.js';
 import type {Target} from './model.js';
@@ -133,5 +135,5 @@ function hintFor(verb: Verb): string {
   if (targets === 'option') return 'write an option of engine.yaml, such as `only: raw-water-cooling`';
   if (targets === 'finding') return 'write the name of the finding that is waived';
   if (targets === 'hazard-word') return 'write the hazard, such as `hazard: eyes, hot-metal`';
-  return `write the id of a ${targets.join(' or ')} after the colon`;
+  return `write the id of ${alternatives(targets.map((kind) => KIND_SAYS[kind]))} after the colon`;
 }

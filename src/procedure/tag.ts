@@ -19,6 +19,7 @@ import {cut, onOneLine, type TagText, tokenize, trimmed} from './tag-tokens.js';
 import {type ShapeFault, shapeFaults} from './verb-shapes.js';
 import {type ClauseWord, tagSpec, type Verb} from './verbs.js';
 
+/** What was understood of a tag, and what was not. */
 export interface TagReading {
   /** Undefined where the code span is no tag, or its verb is none. */
   readonly tag?: Tag;

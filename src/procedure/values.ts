@@ -1,6 +1,6 @@
 /** Short ways to the values of a tag's clauses, so that nobody else has to take a ClauseValue apart. */
 import type {Amount} from '../quantity/model.js';
-import type {Clause, Step, Tag} from './model.js';
+import type {Clause, Procedure, Step, Tag} from './model.js';
 import {BRANCH_STATES, type BranchState, type ClauseWord, type Verb} from './verbs.js';
 
 /** The clause that a word opens. A tag holds each word once. */
@@ -36,6 +36,13 @@ export function wordsOf(tag: Tag, word: ClauseWord): string | undefined {
 /** The tags of a step with this verb, its sub-steps' not among them. */
 export function tagsOf(step: Pick<Step, 'tags'>, verb: Verb): readonly Tag[] {
   return step.tags.filter((tag) => tag.verb === verb);
+}
+
+/** The outermost steps, in reading order. */
+export function topSteps({sections}: Pick<Procedure, 'sections'>): Step[] {
+  return sections.flatMap(({content}) =>
+    content.flatMap((block) => (block.type === 'step' ? [block.step] : [])),
+  );
 }
 
 /** Which case an `if:` tag speaks of. */

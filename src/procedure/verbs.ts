@@ -2,6 +2,7 @@
 import type {Dimension} from '../quantity/model.js';
 import type {ItemKind} from '../spec/model.js';
 
+/** In the order in which help and completion list them: about that of the work. */
 export const VERBS = [
   'clean',
   'inspect',
@@ -98,6 +99,12 @@ export function tagSpec(verb: Verb): VerbSpec {
   return SPECS[verb];
 }
 
+/** What the ids may name that stand in the clause; nothing where it takes none. */
+export function namedKinds(verb: Verb, word: ClauseWord): readonly NamedKind[] {
+  const spec = tagSpec(verb).clauses[word];
+  return spec?.type === 'ids' ? spec.kinds : [];
+}
+
 /** True for a word that is a verb as it stands. */
 export function isVerb(word: string): word is Verb {
   return Object.hasOwn(SPECS, word);
@@ -118,7 +125,7 @@ const CLAUSES: ReadonlySet<string> = new Set(CLAUSE_WORDS);
 const tools = ids(['tool', 'consumable'], 'the tool it is done with');
 const reason: ClauseSpec = {type: 'text', says: 'the reason, to the end of the tag'};
 const person: ClauseSpec = {type: 'text', says: 'who does it, by role or name'};
-const limits: ClauseSpec = {type: 'amount', says: 'the limits that the reading must lie within'};
+const limits = {type: 'amount', says: 'the limits that the reading must lie within'} as const;
 const defects: ClauseSpec = {type: 'text', says: 'what to look for'};
 
 function ids(kinds: readonly NamedKind[], says: string): ClauseSpec {
@@ -143,7 +150,7 @@ const SPECS = {
   measure: {
     says: 'the fit has been read with a gauge, against its limits',
     targets: ['fit'],
-    clauses: {with: materials('the gauging strip'), using: tools, within: limits},
+    clauses: {with: materials('the gauging strip'), using: tools, within: {...limits, due: 'length'}},
   },
   lay: {
     says: 'a gauging strip lies in the fit, dry',

@@ -105,10 +105,17 @@ export function lowOf(amount: Amount): Quantity | undefined {
 }
 
 /** The highest value that the amount allows, likewise. */
+export function highOf(amount: Exclude<Amount, {form: 'least'}>): Quantity;
+export function highOf(amount: Amount): Quantity | undefined;
 export function highOf(amount: Amount): Quantity | undefined {
   if (amount.form === 'single') return amount.value;
   if (amount.form === 'tolerance') return sum(amount.nominal, amount.plus, 1);
   return amount.form === 'least' ? undefined : amount.high;
+}
+
+/** The highest value that the amount allows; the lowest where it names no other. */
+export function upperOf(amount: Amount): Quantity {
+  return amount.form === 'least' ? amount.low : highOf(amount);
 }
 
 /** The amount's limits in SI; both are the value where it is a single one. */

@@ -1,5 +1,5 @@
 /** Which unit a shop of the other system would state a value in: the second figure in brackets on every sheet. */
-import {dimensionOf, highOf, lowOf, si, unitOf} from './convert.js';
+import {dimensionOf, si, unitOf, upperOf} from './convert.js';
 import type {Amount, Unit} from './model.js';
 import {type UnitSymbol, unit} from './units.js';
 
@@ -11,8 +11,7 @@ export function otherUnit(amount: Amount): Unit | undefined {
   const from = unitOf(amount);
   const symbol = from.system === 'inch' ? METRIC[from.symbol] : INCH[from.symbol];
   if (symbol === undefined) return undefined;
-  const size = highOf(amount) ?? lowOf(amount);
-  const small = size !== undefined && dimensionOf(amount) === 'torque' && Math.abs(si(size)) < SMALL_TORQUE;
+  const small = dimensionOf(amount) === 'torque' && Math.abs(si(upperOf(amount))) < SMALL_TORQUE;
   return unit(small && symbol === 'lbf·ft' ? 'lbf·in' : symbol);
 }
 

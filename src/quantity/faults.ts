@@ -98,9 +98,12 @@ export function wrongKind(text: string, unit: Unit, span: Span, due: Dimension):
 /** Of words that stand where a unit would and are none; the nearest spelling of a fitting unit is the hint. */
 export function unknownUnit(text: string, span: Span, due: Dimension | undefined): AmountFault {
   const keys = [...allSpellings()].filter(([, unit]) => due === undefined || unit.dimension === due);
+  const key = unitKey(text);
+  // Of spellings that lie as near, the one with the same first letter: `mn` is a slip of mm, and of nothing else.
+  const begins = (other: string) => (other.charAt(0) === key.charAt(0) ? 0 : 1);
   const near = nearest(
-    unitKey(text),
-    keys.map(([key]) => key),
+    key,
+    keys.map(([one]) => one).sort((one, other) => begins(one) - begins(other)),
   );
   const meant = near === undefined ? undefined : findUnit(near)?.symbol;
   const usual = due === undefined ? 'write a unit such as lbf·ft, in, mm, °, h, psi' : `write ${USUAL[due]}`;

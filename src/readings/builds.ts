@@ -3,12 +3,14 @@
  * engine has several files.
  */
 import {fill} from '../text/fill.js';
+import {grouped} from '../text/grouped.js';
 import type {BuildRecord, SheetRecord} from './record.js';
 import {remark} from './remark.js';
 import type {Remark} from './report.js';
 import {stamped} from './stamped.js';
 import type {ReportWords} from './words.js';
 
+/** A record with the file that it came from, by which a person finds it again. */
 export interface NamedRecord {
   readonly file: string;
   readonly record: BuildRecord;
@@ -26,6 +28,7 @@ export interface Build {
   readonly apart: readonly Apart[];
 }
 
+/** Two records of one sheet of which neither says all that the other does. */
 export interface Apart {
   readonly sheet: string;
   /** The file whose record is judged. */
@@ -35,14 +38,7 @@ export interface Apart {
 
 /** Records of the same engine and job are one build; without a job, of the same stamped number; else each its own. */
 export function buildsOf(records: readonly NamedRecord[]): Build[] {
-  const groups = new Map<string, NamedRecord[]>();
-  for (const one of records) {
-    const key = keyOf(one);
-    const group = groups.get(key);
-    if (group) group.push(one);
-    else groups.set(key, [one]);
-  }
-  return [...groups.values()].map(together);
+  return [...grouped(records, keyOf).values()].map(together);
 }
 
 /** What a build is called beside others: its job, else the number of the engine, else the file. */
@@ -63,13 +59,8 @@ function keyOf({file, record: {engine, job, engineNumber}}: NamedRecord): string
 }
 
 function together(group: readonly NamedRecord[]): Build {
-  const exports = new Map<string, Export[]>();
-  for (const {file, record} of group) {
-    for (const sheet of record.sheets) {
-      const key = JSON.stringify([sheet.procedure, sheet.fingerprint]);
-      exports.set(key, [...(exports.get(key) ?? []), {file, sheet}]);
-    }
-  }
+  const all = group.flatMap(({file, record}) => record.sheets.map((sheet): Export => ({file, sheet})));
+  const exports = grouped(all, ({sheet}) => JSON.stringify([sheet.procedure, sheet.fingerprint]));
   const fullest = [...exports.values()].map((list) => ({list, best: list.reduce(fuller)}));
   const record = group[0]?.record;
   const number = group.map((one) => one.record.engineNumber).find((one) => one !== undefined);
@@ -110,6 +101,7 @@ function identity({at, by, box, value}: SheetRecord['entries'][number]): string 
   return JSON.stringify([at, by, box, value]);
 }
 
+/** Which file was judged, and which was not. */
 export function differRemark({sheet, ...files}: Apart, {remarks}: ReportWords): Remark {
   return remark('records-differ', {sheet, step: '', message: fill(remarks.recordsDiffer, files)});
 }

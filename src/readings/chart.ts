@@ -5,9 +5,10 @@
 import type {Element} from 'hast';
 import {s} from 'hastscript';
 import {printable} from '../text/printable.js';
-import {plain} from './remark.js';
+import {plain} from './figures.js';
 import {guardOf, type Limits, type Verdict} from './verdict.js';
 
+/** Readings of one item in one unit, with the limits that hold for all of them. */
 export interface Chart {
   /** What is drawn, for those who cannot see it. */
   readonly label: string;
@@ -24,6 +25,7 @@ export interface ChartRow {
   readonly mean?: number;
 }
 
+/** One reading; its mark says the verdict by its shape. */
 export interface ChartPoint {
   readonly value: number;
   readonly verdict: Verdict | 'unjudged';
@@ -60,6 +62,9 @@ export function chartNode({label, limits, places, rows}: Chart): Element | undef
   ]);
 }
 
+/** Of the width of all readings, left free on either side, so that the outermost mark is whole. */
+const MARGIN = 0.08;
+
 interface Scale {
   readonly low: number;
   readonly high: number;
@@ -78,7 +83,8 @@ function scaleFor(rows: readonly ChartRow[], {least, most}: Limits): Scale | und
     ([low, high], value): [number, number] => [Math.min(low, value), Math.max(high, value)],
     [first, first],
   );
-  const pad = (largest - smallest || Math.abs(first) || 1) * 0.08;
+  // All of one value still need a width, or they would be divided by nought.
+  const pad = (largest - smallest || Math.abs(first) || 1) * MARGIN;
   const [low, high] = [smallest - pad, largest + pad];
   return {low, high, x: (value) => tidy(LEFT + ((value - low) / (high - low)) * (WIDTH - LEFT - RIGHT))};
 }
@@ -150,8 +156,9 @@ function axis(
   {places, y}: {readonly places: number; readonly y: number},
 ): Element[] {
   const known = [least, most].filter((end) => end !== undefined);
-  const pad = (scale.high - scale.low) / (1 + 2 * 0.08);
-  const ends = known.length > 0 ? known : [scale.low + pad * 0.08, scale.high - pad * 0.08];
+  // Without limits, the ends of the readings: the scale less the margin on either side.
+  const margin = ((scale.high - scale.low) / (1 + 2 * MARGIN)) * MARGIN;
+  const ends = known.length > 0 ? known : [scale.low + margin, scale.high - margin];
   return [
     line(LEFT, y, WIDTH - RIGHT, y, 1),
     ...ends.map((end, index) => {

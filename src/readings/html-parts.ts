@@ -7,6 +7,7 @@ import {chartNode} from './chart.js';
 import type {Block, Cell, Part, RemarkText, Table} from './page.js';
 import type {ReportWords} from './words.js';
 
+/** None for a chart with nothing in it. */
 export function blockNodes(block: Block, words: ReportWords): Element[] {
   switch (block.type) {
     case 'paragraph':

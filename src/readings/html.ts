@@ -8,6 +8,7 @@ import {reportPage} from './page-report.js';
 import type {ReadingsReport} from './report.js';
 import {ENGLISH, type ReportWords} from './words.js';
 
+/** One file that needs nothing else; each build begins on a page of its own where it is printed. */
 export function readingsHtml(report: ReadingsReport, words: ReportWords = ENGLISH): string {
   const {title, overview, key, content} = reportPage(report, words);
   const main = h('main', [

@@ -1,5 +1,5 @@
 /** The shapes of records, and of the report on them, as JSON Schemas. */
-import * as z from 'zod';
+import {jsonSchema} from '../spec/shapes/json-schema.js';
 import {RECORD} from './record.js';
 import {readingsShape} from './report.js';
 
@@ -9,9 +9,4 @@ export function readingsSchemas(): Readonly<Record<string, object>> {
     'readings.schema.json': jsonSchema(readingsShape, 'What `wmark readings --as json` prints'),
     'record.schema.json': jsonSchema(RECORD, 'A record of a build, NUMBER.record.json'),
   };
-}
-
-function jsonSchema(shape: z.ZodType, title: string): object {
-  const {$schema, ...rest} = z.toJSONSchema(shape, {target: 'draft-2020-12'});
-  return {$schema, title, ...rest};
 }

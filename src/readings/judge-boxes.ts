@@ -1,12 +1,15 @@
 /** Remarks on boxes as such: unanswered, answered with another number than the job's, or not of this sheet at all. */
 import type {Box, Form} from '../build/form.js';
 import {fill} from '../text/fill.js';
-import {few, remark} from './remark.js';
+import {grouped} from '../text/grouped.js';
+import {few} from './figures.js';
+import {remark} from './remark.js';
 import type {Remark} from './report.js';
 import {stamped} from './stamped.js';
 import type {Answers} from './unrolled.js';
 import {counted, type ReportWords} from './words.js';
 
+/** How many boxes had to be answered as things stand, and how many of them were. */
 export interface Boxes {
   readonly asked: number;
   readonly answered: number;
@@ -58,12 +61,7 @@ function stillOpen(
 
 /** One remark a step. */
 function missing(sheet: string, open: readonly Box[], words: ReportWords): Remark[] {
-  const steps = new Map<string, Box[]>();
-  for (const box of open) {
-    const list = steps.get(box.step);
-    if (list) list.push(box);
-    else steps.set(box.step, [box]);
-  }
+  const steps = grouped(open, ({step}) => step);
   return [...steps].map(([step, boxes]) => {
     const labels = [...new Set(boxes.map(({label}) => short(label)))];
     const message = fill(words.remarks.notAnswered, {labels: few(labels, words, 3, '; ')});

@@ -1,11 +1,13 @@
 /** What the entries of a sheet say of themselves, whatever the sheet asks: seals and times. */
 import {fill} from '../text/fill.js';
+import {minuteUtc} from './figures.js';
 import type {SheetRecord} from './record.js';
-import {minuteUtc, remark} from './remark.js';
+import {remark} from './remark.js';
 import type {Remark} from './report.js';
 import {brokenAt} from './seal.js';
 import {counted, type ReportWords} from './words.js';
 
+/** Of a sheet that the book does not know as well: what it asked need not be known for this. */
 export function chainRemarks(sheet: SheetRecord, words: ReportWords): Remark[] {
   return [...sealRemarks(sheet, words), ...clockRemarks(sheet, words)];
 }

@@ -8,6 +8,7 @@ import type {Remark} from './report.js';
 import type {Answers} from './unrolled.js';
 import type {ReportWords} from './words.js';
 
+/** By the times that people wrote, not by those of the entries: both may be entered at once when it is over. */
 export function cureRemarks(
   {procedure: sheet, boxes}: Form,
   answers: Answers,

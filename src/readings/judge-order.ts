@@ -2,7 +2,8 @@
 import type {Form} from '../build/form.js';
 import {fill} from '../text/fill.js';
 import {withoutEnd} from '../text/runs.js';
-import {few, minuteUtc, remark} from './remark.js';
+import {few, minuteUtc} from './figures.js';
+import {remark} from './remark.js';
 import type {Remark} from './report.js';
 import type {Answers} from './unrolled.js';
 import {counted, type ReportWords} from './words.js';

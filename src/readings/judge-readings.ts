@@ -1,12 +1,14 @@
 /** Remarks on readings: out, near, no number at all, and how they came to be what they are. */
 import type {Specification, Tool} from '../spec/model.js';
 import {fill} from '../text/fill.js';
-import {readingNumber} from './number.js';
-import {few, limitsText, minuteUtc, plain, remark, withUnit} from './remark.js';
+import {few, limitsText, minuteUtc, namedAt, plain, withUnit} from './figures.js';
+import {readingNumber} from './reading-number.js';
+import {remark} from './remark.js';
 import type {ReadingLine, Remark, Round} from './report.js';
 import {sideOf, verdictOf} from './verdict.js';
 import type {ReportWords} from './words.js';
 
+/** The last round of a reading is judged; the rounds before it are told. */
 export function readingRemarks(
   lines: readonly ReadingLine[],
   spec: Specification,
@@ -88,6 +90,7 @@ function gaugeRemarks(lines: readonly ReadingLine[], spec: Specification, words:
     }
   }
   return [...late.values()].map(({line: {sheet, step, item, name}, tool, days}) => {
+    // Of several gauges that would do, a record does not say which was used.
     const others = toolsOf(item, spec).filter(({id}) => id !== tool.id);
     const {gaugeDue, gaugeDueUnless} = words.remarks;
     const message = fill(others.length > 0 ? gaugeDueUnless : gaugeDue, {
@@ -113,8 +116,9 @@ function toolsOf(item: string, spec: Specification): Tool[] {
   });
 }
 
-function about({sheet, step, item, place, name}: ReadingLine, kind: Remark['name'], says: string): Remark {
-  const message = `${name}${place === '' ? '' : `, ${place}`}: ${says}`;
+function about(line: ReadingLine, kind: Remark['name'], says: string): Remark {
+  const {sheet, step, item, place} = line;
+  const message = `${namedAt(line)}: ${says}`;
   return remark(kind, {sheet, step, item, ...(place !== '' && {place}), message});
 }
 

@@ -2,12 +2,14 @@
 import type {Box, Form, HoldBox} from '../build/form.js';
 import {fill} from '../text/fill.js';
 import type {Said} from './answers.js';
-import {few, minuteUtc, remark} from './remark.js';
+import {few, minuteUtc} from './figures.js';
+import {remark} from './remark.js';
 import type {Remark, Signature} from './report.js';
 import {answersBefore, outUnder} from './standing.js';
 import type {Answers} from './unrolled.js';
 import {counted, type ReportWords} from './words.js';
 
+/** Every hold point of the sheet, and what is wrong with those that were signed. */
 export interface Signatures {
   readonly lines: readonly Signature[];
   readonly remarks: readonly Remark[];

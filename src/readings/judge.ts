@@ -13,10 +13,10 @@ import {orderRemarks} from './judge-order.js';
 import {readingRemarks} from './judge-readings.js';
 import {signaturesOf} from './judge-signatures.js';
 import {LANGUAGES} from './languages.js';
+import {readingLines} from './reading-lines.js';
 import type {SheetRecord} from './record.js';
 import {inOrder, remark} from './remark.js';
 import type {BuildReport, ReadingLine, Remark, SheetLine, Signature, WaiverLine} from './report.js';
-import {readingLines} from './rounds.js';
 import {isAnswered, unrolled} from './unrolled.js';
 import type {ReportWords} from './words.js';
 import {workedOut} from './worked.js';
@@ -37,9 +37,11 @@ export interface JudgeOptions {
   readonly evenIfChanged?: boolean | undefined;
 }
 
+/** In the language of the shop of the book that is asked for. Never throws on what a record holds. */
 export function judgeBuild(build: Build, asked: Asked, options: JudgeOptions = {}): BuildReport {
   const {engine, job, engineNumber, files} = build;
   const words = LANGUAGES[asked.spec.shop.language];
+  // Whoever works at the last sheet has passed all the others, whether or not they were recorded.
   const last = asked.sheets.at(-1)?.form.procedure;
   const isLastBegun = build.sheets.some(({procedure}) => procedure === last);
   const judged = [

@@ -1,10 +1,10 @@
 /** One build for print and screen: what is wrong first, then readings, signatures, waivers, and the sheets with their seals. */
 import {fill} from '../text/fill.js';
+import {limitsText, minute, namedAt} from './figures.js';
+import {HEADINGS, placeOf, sizeOf, titleOf} from './headings.js';
 import {type Block, bad, type Cell, paragraph, part, table} from './page.js';
 import {readingsPart} from './page-readings.js';
-import {limitsText, minute} from './remark.js';
 import type {BuildReport, Remark, Signature} from './report.js';
-import {HEADINGS, placeOf, sizeOf, titleOf} from './text.js';
 import type {ReportWords} from './words.js';
 import {spanText} from './worked-line.js';
 
@@ -45,7 +45,7 @@ function remarkText(remark: Remark, words: ReportWords) {
 
 function workedPart({worked}: BuildReport, words: ReportWords): Block[] {
   const rows = worked.map((line) => [
-    `${line.name}${line.place && `, ${line.place}`}`,
+    namedAt(line),
     spanText(line),
     limitsText(line, words) ?? '–',
     line.state === 'out' ? bad(words.states.out) : words.states[line.state],

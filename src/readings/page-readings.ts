@@ -1,10 +1,11 @@
 /** The readings of a build: a drawing and a table for each fit or check, those that are out before the others. */
 import {fill} from '../text/fill.js';
+import {grouped} from '../text/grouped.js';
 import type {Chart, ChartPoint, ChartRow} from './chart.js';
+import {limitPlaces, limitsText, minuteUtc, withUnit} from './figures.js';
+import {placeOf} from './headings.js';
 import {type Block, bad, type Cell, part, table} from './page.js';
-import {decimals, limitsText, minuteUtc, withUnit} from './remark.js';
 import type {BuildReport, ReadingLine} from './report.js';
-import {placeOf} from './text.js';
 import type {ReportWords} from './words.js';
 
 export function readingsPart({readings}: BuildReport, words: ReportWords): Block[] {
@@ -15,7 +16,7 @@ export function readingsPart({readings}: BuildReport, words: ReportWords): Block
   );
 }
 
-/** The order in which fits are shown. */
+/** The order in which fits are shown: what somebody must act on first, what nobody asked for last. */
 const ORDER: readonly ReadingLine['state'][] = [
   'out',
   'unreadable',
@@ -29,13 +30,7 @@ const ORDER: readonly ReadingLine['state'][] = [
 
 /** The lines of one item in one step. */
 function groupsOf(lines: readonly ReadingLine[]): (readonly ReadingLine[])[] {
-  const groups = new Map<string, ReadingLine[]>();
-  for (const line of lines) {
-    const key = JSON.stringify([line.sheet, line.step, line.item]);
-    const group = groups.get(key);
-    if (group) group.push(line);
-    else groups.set(key, [line]);
-  }
+  const groups = grouped(lines, ({sheet, step, item}) => JSON.stringify([sheet, step, item]));
   return [...groups.values()].sort((one, other) => worst(one) - worst(other));
 }
 
@@ -69,10 +64,7 @@ function chartOf(first: ReadingLine, lines: readonly ReadingLine[], words: Repor
   return {
     label: fill(words.drawing, {name: first.name}),
     limits: first,
-    places: Math.max(
-      0,
-      ...[first.least, first.most].flatMap((end) => (end === undefined ? [] : [decimals(end)])),
-    ),
+    places: limitPlaces(first),
     rows: lines.flatMap((line) => chartRow(line, words)),
   };
 }

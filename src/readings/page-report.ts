@@ -1,10 +1,10 @@
 /** The whole report on builds: its title, how each build stands, the builds, and their spread. */
 import {fill} from '../text/fill.js';
+import {acceptedText, remarkCount, titleOf} from './headings.js';
 import {type Block, bad, type Cell, table} from './page.js';
 import {buildPart} from './page-build.js';
 import {spreadPart} from './page-spread.js';
-import type {BuildReport, ReadingsReport, Remark} from './report.js';
-import {acceptedText, titleOf} from './text.js';
+import type {BuildReport, ReadingsReport} from './report.js';
 import {counted, type ReportWords} from './words.js';
 
 export interface ReportPage {
@@ -31,23 +31,19 @@ export function reportPage({builds, spread}: ReadingsReport, words: ReportWords)
   };
 }
 
-export function remarksOf(builds: readonly BuildReport[], severity: Remark['severity']): number {
-  return builds.flatMap(({remarks}) => remarks).filter((one) => one.severity === severity).length;
-}
-
 function buildId(index: number): string {
   return `build-${index + 1}`;
 }
 
 /** How a build stands, with a way to it. */
 function overviewRow(build: BuildReport, index: number, words: ReportWords): Cell[] {
-  const errors = remarksOf([build], 'error');
+  const errors = remarkCount([build], 'error');
   const accepted = acceptedText([build], words);
   return [
     {text: titleOf(build, words), look: 'link', to: buildId(index)},
     errors === 0
       ? [words.nothingWrong, ...accepted].join('; ')
       : bad([counted(errors, words.counts.errors), ...accepted].join('; ')),
-    counted(remarksOf([build], 'warning'), words.counts.warnings),
+    counted(remarkCount([build], 'warning'), words.counts.warnings),
   ];
 }

@@ -1,10 +1,10 @@
 /** The spread of fits over several builds: a strip plot and a table for each fit. */
 import {fill} from '../text/fill.js';
+import {grouped} from '../text/grouped.js';
 import type {Chart} from './chart.js';
+import {figuresOf, limitPlaces, limitsText, plain} from './figures.js';
 import {type Block, figure, part, table} from './page.js';
-import {decimals, limitsText, plain} from './remark.js';
 import type {Spread} from './report.js';
-import {figuresOf} from './text.js';
 import {verdictOf} from './verdict.js';
 import type {ReportWords} from './words.js';
 
@@ -15,14 +15,7 @@ export function spreadPart(spread: readonly Spread[], words: ReportWords): Block
 
 /** The places of one fit of one engine, in one unit. */
 function groupsOf(spread: readonly Spread[]): (readonly Spread[])[] {
-  const groups = new Map<string, Spread[]>();
-  for (const one of spread) {
-    const key = JSON.stringify([one.engine, one.item, one.unit]);
-    const group = groups.get(key);
-    if (group) group.push(one);
-    else groups.set(key, [one]);
-  }
-  return [...groups.values()];
+  return [...grouped(spread, ({engine, item, unit}) => JSON.stringify([engine, item, unit])).values()];
 }
 
 function groupPart(places: readonly Spread[], words: ReportWords): Block[] {
@@ -34,10 +27,7 @@ function groupPart(places: readonly Spread[], words: ReportWords): Block[] {
   const chart: Chart = {
     label: fill(words.spreadDrawing, {name: first.name}),
     limits: first,
-    places: Math.max(
-      0,
-      ...[first.least, first.most].flatMap((end) => (end === undefined ? [] : [decimals(end)])),
-    ),
+    places: limitPlaces(first),
     rows: places.map(({place, values, mean}) => ({
       name: place || words.oneReading,
       mean,

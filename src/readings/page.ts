@@ -16,6 +16,7 @@ export type Block =
   | Table
   | {readonly type: 'part'; readonly part: Part};
 
+/** One line of a list of remarks. */
 export interface RemarkText {
   /** What it weighs, before the text. */
   readonly word: string;
@@ -33,6 +34,7 @@ export interface Table {
 
 export type Cell = string | LookedCell;
 
+/** A cell that is not plain text. */
 export interface LookedCell {
   readonly text: string;
   /** `bad` must not be missed; `figure` stays on one line; `code` is a fingerprint. */

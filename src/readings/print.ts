@@ -6,12 +6,13 @@ import type {Paper} from '../spec/model.js';
 import {fill} from '../text/fill.js';
 import {printable} from '../text/printable.js';
 import {chartNode} from './chart.js';
+import {answeredText, remarkCount, titleOf} from './headings.js';
 import type {Block, Cell, Table} from './page.js';
-import {remarksOf, reportPage} from './page-report.js';
+import {reportPage} from './page-report.js';
 import type {BuildReport, ReadingsReport} from './report.js';
-import {answeredText, titleOf} from './text.js';
 import {counted, ENGLISH, type ReportWords} from './words.js';
 
+/** Dated by the last entry of any build: the clock must not come in. */
 export function reportPrint(report: ReadingsReport, paper: Paper, words: ReportWords = ENGLISH): Print {
   const {title, overview, key, content} = reportPage(report, words);
   const {builds} = report;
@@ -30,6 +31,7 @@ export function reportPrint(report: ReadingsReport, paper: Paper, words: ReportW
       long: false,
       ...headOf(builds, day, words),
       says: [key],
+      // Of one build its title block says the same.
       overview: builds.length > 1 ? overview.flatMap(printBlock) : [],
       content: content.flatMap(printBlock),
     },
@@ -52,8 +54,8 @@ function headOf(builds: readonly BuildReport[], day: string, words: ReportWords)
     digits: false,
   });
   const sums = [
-    cell(words.wrong, counted(remarksOf(builds, 'error'), words.counts.errors), 4),
-    cell(words.toLookAt, counted(remarksOf(builds, 'warning'), words.counts.warnings), 4),
+    cell(words.wrong, counted(remarkCount(builds, 'error'), words.counts.errors), 4),
+    cell(words.toLookAt, counted(remarkCount(builds, 'warning'), words.counts.warnings), 4),
     cell(words.until, day || '–', 4),
   ];
   const names = [...new Set(builds.map(({name}) => name))].join(', ');
@@ -102,6 +104,7 @@ function printPart({level, title, id, content}: Extract<Block, {type: 'part'}>['
     level,
     title: printable(title),
     id: id ?? '',
+    // Only what is sure to fit on one page: a block that does not is cut off at its foot.
     whole: level > 3 && Math.max(0, ...rows) <= TOGETHER,
     content: content.flatMap(printBlock),
   };

@@ -1,7 +1,9 @@
 /** Reads a record file: JSON text to a record, or what is wrong with it and where. */
+
 import type * as z from 'zod';
+import {alternatives} from '../text/alternatives.js';
 import type {Source, Span} from '../text/source.js';
-import {type JsonNode, plainJson, readJson} from './json.js';
+import {type JsonNode, plainJson, readJson} from './placed-json.js';
 import {type BuildRecord, ENTRY, RECORD} from './record.js';
 
 export type RecordRead =
@@ -72,7 +74,7 @@ function dueOf(issue: z.core.$ZodIssue): string {
     case 'invalid_type':
       return DUE[issue.expected] ?? 'what it must be';
     case 'invalid_value':
-      return issue.values.map(String).join(' or ');
+      return alternatives(issue.values.map(String));
     case 'too_small':
       return 'at least one character long';
     case 'too_big':

@@ -1,8 +1,5 @@
-/** How much each kind of remark weighs, and the words that several of them share. */
-import {fill} from '../text/fill.js';
+/** How much each kind of remark weighs, and in which order they are told. */
 import {REMARK_NAMES, type Remark, type RemarkName} from './report.js';
-import type {Limits} from './verdict.js';
-import type {ReportWords} from './words.js';
 
 /** An error is what keeps a build from being called well; a warning is for a person to look at. */
 const SEVERITY: Readonly<Record<RemarkName, Remark['severity']>> = {
@@ -34,6 +31,7 @@ const SEVERITY: Readonly<Record<RemarkName, Remark['severity']>> = {
   'box-unknown': 'error',
 };
 
+/** A remark of that kind, with the weight that every one of the kind has. */
 export function remark(name: RemarkName, about: Omit<Remark, 'name' | 'severity'>): Remark {
   return {name, severity: SEVERITY[name], ...about};
 }
@@ -43,47 +41,4 @@ export function inOrder(remarks: readonly Remark[]): Remark[] {
   const weight = new Map(REMARK_NAMES.map((name, index) => [name, index]));
   const of = ({name}: Remark) => weight.get(name) ?? REMARK_NAMES.length;
   return [...remarks].sort((one, other) => of(one) - of(other));
-}
-
-/** `0.0020–0.0035 in`, `at most 0.001 in`; undefined without limits. Both ends with the figures of the finer. */
-export function limitsText(
-  {least, most, unit}: Limits & {readonly unit: string},
-  words: ReportWords,
-): string | undefined {
-  const places = Math.max(...[least, most].map((end) => (end === undefined ? 0 : decimals(end))));
-  const ends = least !== undefined && most !== undefined;
-  if (ends) return withUnit(`${plain(least, places)}–${plain(most, places)}`, unit);
-  if (most !== undefined) return withUnit(fill(words.atMost, {most: plain(most, places)}), unit);
-  return least === undefined ? undefined : withUnit(fill(words.atLeast, {least: plain(least, places)}), unit);
-}
-
-export function withUnit(text: string, unit: string): string {
-  return unit === '' ? text : `${text} ${unit}`;
-}
-
-/** The number in plain figures, with a true minus. */
-export function plain(value: number, places = decimals(value)): string {
-  return value.toFixed(Math.min(places, 12)).replace('-', '−');
-}
-
-/** Figures behind the point of the shortest decimal that gives the value. */
-export function decimals(value: number): number {
-  const [digits = '', exponent = '0'] = String(Number(value.toPrecision(12))).split('e');
-  return Math.max(0, (digits.split('.')[1]?.length ?? 0) - Number(exponent));
-}
-
-/** `front, centre and 3 more`. */
-export function few(texts: readonly string[], {andMore}: ReportWords, most = 4, between = ', '): string {
-  if (texts.length <= most + 1) return texts.join(between);
-  return fill(andMore, {list: texts.slice(0, most).join(between), count: texts.length - most});
-}
-
-/** `2026-03-01 09:30`: to the minute is what people remember. Whoever prints it says that it is UTC. */
-export function minute(at: string): string {
-  return at.slice(0, 16).replace('T', ' ');
-}
-
-/** `2026-03-01 09:30 UTC`. */
-export function minuteUtc(at: string): string {
-  return `${minute(at)} UTC`;
 }

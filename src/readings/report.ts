@@ -53,6 +53,12 @@ const limits = {
   unit: text,
   least: z.number().optional().describe('inclusive, in `unit`'),
   most: z.number().optional().describe('inclusive, in `unit`'),
+  figures: z
+    .int()
+    .optional()
+    .describe(
+      'figures behind the point with which the limits are stated, where the numbers alone have fewer',
+    ),
 };
 
 const doubt = z.number().optional().describe('how far the gauge may be out, plus or minus, in `unit`');

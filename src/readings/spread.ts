@@ -37,13 +37,14 @@ function lastOfEach(lines: readonly ReadingLine[]): ReadingLine[] {
 function ofGroup({engine, line, values}: Group): Spread[] {
   const found = statistics(values.map(({value}) => value));
   if (found === undefined) return [];
-  const {item, name, place, unit, least, most, doubt} = line;
+  const {item, name, place, unit, least, most, figures, doubt} = line;
   const {smallest, mean, largest, deviation} = found;
   return [
     {
       ...{engine, item, name, place, unit, values, mean, smallest, largest},
       ...(least !== undefined && {least}),
       ...(most !== undefined && {most}),
+      ...(figures !== undefined && {figures}),
       ...(doubt !== undefined && {doubt}),
       ...(deviation !== undefined && {deviation}),
     },

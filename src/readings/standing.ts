@@ -1,6 +1,6 @@
 /** The readings that stand out of their limits: neither read again within them, nor stood by by anybody. */
 import type {Box, Form, ReadingBox} from '../build/form.js';
-import {numberIn} from './number.js';
+import {numberIn} from './reading-number.js';
 import {type Answers, acceptedBy, verdictAt} from './unrolled.js';
 
 /** Those of an unrolled form, in the order of the page. The last reading of an item at a place counts, wherever it is asked for. */

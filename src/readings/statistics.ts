@@ -1,5 +1,6 @@
 /** The figures by which the readings of several builds are compared. */
 
+/** All in the unit of the values. */
 export interface Statistics {
   readonly count: number;
   readonly smallest: number;

@@ -5,11 +5,13 @@
 import type {AcceptBox, Box, Form, HoldBox, ReadingBox} from '../build/form.js';
 import type {BranchState} from '../procedure/verbs.js';
 import type {Answer} from './answers.js';
-import {numberIn} from './number.js';
+import {numberIn} from './reading-number.js';
 import {sideOf, type Verdict, verdictOf} from './verdict.js';
 
+/** By the key of the box, that of its round. */
 export type Answers = ReadonlyMap<string, Answer>;
 
+/** From 1; a box of the first round names none. */
 export function roundOf({round = 1}: Pick<Box, 'round'>): number {
   return round;
 }

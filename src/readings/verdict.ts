@@ -7,6 +7,8 @@ export type Verdict = 'in' | 'near' | 'out';
 export interface Limits {
   readonly least?: number | undefined;
   readonly most?: number | undefined;
+  /** Figures behind the point with which they are stated, where the numbers alone have fewer. */
+  readonly figures?: number | undefined;
   /** How far the gauge may be out, plus or minus; undefined where it is not known. */
   readonly doubt?: number | undefined;
 }

@@ -3,7 +3,7 @@ import type {Specification} from '../spec/model.js';
 import type {ReadingLine, Remark, Worked} from './report.js';
 import type {ReportWords} from './words.js';
 import {clearancesOf} from './worked-clearance.js';
-import {formsOf} from './worked-form.js';
+import {roundnessOf} from './worked-roundness.js';
 
 export interface WorkedOut {
   readonly lines: readonly Worked[];
@@ -11,6 +11,6 @@ export interface WorkedOut {
 }
 
 export function workedOut(lines: readonly ReadingLine[], spec: Specification, words: ReportWords): WorkedOut {
-  const found = [...formsOf(lines, spec, words), ...clearancesOf(lines, spec, words)];
+  const found = [...roundnessOf(lines, spec, words), ...clearancesOf(lines, spec, words)];
   return {lines: found.map(({line}) => line), remarks: found.flatMap((one) => one.remark ?? [])};
 }

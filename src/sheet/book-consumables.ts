@@ -4,11 +4,11 @@ import {tagsOf} from '../procedure/values.js';
 import {isLockKind} from '../spec/locks.js';
 import type {Consumable, LockKind} from '../spec/model.js';
 import {addAll} from '../text/add-all.js';
+import {type Called, calledFor, needKey} from './before.js';
 import {type Naming, type PlacedStep, type Use, usesOf} from './context.js';
 import type {BookConsumable} from './list-model.js';
-import {type Called, calledFor, needKey} from './lists.js';
 import type {ConsumableLine, Value} from './model.js';
-import {placesOrAll, quantityFor} from './parts.js';
+import {placesOrAll, quantityFor} from './part-lists.js';
 import {printed} from './value.js';
 
 /** The lines with their quantities; what only a branch uses, which may never be followed, counts for none. */

@@ -1,10 +1,10 @@
 /** Compiles the lists of a book, or of one engine on the stand, out of its procedures in build order. */
 import type {Procedure} from '../procedure/model.js';
+import {neededFor} from './before.js';
 import {consumablesOf} from './book-consumables.js';
 import {numbersOf, printedDigits, type SheetBook, wordsOf} from './compile.js';
 import type {Naming, PlacedStep} from './context.js';
 import type {BookLists} from './list-model.js';
-import {neededFor} from './lists.js';
 import {timeList} from './time-list.js';
 import {torqueLines} from './torque-table.js';
 import type {Words} from './words.js';

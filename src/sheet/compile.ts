@@ -4,13 +4,13 @@ import type {Procedure, Step, Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import {engineNumberOf} from '../spec/job-marks.js';
 import type {Paper} from '../spec/model.js';
+import {beforeOf} from './before.js';
 import {type Context, spaced} from './context.js';
 import {clauseValue} from './facts.js';
 import {LANGUAGES} from './languages.js';
-import {beforeOf} from './lists.js';
 import type {Head, Identity, Sheet, Waiver} from './model.js';
-import {sheetNames} from './names.js';
 import {reasonOf, sectionsOf} from './rows.js';
+import {sheetNames} from './sheet-names.js';
 import {survey} from './survey.js';
 import type {Words} from './words.js';
 
@@ -46,10 +46,12 @@ export function compileSheet(book: SheetBook, procedure: Procedure, options: She
   };
 }
 
+/** Those asked for, else those of the language that the shop states. */
 export function wordsOf({spec}: SheetBook, {words}: SheetOptions): Words {
   return words ?? LANGUAGES[spec.shop.language];
 }
 
+/** As many digits as tell the sheets of one shop apart, and as a person compares without slipping. */
 export function printedDigits(fingerprint: string): string {
   return fingerprint.slice(0, PRINTED_DIGITS);
 }

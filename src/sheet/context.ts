@@ -7,6 +7,7 @@ import {isLockKind} from '../spec/locks.js';
 import type {Item, Specification} from '../spec/model.js';
 import type {Words} from './words.js';
 
+/** Lives for one procedure: nothing in it changes while its sheet is compiled. */
 export interface Context {
   readonly spec: Specification;
   readonly words: Words;

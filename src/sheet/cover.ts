@@ -2,8 +2,8 @@
 import {numbersOf, printedDigits, type SheetBook, type SheetOptions, waiversOf, wordsOf} from './compile.js';
 import {jobLines} from './job-lines.js';
 import type {Cover, CoverHold, CoverLine, CoverWaiver} from './model.js';
-import {sheetNames} from './names.js';
 import {holdsOf} from './rows.js';
+import {sheetNames} from './sheet-names.js';
 import {survey} from './survey.js';
 
 export interface CoverOptions extends SheetOptions {
@@ -11,6 +11,7 @@ export interface CoverOptions extends SheetOptions {
   readonly leftOut?: readonly string[];
 }
 
+/** The first page of a book. Its sheets are counted and named, but not compiled. */
 export function compileCover(book: SheetBook, options: CoverOptions): Cover {
   const {spec} = book;
   const words = wordsOf(book, options);

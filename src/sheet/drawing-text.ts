@@ -2,6 +2,7 @@
 import type {Drawing, PlaceNames} from './model.js';
 import {fill, type Words} from './words.js';
 
+/** Fasteners in the order in which they are tightened, places in that of their list, wires run by run. */
 export function drawingText(drawing: Drawing, words: Words): string {
   const {kind, points} = drawing;
   if (kind === 'wire') return fill(words.wireText, {list: wireRuns(drawing, words).join('; ')});

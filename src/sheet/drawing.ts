@@ -1,5 +1,6 @@
 /** Drawings of a sheet as data, in a frame whose longer side is 1: fasteners to scale, places in a row. */
 import type {Fastener} from '../spec/model.js';
+import {spaced} from './context.js';
 import type {Drawing} from './model.js';
 
 /**
@@ -23,7 +24,7 @@ export function drawingOf(
     width: width / scale,
     height: height / scale,
     points: points.map(({id, x, y}) => ({
-      name: id.replaceAll('-', ' '),
+      name: spaced(id),
       x: (x - left) / scale,
       y: (top - y) / scale,
       ...(ordered ? {number: shown.indexOf(id) + 1} : {}),

@@ -2,14 +2,14 @@
 import type {Step, Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import type {Verb} from '../procedure/verbs.js';
-import {convert, highOf, lowOf} from '../quantity/convert.js';
+import {convert, decimalStep, highOf, lowOf} from '../quantity/convert.js';
 import type {Amount, Quantity} from '../quantity/model.js';
 import {unit} from '../quantity/units.js';
 import {specifiedAmount} from './clauses.js';
 import {type Context, nameOf, placesOfUse, spaced, subjectOf, type Use, usesOf} from './context.js';
 import {placesDrawing} from './drawing.js';
 import {factsOf} from './facts.js';
-import {doubtOf, inFigures} from './gauge.js';
+import {doubtOf, inFigures} from './gauge-doubt.js';
 import {placeKeys} from './keys.js';
 import type {Blanks, Entry, ReadingBlanks} from './model.js';
 import {tighteningBlanks} from './tightening.js';
@@ -152,7 +152,7 @@ export function readingKeys(use: Turn, step: Step, context: Context): readonly s
   return blanks?.type === 'readings' ? blanks.keys : [];
 }
 
-type Bounds = Pick<ReadingBlanks, 'least' | 'most' | 'doubt' | 'fromNought'>;
+type Bounds = Pick<ReadingBlanks, 'least' | 'most' | 'figures' | 'doubt' | 'fromNought'>;
 
 /** A single value has no limits that a reading could be judged by. */
 function boundsOf(limits: Amount, use: Use, context: Context): Bounds {
@@ -160,9 +160,11 @@ function boundsOf(limits: Amount, use: Use, context: Context): Bounds {
   const judged = limits.form !== 'single';
   const [low, high] = judged ? [lowOf(limits), highOf(limits)] : [];
   const doubt = doubtOf(use, within, context);
+  const figures = figuresOf([low, high].filter((end) => end?.unit === within));
   return {
     ...(low === undefined ? {} : {least: inFigures(convert(low, within).value)}),
     ...(high === undefined ? {} : {most: inFigures(convert(high, within).value)}),
+    ...(figures === undefined ? {} : {figures}),
     ...(doubt === undefined ? {} : {doubt}),
     ...(isFromNought(low, high) ? {fromNought: true} : {}),
   };
@@ -171,6 +173,14 @@ function boundsOf(limits: Amount, use: Use, context: Context): Bounds {
 /** A length that is bounded above alone is a run-out, a taper or a gap; what may go below nought has two limits. */
 function isFromNought(low: Quantity | undefined, high: Quantity | undefined): boolean {
   return low === undefined && high?.unit.dimension === 'length' && high.value >= 0;
+}
+
+/** A nought at the end of a limit says how finely it is meant, and is lost in a number. */
+function figuresOf(ends: readonly (Quantity | undefined)[]): number | undefined {
+  const known = ends.filter((end): end is Quantity => end !== undefined && end.step > 0);
+  const stated = Math.min(...known.map(({step}) => step));
+  const needed = Math.min(1, ...known.map(({value}) => decimalStep(value)));
+  return stated < needed ? Math.round(-Math.log10(stated)) : undefined;
 }
 
 /** Limits as stated, else as specified; a word where the shop does not know them. */

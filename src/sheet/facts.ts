@@ -6,14 +6,16 @@ import type {Clause, Tag} from '../procedure/model.js';
 import {amountsOf, clauseOf} from '../procedure/values.js';
 import type {ClauseWord, Verb} from '../procedure/verbs.js';
 import type {Amount} from '../quantity/model.js';
-import type {Fit, Item, Specified} from '../spec/model.js';
+import type {Fastener, Fit, Item, Specified} from '../spec/model.js';
+import {isLeftHand} from '../trade/thread.js';
 import {type Named, specifiedAmount, specifiedIds} from './clauses.js';
-import {type Context, fullName, nameOf, type Use} from './context.js';
+import {type Context, fullName, nameOf, placesOfUse, type Use} from './context.js';
 import {jobFacts} from './job-facts.js';
 import type {Fact, Value} from './model.js';
+import {quantityFor} from './part-lists.js';
 import {angleOf, onlyTurns} from './passes.js';
 import {printed, sameAmount} from './value.js';
-import {fill} from './words.js';
+import {fill, type Words} from './words.js';
 
 /** The facts of a use, its value first, then what only the item can say; `elsewhere` is a clause printed apart. */
 export function factsOf(use: Use, context: Context, elsewhere?: ClauseWord): Fact[] {
@@ -148,7 +150,13 @@ function itemFacts(use: Use, context: Context): Fact[] {
       ...(item.temporary ? [{label: words.temporary, text: comesOut(use, context)}] : []),
     ];
   }
-  if (item?.kind === 'fastener' && tag.verb === 'torque') return threadFacts(item.threads?.value, context);
+  if (item?.kind === 'fastener' && tag.verb === 'torque')
+    return [
+      ...countFacts(item, use, context),
+      ...handFacts(item, words.tightensLeft, words),
+      ...threadFacts(item.threads?.value, context),
+    ];
+  if (item?.kind === 'fastener' && tag.verb === 'loosen') return handFacts(item, words.slackensRight, words);
   if (item?.kind === 'system' && tag.verb === 'fill' && item.amount !== undefined) {
     const {value} = item.amount;
     return isStatedTo(tag, value) ? [] : [{label: words.amount, ...amountOrWord(value, context)}];
@@ -164,6 +172,11 @@ function itemFacts(use: Use, context: Context): Fact[] {
       ? []
       : [{label: words.mustMatch, text: nameOf(item.matches.value, context)}]),
   ];
+}
+
+/** A left-hand thread is said wherever it is turned: pulled the usual way it shears, or comes off. */
+function handFacts({thread}: Fastener, turns: string, words: Words): Fact[] {
+  return thread && isLeftHand(thread.value) ? [{label: words.leftHand, text: turns}] : [];
 }
 
 /** Where in this procedure what was put in for a while comes out again. */
@@ -192,6 +205,12 @@ function wentIn({tag, target}: Use, {steps, words}: Context): string {
 function differenceFacts({taperOf, outOfRoundOf}: Fit, context: Context): Fact[] {
   const of = [...taperOf, ...outOfRoundOf].map(({value}) => nameOf(value, context));
   return of.length === 0 ? [] : [{label: context.words.differenceOf, text: of.join(', ')}];
+}
+
+/** How many there are to be tightened; one needs no number, and what is not known to be several may be one. */
+function countFacts({count, at}: Fastener, use: Use, {words}: Context): Fact[] {
+  const due = quantityFor(count, placesOfUse(use).length, at.length);
+  return count > 1 ? [{label: words.count, text: String(due)}] : [];
 }
 
 function threadFacts(threads: string | readonly string[] | undefined, context: Context): Fact[] {

@@ -6,6 +6,10 @@ import {beforeKey, CLOSING, sectionKey} from './keys.js';
 import type {Before, Blanks, Entry, Hold, ReadingBlanks, Row, Sheet, SheetSection} from './model.js';
 import type {Words} from './words.js';
 
+/**
+ * What a tablet asks for and a record is judged by: every box of the sheet in the order of the page, of the first
+ * round alone.
+ */
 export function formOf({head, identity, before, sections, words}: Sheet): Form {
   const {job, engineNumber, title, revision} = head;
   const known = {words, work: workOf(sections)};
@@ -113,7 +117,7 @@ function lineBoxes(blanks: Lines, base: Base, named: (label: string) => string):
 }
 
 function readingBoxes(blanks: ReadingBlanks, base: Base, named: (label: string) => string): Box[] {
-  const {item, unit, least, most, doubt, fromNought} = blanks;
+  const {item, unit, least, most, figures, doubt, fromNought} = blanks;
   return blanks.keys.map((key, place) => ({
     ...base,
     kind: 'reading',
@@ -124,6 +128,7 @@ function readingBoxes(blanks: ReadingBlanks, base: Base, named: (label: string) 
     unit,
     ...(least === undefined ? {} : {least}),
     ...(most === undefined ? {} : {most}),
+    ...(figures === undefined ? {} : {figures}),
     ...(doubt === undefined ? {} : {doubt}),
     ...(fromNought === undefined ? {} : {fromNought}),
   }));

@@ -64,6 +64,7 @@ function lineRow({number, title, revision, date, steps, holds, file}: CoverLine)
   return h('tr', [
     h('td', box('small')),
     h('td', String(number)),
+    // Sheets lie in the same folder, wherever that is taken.
     h('th', {scope: 'row'}, h('a', {href: `${encodeURIComponent(file)}.html`}, title)),
     h('td', [revision, h('span.also-line.date', date)]),
     h('td', String(steps)),

@@ -2,9 +2,9 @@
 import type {Element} from 'hast';
 import {s} from 'hastscript';
 import {drawingText} from './drawing-text.js';
+import {type Placed, round} from './drawn-points.js';
 import {wireNodes} from './html-wire.js';
 import type {Drawing} from './model.js';
-import {type Placed, round} from './placed.js';
 import type {Words} from './words.js';
 
 /** Millimetres on paper: the longer side, which grows with the number of fasteners up to this. */
@@ -14,8 +14,10 @@ const APART = 16.5;
 const LARGEST_MARK = 4;
 const SMALLEST_MARK = 1.6;
 
+/** Sized in millimetres, so that it is as large on paper as it is on a screen. */
 export function drawingNode(drawing: Drawing, words: Words): Element {
   const inRow = drawing.kind === 'places' || drawing.kind === 'strips';
+  // Few bolts drawn large say no more; many need room for a number in each.
   const longest = inRow ? APART * columnsOf(drawing) : Math.min(LONGEST, 22 + 4 * drawing.points.length);
   const margin = inRow ? {x: APART / 2, y: drawing.kind === 'strips' ? 8 : 5.5} : {x: 5, y: 5};
   const width = round(drawing.width * longest + 2 * margin.x);
@@ -52,6 +54,7 @@ function markNodes({x, y, name, number}: Placed, radius: number): Element[] {
     return [circle, s('text', {x, y: round(y + radius + 3.4), fontSize: 3.2, textAnchor: 'middle'}, name)];
   }
   const fontSize = round(Math.min(radius * 1.15, 4.4));
+  // SVG sets text on its base line, and a figure is some 0.72 of its size high.
   const middle = round(y + fontSize * 0.36);
   return [circle, s('text', {x, y: middle, fontSize, fontWeight: 700, textAnchor: 'middle'}, String(number))];
 }

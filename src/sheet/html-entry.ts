@@ -9,6 +9,7 @@ import {laterRounds, readsInColumns} from './layout.js';
 import type {Blanks, Drawing, Entry, Fact, ReadingBlanks} from './model.js';
 import type {Words} from './words.js';
 
+/** One block for each tag that says anything beside the prose of its step. */
 export function entryNodes(entries: readonly Entry[], words: Words): Element[] {
   return entries.map((entry) =>
     h('div.entry', [

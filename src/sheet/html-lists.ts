@@ -9,7 +9,7 @@ import type {Before, ConsumableLine, PartLine, PlaceNames, ToolLine} from './mod
 import {runs} from './step-runs.js';
 import {fill, type Words} from './words.js';
 
-/** All lists that hold anything; a procedure that needs nothing says so. */
+/** All lists that hold anything; a procedure that needs nothing says so, lest a list be taken for forgotten. */
 export function beforeSection(before: Before, words: Words): Element {
   const lists = [
     listOf('tools', words.tools, before.tools, toolColumns(words), words),

@@ -17,6 +17,7 @@ export interface PaperPage {
   readonly active?: {readonly script: string; readonly style: string};
 }
 
+/** The whole file, with the running head and foot of its kind. */
 export function paperPage({words, title, paper, running, body, active}: PaperPage): string {
   return htmlPage({
     language: words.language,

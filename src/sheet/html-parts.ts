@@ -28,6 +28,7 @@ export function line(kind: 'name' | 'date' = 'name', filled: Filled = {}): Eleme
   return h('span', {className, ariaHidden: 'true', dataBox, dataBy, dataAt});
 }
 
+/** The keys by which the script of a tablet finds the place. */
 export interface Filled {
   /** The key of the box that it is. */
   readonly box?: string | undefined;
@@ -36,6 +37,7 @@ export interface Filled {
   readonly at?: string | undefined;
 }
 
+/** A frame for a reading. */
 export function blank(key?: string): Element {
   return h('span.blank', {ariaHidden: 'true', dataBox: key});
 }

@@ -7,7 +7,7 @@ import {noticeNode} from './html-notice.js';
 import {box, line} from './html-parts.js';
 import {holdNode} from './html-signs.js';
 import {sectionKey} from './keys.js';
-import {arranged, laidOut, sectionEndText} from './layout.js';
+import {arranged, figureText, laidOut, sectionEndText} from './layout.js';
 import type {Figure, Row, SheetBlock, SheetSection} from './model.js';
 import {proseNodes} from './prose.js';
 import type {Words} from './words.js';
@@ -100,6 +100,7 @@ function onlyIfBody(row: Row, standing: Standing, words: Words): Element {
 function rowLines(row: Row, words: Words): Element[] {
   const {beside, wide} = arranged(row.entries);
   const what = [h('p', proseNodes(row.prose)), ...row.more.map((block) => blockNode(block, words))];
+  // Box, number and initials are of the whole step, so they stand beside what goes below it as well.
   const rowSpan = wide.length === 0 ? 1 : 2;
   return [
     ...row.notices.map((notice) => h('tr.notice-row', h('td', {colSpan: 5}, noticeNode(notice, words)))),
@@ -155,10 +156,11 @@ export function blockNode(block: SheetBlock, words: Words): ElementContent {
 /** Only a bitmap inside the file is shown; anything else would be a request, or could hold a script. */
 const EMBEDDED = /^data:image\/(?:png|jpeg|gif|webp);base64,[A-Za-z0-9+/=]+$/;
 
-function figureNode({url, alt, caption}: Figure, words: Words): Element {
+function figureNode(figure: Figure, words: Words): Element {
+  const {url, alt, caption} = figure;
   const says = caption ?? alt;
   if (EMBEDDED.test(url)) {
     return h('figure.figure', [h('img', {src: url, alt}), ...(says === '' ? [] : [h('figcaption', says)])]);
   }
-  return h('figure.figure', h('figcaption.missing', `${words.picture}: ${says === '' ? url : says}`));
+  return h('figure.figure', h('figcaption.missing', `${words.picture}: ${figureText(figure)}`));
 }

@@ -10,11 +10,11 @@ import type {Words} from './words.js';
 
 /** `done` is the key of the step's own box. */
 export function holdNode(hold: Hold, done: string, words: Words): Element {
-  const {key, name, asks, askKeys} = hold;
+  const {key, name, asked, askKeys} = hold;
   return h('div.hold', {role: 'group', ariaLabel: `${words.hold}: ${name}`}, [
     h('p.hold-title', [h('span.word', words.hold), ` ${name}`]),
     h('p', words.holdText),
-    ...(asks.length === 0 ? [] : [h('p', `${words.holdAsks}:`), ticksNode(asks, askKeys)]),
+    ...(asked.length === 0 ? [] : [h('p', `${words.holdAsks}:`), ticksNode(asked, askKeys)]),
     signs(
       [
         {person: words.doneBy, by: done, at: done},
@@ -43,6 +43,7 @@ interface Signer extends Filled {
   readonly person: string;
 }
 
+/** What is let stand in spite of a finding, with who answers for it; a line to sign on where nobody is named yet. */
 export function waiverTable(
   waivers: readonly (Waiver & {readonly procedure?: number})[],
   words: Words,

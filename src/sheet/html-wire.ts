@@ -1,7 +1,7 @@
 /** A run of safety wire as SVG: it leaves each head on the side from which its pull tightens, and arrows show the pull. */
 import type {Element} from 'hast';
 import {s} from 'hastscript';
-import {type Placed, round} from './placed.js';
+import {type Placed, round} from './drawn-points.js';
 
 /**
  * From head to head, seen as one looks onto them. A pull tightens a right-hand thread where it turns the head

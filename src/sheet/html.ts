@@ -8,7 +8,7 @@ import {scriptNodes} from './html-script.js';
 import {closing, waiverTable} from './html-signs.js';
 import {sheetHeader} from './html-title-block.js';
 import {CLOSING} from './keys.js';
-import {isOpening} from './layout.js';
+import {openingsOf} from './layout.js';
 import type {Sheet, SheetSection} from './model.js';
 import {TABLET_STYLE} from './tablet-style.js';
 import {sheetTitles} from './title-block.js';
@@ -19,6 +19,7 @@ export interface HtmlOptions {
   readonly script?: string | undefined;
 }
 
+/** One file that needs nothing else: for paper, or with the script for a tablet as well. */
 export function sheetHtml(sheet: Sheet, {script}: HtmlOptions = {}): string {
   const {words} = sheet;
   const titles = sheetTitles(sheet);
@@ -44,12 +45,11 @@ function content(sheet: Sheet): ElementContent[] {
   const sections = sheet.sections.map((section, at) =>
     stepSection(section, at, words, held(section, at) ? signOff : undefined),
   );
-  const opening =
-    sheet.sections[0] !== undefined && isOpening(sheet.sections[0]) ? sections.splice(0, 1) : [];
+  const opening = openingsOf(sheet);
   return [
-    ...opening,
+    ...sections.slice(0, opening),
     beforeSection(sheet.before, words),
-    ...sections,
+    ...sections.slice(opening),
     ...(sheet.sections.some(held) ? [] : [signedBelow(waivers, signOff, words)]),
   ];
 }

@@ -1,5 +1,4 @@
 /** What the cover says of the engine on the stand: whose it is, its numbers, grinds, parts of other engines and options. */
-
 import {itemsOfKind} from '../spec/items.js';
 import type {Job} from '../spec/job.js';
 import {expectedReading} from '../spec/job-marks.js';

@@ -3,6 +3,7 @@
  * the tag's target in it and the place, so that the same texts give the same keys each time.
  */
 
+/** The box that says a step is done, `3b:done`. */
 export function doneKey(step: string): string {
   return `${step}:done`;
 }
@@ -22,6 +23,7 @@ export function passKeys(
   return Array.from({length: passes}, (_, at) => placeKeys(`${step}:${entry}`, at + 1, positions));
 }
 
+/** The signature of the second person, `3b:hold:bottom-end-closed`. */
 export function holdKey(step: string, item: string): string {
   return `${step}:hold:${item}`;
 }

@@ -2,18 +2,20 @@
 import type {
   Blanks,
   Entry,
+  Figure,
   Hold,
   ReadingBlanks,
   Row,
+  Sheet,
   SheetBlock,
   SheetSection,
   TighteningBlanks,
 } from './model.js';
 import {fill, type Words} from './words.js';
 
-/** What the author says before the first step is read before anything is laid out. */
-export function isOpening({title, content}: SheetSection): boolean {
-  return title === '' && content.every(({type}) => type !== 'row');
+/** How many sections, 0 or 1, are read before anything is laid out: what the author says before the first step. */
+export function openingsOf({sections: [first]}: Sheet): number {
+  return first?.title === '' && first.content.every(({type}) => type !== 'row') ? 1 : 0;
 }
 
 /** A section as tables of steps, with what stands before each. */
@@ -110,6 +112,11 @@ const MOST_NAMED = 4;
 /** Whether each box has a number, explained by a list, instead of a name of its own beside it. */
 export function isNumbered({positions, ordered, drawing}: TighteningBlanks): boolean {
   return ordered && (drawing !== undefined || positions.length > MOST_NAMED);
+}
+
+/** What stands in place of a picture that can't be shown: its words, or where it is. */
+export function figureText({url, alt, caption}: Figure): string {
+  return (caption ?? alt) || url;
 }
 
 /** Who signs a hold point beside the one who did the work. */

@@ -2,6 +2,11 @@
 import type {ConsumableLine, PartLine, ToolLine, Value} from './model.js';
 import type {Words} from './words.js';
 
+/** The lists by the names that the command takes, in the order in which they are told. */
+export const LIST_NAMES = ['tools', 'consumables', 'parts', 'new-parts', 'torques', 'time'] as const;
+
+export type ListName = (typeof LIST_NAMES)[number];
+
 /** Steps are named by sheet and step: `4.12` is step 12 of the fourth procedure of the build. */
 export interface BookLists {
   readonly words: Words;
@@ -33,6 +38,7 @@ export interface BookConsumable extends ConsumableLine {
   readonly uses: number;
 }
 
+/** One fastener, or set of them, of the torque table. */
 export interface TorqueLine {
   readonly id: string;
   readonly name: string;
@@ -55,6 +61,7 @@ export interface TorqueLine {
   readonly steps: readonly string[];
 }
 
+/** The time plan. Times are printed values: minutes up to three hours, hours beyond. */
 export interface TimeList {
   readonly stretches: readonly StretchLine[];
   readonly handsOn: Value;

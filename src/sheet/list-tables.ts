@@ -1,12 +1,10 @@
 /** The lists of a build as plain tables of text, which every rendering lays out in its own way. */
-import type {BookLists, StretchLine, TimeList} from './list-model.js';
+import type {BookLists, ListName, StretchLine, TimeList} from './list-model.js';
 import type {PartLine, Value} from './model.js';
 import {bySheet} from './step-runs.js';
 import {fill, type Words} from './words.js';
 
-/** The lists by the names that the command takes. */
-export type ListName = 'tools' | 'consumables' | 'parts' | 'new-parts' | 'torques' | 'time';
-
+/** One list, ready to be laid out: nothing of it is worked out by a rendering. */
 export interface ListTable {
   readonly name: ListName;
   readonly title: string;
@@ -185,6 +183,7 @@ function plain(text = ''): Value {
   return {text};
 }
 
+/** Amounts of one thing add up; passes follow each other, so that their joiner says so. */
 function together(values: readonly Value[], between = ' + '): Value {
   const text = values.map((value) => value.text).join(between);
   if (values.every(({also}) => also === undefined)) return {text};

@@ -1,7 +1,7 @@
 /** The lists of builds as comma-separated values for a spreadsheet. */
 import {csvText} from '../text/csv.js';
-import type {BookLists} from './list-model.js';
-import {type ListColumn, type ListName, listTables} from './list-tables.js';
+import type {BookLists, ListName} from './list-model.js';
+import {type ListColumn, listTables} from './list-tables.js';
 import type {Value} from './model.js';
 import {fill, type Words} from './words.js';
 

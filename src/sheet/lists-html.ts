@@ -5,8 +5,8 @@ import type {Paper} from '../spec/model.js';
 import {paperPage} from './html-paper.js';
 import {underHeads, valueNodes} from './html-parts.js';
 import {titleBlock} from './html-title-block.js';
-import type {BookLists} from './list-model.js';
-import {type ListColumn, type ListName, type ListTable, listTables} from './list-tables.js';
+import type {BookLists, ListName} from './list-model.js';
+import {type ListColumn, type ListTable, listTables} from './list-tables.js';
 import type {Value} from './model.js';
 import {listsBlock, listsTitles} from './title-block.js';
 

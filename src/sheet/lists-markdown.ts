@@ -1,10 +1,11 @@
 /** The lists of builds as Markdown tables. */
 import type {RootContent} from 'mdast';
 import {heading, markdownWithTables, paragraph, table} from '../print/markdown.js';
-import type {BookLists} from './list-model.js';
-import {type ListName, type ListTable, listTables} from './list-tables.js';
+import type {BookLists, ListName} from './list-model.js';
+import {type ListTable, listTables} from './list-tables.js';
 import {valueText} from './value.js';
 
+/** A heading for each book, a table for each list. */
 export function listsMarkdown(all: readonly BookLists[], asked?: readonly ListName[]): string {
   return markdownWithTables(all.flatMap((lists) => bookNodes(lists, asked)));
 }

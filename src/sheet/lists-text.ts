@@ -1,9 +1,11 @@
 /** The lists of builds as lines of text for a terminal. */
+import {inColumns} from '../text/columns.js';
 import {printable} from '../text/printable.js';
-import type {BookLists} from './list-model.js';
-import {type ListName, type ListTable, listTables} from './list-tables.js';
+import type {BookLists, ListName} from './list-model.js';
+import {type ListTable, listTables} from './list-tables.js';
 import {valueText} from './value.js';
 
+/** As wide as its longest row: a terminal folds what it has no room for. */
 export function listsText(all: readonly BookLists[], asked?: readonly ListName[]): string {
   return all.map((lists) => bookText(lists, asked)).join('\n');
 }
@@ -23,13 +25,8 @@ function bookText(lists: BookLists, asked: readonly ListName[] | undefined): str
 function tableLines({title, columns, rows, notes}: ListTable): string[] {
   const texts = rows.map((row) => row.map((value) => printable(valueText(value))));
   const shown = columns.flatMap(({detail}, at) => (!detail && texts.some((row) => row[at]) ? [at] : []));
-  const heads = columns.map((column) => column.title);
-  const widths = shown.map((at) => Math.max(...[heads, ...texts].map((row) => row[at]?.length ?? 0)));
-  const aligned = (row: readonly string[]) =>
-    shown
-      .map((at, index) => (row[at] ?? '').padEnd(widths[index] ?? 0))
-      .join('  ')
-      .trimEnd();
+  const heads = shown.map((at) => columns[at]?.title ?? '');
+  const [head = '', ...lines] = inColumns([heads, ...texts.map((row) => shown.map((at) => row[at] ?? ''))]);
   const below = (row: readonly string[]) => {
     const said = columns.flatMap((column, at) =>
       column.detail && row[at] ? [`${column.title.toLowerCase()} ${row[at]}`] : [],
@@ -38,8 +35,8 @@ function tableLines({title, columns, rows, notes}: ListTable): string[] {
   };
   return [
     title,
-    `  ${aligned(heads)}`,
-    ...texts.flatMap((row) => [`  ${aligned(row)}`, ...below(row)]),
+    `  ${head}`,
+    ...texts.flatMap((row, at) => [`  ${lines[at]}`, ...below(row)]),
     ...notes.map((note) => `  ${note}`),
   ];
 }

@@ -6,6 +6,7 @@ import type {Amount} from '../quantity/model.js';
 import {type Context, placesOfUse, type Use, usesOf} from './context.js';
 import {limitsOf, readingKeys} from './entry.js';
 
+/** The case in which the sub-steps of an `if:` are followed, and the boxes whose readings decide it. */
 export function branchOf(use: Use, step: Step, context: Context): Branch {
   const {id, places} = use.target;
   const asked = new Set(places.map(({name}) => name));

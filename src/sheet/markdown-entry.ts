@@ -5,6 +5,7 @@ import type {Blanks, Entry} from './model.js';
 import {valueText} from './value.js';
 import type {Words} from './words.js';
 
+/** A box to tick: CommonMark has none. */
 export const BOX = '☐';
 /** A line to write on. Underscores would have to be escaped. */
 export const BLANK = '………';
@@ -56,6 +57,7 @@ function blankLines(blanks: Blanks, words: Words): string[] {
   }
 }
 
-function boxes(labels: readonly string[]): string {
+/** Each with its name behind it. */
+export function boxes(labels: readonly string[]): string {
   return labels.map((label) => `${BOX} ${label}`.trim()).join('  ');
 }

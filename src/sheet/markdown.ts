@@ -12,28 +12,36 @@ import {
 } from '../print/markdown.js';
 import {ifNotOf} from './condition.js';
 import {drawingText, placeItems} from './drawing-text.js';
-import {BLANK, BOX, entryLines} from './markdown-entry.js';
-import type {Before, Notice, Row, Sheet, SheetBlock, Waiver} from './model.js';
-import type {Words} from './words.js';
+import {figureText, openingsOf} from './layout.js';
+import {BLANK, BOX, boxes, entryLines} from './markdown-entry.js';
+import type {Before, Hold, Notice, PartLine, Row, Sheet, SheetBlock, SheetSection, Waiver} from './model.js';
+import {valueText} from './value.js';
+import {fill, type Words} from './words.js';
 
 /** CommonMark; boxes and blanks are characters, for it has none of its own. */
 export function sheetMarkdown(sheet: Sheet): string {
   const {words} = sheet;
+  const opening = openingsOf(sheet);
+  const sections = sheet.sections.map((section) => sectionNodes(section, words));
   return markdownOf([
     heading(1, sheet.head.title),
     headList(sheet),
     paragraph(words.standing),
     paragraph(words.protect),
+    ...sections.slice(0, opening).flat(),
     ...beforeNodes(sheet.before, words),
-    ...sheet.sections.flatMap(({title, level, content}) => [
-      ...(title === '' ? [] : [heading(level, title)]),
-      ...content.flatMap((block) => blockNodes(block, words)),
-    ]),
+    ...sections.slice(opening).flat(),
     ...waiverNodes(sheet.waivers, words),
     heading(2, words.closing),
     paragraph(words.closingText),
     bullets([listLine(`${BOX} ${words.closingBox}`), signature(words.builtBy), signature(words.checkedBy)]),
   ]);
+}
+
+/** Steps before the first heading have none: Markdown needs no name for them. */
+function sectionNodes({title, level, content}: SheetSection, words: Words): RootContent[] {
+  const nodes = content.flatMap((block) => blockNodes(block, words));
+  return title === '' ? nodes : [heading(level, title), ...nodes];
 }
 
 function headList({head, words}: Sheet): List {
@@ -56,25 +64,33 @@ function headList({head, words}: Sheet): List {
 
 function beforeNodes(before: Before, words: Words): RootContent[] {
   const at = (steps: readonly string[]) => `(${words.neededAt}: ${steps.join(', ')})`;
-  const tools = before.tools.map(({names, due, steps}) => {
-    const calibrated = due === undefined ? '' : `, ${words.calibrationDue} ${due}`;
-    return `${names.join(words.or)}${calibrated} ${at(steps)}`;
-  });
-  const consumables = before.consumables.map(({names, hazards, cure, steps}) => {
-    const warns = hazards.length === 0 ? '' : `, ${words.hazards}: ${hazards.join(words.and)}`;
-    const cures = cure === undefined ? '' : `, ${words.cureTime} ${cure.text}`;
-    return `${names.join(words.or)}${warns}${cures} ${at(steps)}`;
-  });
-  const parts = before.parts.map(({name, quantity, steps}) => `${quantity} × ${name} ${at(steps)}`);
-  const fresh = before.newParts.map(({name, quantity, steps}) => `${quantity} × ${name} ${at(steps)}`);
+  const named = (names: readonly string[]) => names.join(words.or);
+  const warns = (hazards: readonly string[]) =>
+    hazards.length === 0 ? undefined : `${words.hazards}: ${hazards.join(words.and)}`;
+  const tools = before.tools.map(({names, range, serial, due, steps}) =>
+    together(named(names), at(steps), [
+      range && valueText(range),
+      serial && fill(words.serial, {serial}),
+      due && `${words.calibrationDue} ${due}`,
+    ]),
+  );
+  const consumables = before.consumables.map(({names, hazards, cure, steps}) =>
+    together(named(names), at(steps), [warns(hazards), cure && `${words.cureTime} ${valueText(cure)}`]),
+  );
+  const partLine = ({name, quantity, hazards, steps}: PartLine) =>
+    together(`${quantity} × ${name}`, at(steps), [warns(hazards)]);
   return [
     heading(2, words.before),
     ...checklist(words.tools, tools),
     ...checklist(words.consumables, consumables),
-    ...checklist(words.parts, parts),
-    ...checklist(words.newParts, fresh),
+    ...checklist(words.parts, before.parts.map(partLine)),
+    ...checklist(words.newParts, before.newParts.map(partLine)),
     ...placeNodes(before.places, words),
   ];
+}
+
+function together(name: string, at: string, details: readonly (string | undefined)[]): string {
+  return `${[name, ...details.filter((one) => one !== undefined)].join(', ')} ${at}`;
 }
 
 function placeNodes(places: Before['places'], words: Words): RootContent[] {
@@ -99,7 +115,7 @@ function blockNodes(block: SheetBlock, words: Words): BlockContent[] {
     case 'notice':
       return [noticeNode(block.notice, words)];
     case 'figure':
-      return [paragraph(`${words.picture}: ${block.figure.caption ?? block.figure.alt}`)];
+      return [paragraph(`${words.picture}: ${figureText(block.figure)}`)];
     case 'list':
       return [bullets(block.items.map(({prose}) => listLine(prose)))];
     case 'typed':
@@ -112,9 +128,7 @@ function rowNodes(row: Row, words: Words): BlockContent[] {
   const number = [text(`${BOX} `), strong(row.number), text(' ')];
   const below: ListItem[] = [
     ...entryLines(row.entries, words).map(listLine),
-    ...row.holds.map(({name, by}) =>
-      listLine(`${words.hold}: ${name} (${by ?? words.witnessedBy}) ${BLANK}`),
-    ),
+    ...row.holds.flatMap((hold) => holdLines(hold, words).map(listLine)),
   ];
   const sub = row.rows.map((one) => listItem(rowNodes(one, words)));
   return [
@@ -124,6 +138,13 @@ function rowNodes(row: Row, words: Words): BlockContent[] {
     ...(below.length === 0 ? [] : [bullets(below)]),
     ...(row.onlyIf === undefined ? [] : [paragraph(`${row.onlyIf}: ${ifNotOf(row, words)}`)]),
     ...(sub.length === 0 ? [] : [bullets(sub)]),
+  ];
+}
+
+function holdLines({name, by, asked}: Hold, words: Words): string[] {
+  return [
+    ...(asked.length === 0 ? [] : [`${words.holdAsks}: ${boxes(asked)}`]),
+    `${words.hold}: ${name} (${by ?? words.witnessedBy}) ${BLANK}`,
   ];
 }
 

@@ -76,6 +76,7 @@ export interface ToolLine {
   readonly steps: readonly string[];
 }
 
+/** Something used up: the names of which any one will do, and what it does to who handles it. */
 export interface ConsumableLine {
   readonly names: readonly string[];
   readonly hazards: readonly string[];
@@ -83,6 +84,7 @@ export interface ConsumableLine {
   readonly steps: readonly string[];
 }
 
+/** A part or fastener to fit; `quantity` is for the places that these steps fit. */
 export interface PartLine {
   readonly name: string;
   readonly quantity: number;
@@ -96,6 +98,7 @@ export interface Value {
   readonly also?: string;
 }
 
+/** What stands below one heading of the procedure. */
 export interface SheetSection {
   /** Empty for what stands before the first heading. */
   readonly title: string;
@@ -148,6 +151,7 @@ export interface Notice {
   readonly hazards: readonly string[];
 }
 
+/** A picture: `url` is where the author found it, or the picture itself where it lies in the sheet. */
 export interface Figure {
   readonly url: string;
   readonly alt: string;
@@ -167,11 +171,13 @@ export interface Entry {
   readonly drawing?: Drawing;
 }
 
+/** A value beside a step, with what it is called and what must be said of it. */
 export interface Fact extends Value {
   readonly label: string;
   readonly note?: string;
 }
 
+/** What the hand fills in beside a step. Every box, line and blank has a key (`keys.ts`), in the same order. */
 export type Blanks =
   /** One small box a place. */
   | {readonly type: 'ticks'; readonly labels: readonly string[]; readonly keys: readonly string[]}
@@ -200,6 +206,8 @@ export interface ReadingBlanks {
   /** The limits as numbers in `unit`; an end that is open, or not known, is left out. */
   readonly least?: number;
   readonly most?: number;
+  /** As in the box of a reading. */
+  readonly figures?: number;
   /** How far the gauge may be out, plus or minus, in `unit`. */
   readonly doubt?: number;
   /** It can be no less than nought. */
@@ -260,13 +268,15 @@ export interface Hold {
   readonly name: string;
   /** The role that signs. */
   readonly by?: string;
-  /** What that person looks at, and the keys of their boxes. */
+  /** What that person looks at by name, the same with its value ("sump plug: 40 lbf·ft"), and the keys of their boxes. */
   readonly asks: readonly string[];
+  readonly asked: readonly string[];
   readonly askKeys: readonly string[];
   /** Numbers of the steps whose work is looked at: whoever signs did none of it. */
   readonly steps: readonly string[];
 }
 
+/** A finding that is let stand, for a reason that somebody answers for. */
 export interface Waiver {
   readonly step: string;
   readonly finding: string;

@@ -6,6 +6,7 @@ import {BLANK, fitted, footOf, type Running} from '../print/running.js';
 import type {Paper} from '../spec/model.js';
 import {fill, type Words} from './words.js';
 
+/** A browser prints what CSS says of a page and nothing else, so head and foot are cut to their room here. */
 export function pageStyle(running: Running, paper: Paper, words: Words): string {
   const {left, right} = fitted(running);
   const {engineNumber = BLANK, job} = footOf(running, words);

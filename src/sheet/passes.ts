@@ -10,6 +10,7 @@ import {fill} from './words.js';
 
 export type Pass = TighteningBlanks['passes'][number];
 
+/** Never empty: where neither torque nor angle is known there is one box for having done it. */
 export function passesOf(use: Use, context: Context): Pass[] {
   const {words} = context;
   const amounts = onlyTurns(use, context) ? [] : torquesOf(use, context);

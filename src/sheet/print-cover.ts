@@ -5,6 +5,7 @@ import {frameOf} from './print.js';
 import {coverTitles} from './title-block.js';
 import {valueText} from './value.js';
 
+/** Dated by the latest of its procedures, for a cover has no date of its own and the clock must not come in. */
 export function coverPrint(cover: Cover): Print {
   const {words} = cover;
   const last = cover.procedures.map(({date}) => date).filter((date) => documentDate(date) !== null);

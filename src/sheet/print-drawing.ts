@@ -14,6 +14,7 @@ export interface PrintDrawing {
   readonly says: readonly string[];
 }
 
+/** The very drawing of the HTML, so that both say the same. */
 export function printDrawing(drawing: Drawing, words: Words): PrintDrawing {
   const node = drawingNode(drawing, words);
   const {width} = node.properties;

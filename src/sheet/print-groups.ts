@@ -1,5 +1,4 @@
 /** The steps of a table as groups of rows for the Typst template, each to be kept on one page. */
-
 import {ifNotOf} from './condition.js';
 import {arranged, isNumbered, laterRounds, readsInColumns, secondSigner} from './layout.js';
 import type {Blanks, Entry, Row} from './model.js';
@@ -8,6 +7,7 @@ import {linesOf} from './print-height.js';
 import {type PathOf, type PrintNode, printBlock, printNotice, printProse} from './print-prose.js';
 import type {Words} from './words.js';
 
+/** The rows of one step. Typst parts what it likes, so what belongs together is said to. */
 export interface PrintGroup {
   readonly number: string;
   readonly prose: readonly PrintNode[];
@@ -110,7 +110,7 @@ function groupOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): Me
     more: row.more.map((block) => printBlock(block, pathOf)),
     beside: beside.map((entry) => printEntry(entry, words)),
     wide: wide.map((entry) => printEntry(entry, words)),
-    holds: row.holds.map((hold) => ({name: hold.name, asks: hold.asks, second: secondSigner(hold, words)})),
+    holds: row.holds.map((hold) => ({name: hold.name, asks: hold.asked, second: secondSigner(hold, words)})),
     long: lines > WORTH_MEASURING,
     lines,
     opens: row.rows.length > 0,

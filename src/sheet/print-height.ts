@@ -1,13 +1,14 @@
 /** How many lines a step may take on paper, rather too many than too few: it says which are worth measuring. */
 import type {Blanks, Entry, Row, SheetBlock} from './model.js';
 
+/** An estimate: measuring every step would take longer than setting all of them. */
 export function linesOf({prose, notices, entries, more, holds}: Row): number {
   return (
     charactersOf(prose) / NARROW +
     sumOf(notices, (notice) => 3 + charactersOf(notice) / WIDE) +
     sumOf(entries, entryLines) +
     sumOf(more, blockLines) +
-    sumOf(holds, (hold) => 9 + hold.asks.length + charactersOf(hold) / WIDE)
+    sumOf(holds, (hold) => 9 + hold.asked.length + charactersOf(hold) / WIDE)
   );
 }
 

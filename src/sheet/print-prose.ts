@@ -1,7 +1,8 @@
 /** Prose and the blocks between steps as data of the Typst template, values marked that no line break may part. */
 import type {PhrasingContent} from 'mdast';
+import {figureText} from './layout.js';
 import type {Figure, Notice, Prose, SheetBlock} from './model.js';
-import {wholeParts} from './whole.js';
+import {wholeParts} from './whole-values.js';
 
 /** The name under which a template finds a picture, by the address in the model. */
 export type PathOf = (url: string) => string | undefined;
@@ -12,6 +13,7 @@ export type PrintNode =
   | {readonly type: 'strong' | 'emphasis' | 'delete'; readonly children: readonly PrintNode[]}
   | {readonly type: 'link'; readonly url: string; readonly children: readonly PrintNode[]};
 
+/** Every kind of node that the model allows, and nothing of any other. */
 export function printProse(prose: Prose): PrintNode[] {
   return prose.flatMap(printNode);
 }
@@ -59,14 +61,17 @@ export function printBlock(block: SheetBlock, pathOf: PathOf) {
 /** More characters than this may fill a page. */
 const TALL = 1500;
 
+/** `tall` lets a caution that fills a page be parted, which no other may be. */
 export function printNotice({signal, prose, hazards}: Notice) {
   const nodes = printProse(prose);
   return {signal, hazards, prose: nodes, tall: JSON.stringify(nodes).length > TALL};
 }
 
-function printFigure({url, alt, caption}: Figure, pathOf: PathOf) {
-  const says = caption ?? alt;
+function printFigure(figure: Figure, pathOf: PathOf) {
+  const {url, alt, caption} = figure;
   const path = pathOf(url);
   // PDF/UA asks for words in place of every picture.
-  return path === undefined ? {says: says === '' ? url : says} : {path, alt: alt || caption || path, says};
+  return path === undefined
+    ? {says: figureText(figure)}
+    : {path, alt: alt || caption || path, says: caption ?? alt};
 }

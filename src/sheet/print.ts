@@ -6,7 +6,7 @@ import {documentDate, type Print, paperName} from '../print/document.js';
 import {fitted, footOf} from '../print/running.js';
 import type {Paper} from '../spec/model.js';
 import {placeItems} from './drawing-text.js';
-import {isOpening, laidOut, sectionEndText} from './layout.js';
+import {laidOut, openingsOf, sectionEndText} from './layout.js';
 import type {Sheet, SheetSection} from './model.js';
 import {printDrawing} from './print-drawing.js';
 import {printRuns} from './print-groups.js';
@@ -18,7 +18,7 @@ import type {Words} from './words.js';
 /** `pathOf` says under which name the template finds a picture; nothing where it can't be shown. */
 export function sheetPrint(sheet: Sheet, pathOf: PathOf): Print {
   const {words} = sheet;
-  const opening = sheet.sections.findIndex(isOpening) === 0 ? 1 : 0;
+  const opening = openingsOf(sheet);
   const sections = sheet.sections.map((section) => printSection(section, words, pathOf));
   return {
     template: 'sheet',

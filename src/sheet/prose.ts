@@ -4,7 +4,7 @@ import {type Schema, sanitize} from 'hast-util-sanitize';
 import {toHast} from 'mdast-util-to-hast';
 import {whole} from './html-parts.js';
 import type {Prose} from './model.js';
-import {wholeParts} from './whole.js';
+import {wholeParts} from './whole-values.js';
 
 const SCHEMA: Schema = {
   tagNames: ['a', 'br', 'code', 'del', 'em', 'strong'],

@@ -2,6 +2,7 @@
 import type {PhrasingContent} from 'mdast';
 import type {Block, Caution, Picture, Procedure, Step, Tag} from '../procedure/model.js';
 import {clauseOf, tagsOf} from '../procedure/values.js';
+import {askedOf} from './asked.js';
 import {conditionOf} from './condition.js';
 import {type Context, nameOf, spaced, subjectOf, type Use, usesOf} from './context.js';
 import {entriesOf} from './entry.js';
@@ -170,6 +171,7 @@ function holdOf(use: Use, {step, key}: {readonly step: Step; readonly key: strin
     name: subjectOf(use, context),
     ...(by === undefined ? {} : {by}),
     asks: asks.map((id) => nameOf(id, context)),
+    asked: asks.map((id) => askedOf(id, context)),
     askKeys: askKeys(key, asks),
     steps: stepsLookedAt(asks, step, context),
   };

@@ -36,12 +36,10 @@ ul.plain .d2 { margin-left: 10mm; }
 h1 { font-size: 23pt; letter-spacing: -0.01em; }
 h1.long { font-size: 16pt; }
 .stripe { position: absolute; left: 6.5mm; top: -2.6mm; width: 3.2mm; height: 17mm; background: var(--mark); transform: skewX(-16deg); border-radius: 0.6mm; }
-.cells { display: grid; grid-template-columns: repeat(12, 1fr); margin: 0; border-top: 1.2pt solid var(--ink); }
+.cells { display: grid; grid-template-columns: repeat(12, 1fr); margin: 0; border-top: 1.2pt solid var(--ink); overflow: hidden; }
 .cells > div { grid-column: span 3; padding: 1.2mm 2.5mm 1.5mm; border-left: 0.5pt solid var(--rule); border-bottom: 0.5pt solid var(--rule); margin: 0 0 -0.5pt -0.5pt; min-height: 13mm; }
-.cells > .w2 { grid-column: span 2; }
 .cells > .w4 { grid-column: span 4; }
 .cells > .w6 { grid-column: span 6; }
-.cells { overflow: hidden; }
 .cells dt { font-size: 10pt; }
 .cells dd { margin: 0; font-weight: 700; }
 .cells dd.print { font-family: var(--mono); letter-spacing: 0.04em; }
@@ -151,9 +149,8 @@ thead { display: table-header-group; break-inside: avoid; }
 .drawn { display: flex; gap: 4mm 6mm; align-items: center; flex-wrap: wrap; margin: 1.5mm 0; break-inside: avoid; }
 .drawn svg { flex: none; max-width: 100%; }
 .drawn ul { padding: 0; margin: 0; list-style: none; }
-.order-list { display: flex; flex-wrap: wrap; gap: 0.3mm 4mm; margin: 0 0 1.5mm; padding: 0; list-style: none; }
+.order-list { columns: 2; column-gap: 4mm; flex: 1; margin: 0; padding: 0; list-style: none; font-size: 10.5pt; }
 .order-list b { display: inline-block; min-width: 5.5mm; }
-.order-list { display: block; columns: 2; column-gap: 4mm; flex: 1; margin: 0; font-size: 10.5pt; }
 .tighten figure .order-list li { padding-left: 6mm; text-indent: -6mm; break-inside: avoid; }
 .tighten figure .order-list b { text-indent: 0; min-width: 6mm; }
 .passes { width: 100%; border-top: 0.5pt solid var(--rule); }
@@ -192,7 +189,7 @@ svg text { font-family: var(--sans); }
 .hold .hold-title { margin: 0 0 1.2mm; font-size: 13pt; font-weight: 700; }
 .hold .hold-title .word { background: var(--ink); color: #fff; padding: 0.4mm 2.2mm; margin-right: 2mm; text-transform: uppercase; letter-spacing: 0.05em; }
 .hold p { margin: 0 0 1.2mm; }
-.hold .ticks { margin-bottom: 2mm; }
+.hold .ticks { display: grid; grid-template-columns: repeat(auto-fit, minmax(65mm, 1fr)); margin-bottom: 2mm; }
 .signs { display: grid; grid-template-columns: 1fr 1fr; gap: 3mm 6mm; margin: 0; }
 .signs > div { display: flex; flex-direction: column; justify-content: flex-end; }
 .signs dt { font-size: 10pt; }
@@ -222,7 +219,7 @@ svg text { font-family: var(--sans); }
 }
 @media screen and (max-width: 640px) {
   body { padding: 3mm; }
-  .cells > div, .cells > .w2, .cells > .w4, .cells > .w6 { grid-column: span 6; min-height: 0; }
+  .cells > div, .cells > .w4, .cells > .w6 { grid-column: span 6; min-height: 0; }
   .block-top { padding: 3mm 3mm 3mm 12mm; gap: 2mm; flex-wrap: wrap; }
   .block-top > div { flex: 1 1 100%; }
   .block .kind { text-align: left; }

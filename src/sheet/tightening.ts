@@ -3,9 +3,9 @@ import type {Step} from '../procedure/model.js';
 import type {Fastener} from '../spec/model.js';
 import {type Context, placesOfUse, spaced, type Use} from './context.js';
 import {drawingOf} from './drawing.js';
+import {orderOf} from './fastener-order.js';
 import {passKeys, placeKeys} from './keys.js';
 import type {Blanks} from './model.js';
-import {orderOf} from './order.js';
 import {passesOf} from './passes.js';
 import {fill} from './words.js';
 

@@ -17,13 +17,14 @@ export interface TitleCell {
   /** Empty for a cell to write in. */
   readonly text: string;
   /** Twelfths of the block's width; 3 where left out. */
-  readonly width?: 2 | 4 | 6;
+  readonly width?: 4 | 6;
   /** Digits to be compared one by one. */
   readonly digits?: boolean;
   /** What a tablet writes there, where it is a cell to write in. */
   readonly write?: 'engineNumber';
 }
 
+/** What a page says of the whole that it belongs to. */
 export interface Titles {
   /** The name of the document, which a window or a list of files shows. */
   readonly document: string;
@@ -86,6 +87,7 @@ export function listsTitles(all: readonly [BookLists, ...BookLists[]]): Omit<Tit
   };
 }
 
+/** That of one book among those of the page. */
 export function listsBlock(lists: BookLists): TitleBlock {
   const {words} = lists;
   return {shop: lists.shop, kind: words.lists, title: lists.engine, cells: numberCells(lists, words)};

@@ -2,12 +2,12 @@
 import {lockKindOf} from '../build/locks.js';
 import {locksOf} from '../spec/locks.js';
 import type {Fastener} from '../spec/model.js';
-import {readThread} from '../trade/thread.js';
+import {isLeftHand} from '../trade/thread.js';
 import {statedNames} from './clauses.js';
 import type {Context, Use} from './context.js';
 import {drawingOf} from './drawing.js';
+import {orderOf} from './fastener-order.js';
 import type {Drawing} from './model.js';
-import {orderOf} from './order.js';
 
 /** For a `lock` with safety wire, the runs among the fasteners that it names; nothing without layout and runs. */
 export function wireDrawing(use: Use, context: Context): Drawing | undefined {
@@ -23,16 +23,16 @@ export function wireDrawing(use: Use, context: Context): Drawing | undefined {
   if (drawing === undefined || runs.length === 0) return undefined;
   const indexes = new Map(item.layout.map(({id}, at) => [id, at]));
   const wires = runs.map((run) => run.flatMap((id) => indexes.get(id) ?? []));
-  return {...drawing, kind: 'wire', wires, ...(isLeftHanded(item) ? {leftHanded: true} : {})};
+  return {
+    ...drawing,
+    kind: 'wire',
+    wires,
+    ...(item.thread && isLeftHand(item.thread.value) ? {leftHanded: true} : {}),
+  };
 }
 
 function isWired({tag}: Use, fastener: Fastener, {spec}: Context): boolean {
   const stated = statedNames(tag, 'with').map(({id}) => id);
   const locks = stated.length > 0 ? stated : locksOf(fastener);
   return locks.some((word) => lockKindOf(spec, word) === 'safety-wire');
-}
-
-function isLeftHanded({thread}: Fastener): boolean {
-  const read = thread === undefined ? undefined : readThread(thread.value);
-  return read?.ok === true && read.thread.leftHand;
 }

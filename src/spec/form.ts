@@ -2,7 +2,6 @@
  * Holds a YAML tree against the shape of its file, and says of every misfit where it stands, what is due there
  * and what was likely meant.
  */
-
 import type * as z from 'zod';
 import {addAll} from '../text/add-all.js';
 import {alternatives} from '../text/alternatives.js';
@@ -12,6 +11,7 @@ import type {Problem} from '../text/problem.js';
 import type {Source, Where} from '../text/source.js';
 import {keysAt} from './shapes/keys.js';
 import {isScalar, type Node, plainValue} from './tree.js';
+import {colonMissing} from './yaml-faults.js';
 
 type Issue = z.core.$ZodIssue;
 type Path = readonly PropertyKey[];
@@ -152,6 +152,10 @@ function unknownKey(context: Context, path: Path, key: string): Problem {
   const near = nearest(key, known);
   const isThere = near !== undefined && placeAt(context.tree, [...path, near]).value !== undefined;
   const where = placeAt(context.tree, [...path, key]).key ?? valueWhere(context, path);
+  // In brackets a key without its colon goes on to the next comma: `{on: block, assembly clean}`.
+  const [word = ''] = key.split(' ');
+  const forgotten = word !== key && known.includes(word) ? colonMissing(key) : undefined;
+  if (forgotten !== undefined) return problem([...path, key], {where, ...forgotten});
   const says =
     path.length === 0 ? `${key} is not a key of this file` : `${titleOf(path)} takes no key ${key}`;
   const meant = isThere ? `${near} stands here already: take one out` : `did you mean ${near}?`;

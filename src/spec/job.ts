@@ -1,6 +1,9 @@
 /** One engine on the stand, read from jobs/NUMBER.yaml against the specification of its engine. */
+
 import type {Amount} from '../quantity/model.js';
 import {readAmount} from '../quantity/parse.js';
+import {alternatives} from '../text/alternatives.js';
+import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Source, Where} from '../text/source.js';
 import {defined} from './defined.js';
@@ -81,7 +84,10 @@ function checkEngine({spec, problems}: JobReader, where: Where | undefined, id: 
     name: 'unknown-item',
     where,
     says: `this job is for ${id}, and the book beside it is for ${spec.engine.id}`,
-    hint: 'put the job into the folder of its own engine',
+    hint:
+      nearName(id, [spec.engine.id], problems.length) === undefined
+        ? 'put the job into the folder of its own engine'
+        : `did you mean ${spec.engine.id}?`,
   });
 }
 
@@ -105,17 +111,29 @@ function byItem<T>(
 function isItem({spec, problems}: JobReader, {key, keyWhere}: Entry, kinds: readonly ItemKind[]): boolean {
   const item = spec.items.get(key);
   if (item !== undefined && kinds.includes(item.kind)) return true;
-  const due = kinds.map((kind) => KIND_SAYS[kind]).join(' or ');
+  const due = alternatives(kinds.map((kind) => KIND_SAYS[kind]));
   const fitting = [...spec.items.values()].filter(({kind}) => kinds.includes(kind)).map(({id}) => id);
   const near = nearName(key, fitting, problems.length);
   problems.push({
     name: item === undefined ? 'unknown-item' : 'wrong-kind',
     where: keyWhere,
     says: item === undefined ? `${key} is not in the specification` : `${key} is not ${due}`,
-    hint: near === undefined ? `name ${due} of engine.yaml` : `did you mean ${near}?`,
+    hint:
+      near === undefined
+        ? `name ${due} of engine.yaml${someOf(fitting, problems.length)}`
+        : `did you mean ${near}?`,
     item: key,
   });
   return false;
+}
+
+/** Few names are told, and for the first slips; of many a person looks in the file. */
+const MOST_TOLD = 6;
+
+function someOf(names: readonly string[], before: number): string {
+  return names.length === 0 || names.length > MOST_TOLD || before > MOST_TOLD
+    ? ''
+    : `: ${alternatives(names)}`;
 }
 
 function undersizeOf({problems}: JobReader, {key, value}: Entry): Amount | 'standard' | undefined {
@@ -125,7 +143,9 @@ function undersizeOf({problems}: JobReader, {key, value}: Entry): Amount | 'stan
   }
   const reading = readAmount(said, 'length');
   if (reading.ok) return reading.amount;
-  problems.push(amountProblem(value, reading.fault, key));
+  const problem = amountProblem(value, reading.fault, key);
+  const isWord = !/\d/.test(said) && nearest(said, ['standard']) !== undefined;
+  problems.push(isWord ? {...problem, hint: 'did you mean standard?'} : problem);
   return undefined;
 }
 

@@ -1,7 +1,7 @@
 /** The shapes of the files as JSON Schemas, so that any editor completes and checks the YAML. */
-import * as z from 'zod';
 import {engineFile, shopFile} from './shapes/files.js';
 import {jobFile} from './shapes/job.js';
+import {jsonSchema} from './shapes/json-schema.js';
 import {knownFile} from './shapes/known.js';
 
 /** By file name in `schemas/`; each a JSON Schema of the 2020-12 draft. */
@@ -12,9 +12,4 @@ export function jsonSchemas(): Readonly<Record<string, object>> {
     'known.schema.json': jsonSchema(knownFile, 'list of known findings of a witness-mark shop'),
     'shop.schema.json': jsonSchema(shopFile, 'shop.yaml of a witness-mark book'),
   };
-}
-
-function jsonSchema(shape: z.ZodType, title: string): object {
-  const {$schema, ...rest} = z.toJSONSchema(shape, {target: 'draft-2020-12', io: 'input'});
-  return {$schema, title, ...rest};
 }

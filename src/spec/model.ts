@@ -62,7 +62,10 @@ export interface Part extends ItemBase {
   readonly kind: 'part';
   /** Surfaces and joints that can no longer be reached once the part is in. */
   readonly closes: readonly Located<string>[];
-  /** What must come before it: parts in, fits measured, checks made, hold points witnessed, marks recorded. */
+  /**
+   * What must come before it: parts in, joints sealed and cured, fasteners tight and locked, fits measured, checks made,
+   * hold points witnessed, marks recorded, systems filled.
+   */
   readonly after: readonly Located<string>[];
   /** It is there from the start (a block on the stand): never installed, never missed. */
   readonly given: boolean;
@@ -141,8 +144,8 @@ export interface Fastener extends ItemBase {
   readonly count: number;
   readonly holds: readonly Located<string>[];
   /**
-   * What must come before every tightening of it: parts in (a locking pin too), fasteners at their torque. Running it
-   * down snug may come first, unless snug is all that it is asked to be.
+   * What must come before every tightening of it: parts in (a locking pin too), fasteners at their torque, joints sealed
+   * and cured. Running it down snug may come first, unless snug is all that it is asked to be.
    */
   readonly after: readonly Located<string>[];
   /** Thread and grade as the shop writes them, read by `src/trade`. */
@@ -187,6 +190,8 @@ export interface Fit extends ItemBase {
   readonly taperOf: readonly Located<string>[];
   /** Fits of which it is the out-of-round: of sizes read across at one place, the largest less the smallest. */
   readonly outOfRoundOf: readonly Located<string>[];
+  /** Fasteners and parts after whose moving the reading counts no longer: see `src/build/disturbed.ts`. */
+  readonly disturbedBy: readonly Located<string>[];
   /** The procedures must say what to do when a reading is out of its limits. */
   readonly rework: boolean;
   /** When it is measured: parts in, fasteners at their final torque. Undefined: the specification is silent. */
@@ -210,6 +215,10 @@ export interface Check extends ItemBase {
   readonly limits?: Specified<Amount>;
   /** What is expected where it is not a number: "turns freely by hand". */
   readonly expect?: string;
+  /** What must come before it is made, whenever it is: as of a part. */
+  readonly after: readonly Located<string>[];
+  /** Fasteners and parts after whose moving the reading counts no longer: see `src/build/disturbed.ts`. */
+  readonly disturbedBy: readonly Located<string>[];
   /** The procedures must say what to do when it fails. */
   readonly rework: boolean;
   readonly using: readonly Located<string>[];
@@ -227,8 +236,10 @@ export interface HoldPoint extends ItemBase {
 export interface System extends ItemBase {
   readonly kind: 'system';
   readonly joints: readonly Located<string>[];
-  /** Parts that close it. */
+  /** Parts that close it, and fasteners that do (a drain plug). */
   readonly closedBy: readonly Located<string>[];
+  /** What must come before every filling: as of a part. */
+  readonly after: readonly Located<string>[];
   readonly with: readonly Located<string>[];
   readonly amount?: Specified<Amount>;
   readonly hazards: readonly Located<string>[];

@@ -29,7 +29,7 @@ export function fastener(reader: ItemReader): Fastener {
     ...base(reader),
     count: whole(reader, 'count'),
     holds: references(reader, 'holds', ['part']),
-    after: references(reader, 'after', ['part', 'fastener']),
+    after: references(reader, 'after', ['part', 'fastener', 'joint']),
     ...defined({
       thread: specified(reader, 'thread', textOf),
       grade: specified(reader, 'grade', textOf),

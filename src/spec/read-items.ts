@@ -20,7 +20,7 @@ import {base, namesOr} from './read-base.js';
 import {fastener} from './read-fastener.js';
 import {substitutes} from './read-substitutes.js';
 import {surface} from './read-surface.js';
-import {ENGINE_KINDS} from './sections.js';
+import {ENGINE_KINDS, FIRSTS} from './sections.js';
 import {type Node, textOf} from './tree.js';
 
 /** The item that a reader's fields make. */
@@ -33,7 +33,7 @@ const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
     kind: 'part',
     ...base(reader),
     closes: references(reader, 'closes', ['surface', 'joint']),
-    after: references(reader, 'after', ['part', 'fit', 'check', 'hold-point', 'mark', 'fastener']),
+    after: references(reader, 'after', FIRSTS),
     given: flag(reader, 'given'),
     temporary: flag(reader, 'temporary'),
     singleUse: flag(reader, 'single-use'),
@@ -70,6 +70,7 @@ const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
     by: choice(reader, 'by', ['strip', 'gauge']) ?? 'gauge',
     taperOf: references(reader, 'taper-of', ['fit']),
     outOfRoundOf: references(reader, 'out-of-round-of', ['fit']),
+    disturbedBy: references(reader, 'disturbed-by', ['fastener', 'part']),
     rework: flag(reader, 'rework'),
     using: references(reader, 'using', ['tool', 'consumable']),
   }),
@@ -85,6 +86,8 @@ const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
       limits: specified(reader, 'limits', amount(reader)),
       expect: text(reader, 'expect'),
     }),
+    after: references(reader, 'after', FIRSTS),
+    disturbedBy: references(reader, 'disturbed-by', ['fastener', 'part']),
     rework: flag(reader, 'rework'),
     using: references(reader, 'using', ['tool', 'consumable']),
     hazards: words(reader, 'hazards'),
@@ -99,7 +102,8 @@ const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
     kind: 'system',
     ...base(reader),
     joints: references(reader, 'joints', ['joint']),
-    closedBy: references(reader, 'closed-by', ['part']),
+    closedBy: references(reader, 'closed-by', ['part', 'fastener']),
+    after: references(reader, 'after', FIRSTS),
     with: references(reader, 'with', ['consumable']),
     ...defined({amount: specified(reader, 'amount', amount(reader, 'volume'))}),
     hazards: words(reader, 'hazards'),

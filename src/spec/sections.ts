@@ -23,6 +23,18 @@ export const SHOP_SECTIONS = {
 /** Every kind of thing in an engine, and so whatever a hold point may ask for and a bar may speak of. */
 export const ENGINE_KINDS: readonly ItemKind[] = Object.values(ENGINE_SECTIONS);
 
+/** What `after:` of a part, a check or a system may name. */
+export const FIRSTS: readonly ItemKind[] = [
+  'part',
+  'joint',
+  'fastener',
+  'fit',
+  'mark',
+  'check',
+  'hold-point',
+  'system',
+];
+
 /** Kinds as a message says them: `a fit`, `an alteration`. */
 export const KIND_SAYS: Readonly<Record<ItemKind, string>> = {
   part: 'a part',

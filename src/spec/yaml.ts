@@ -14,11 +14,13 @@ import {
   type Scalar,
   type YAMLMap,
 } from 'yaml';
+import {addAll} from '../text/add-all.js';
 import type {Problem} from '../text/problem.js';
 import type {Source, Where} from '../text/source.js';
 import {FLOW_DEPTH, readFlows, readPlainLines} from './flow.js';
 import type {Entry, MapNode, Node, ScalarNode} from './tree.js';
-import {faultOf} from './yaml-faults.js';
+import {colonMissing, faultsOf, lineFrom} from './yaml-faults.js';
+import {type LeftOpen, Openings} from './yaml-open.js';
 
 /** What a text may be at most: UTF-16 units, and levels of maps and lists inside each other. */
 export interface YamlCaps {
@@ -26,6 +28,7 @@ export interface YamlCaps {
   readonly depth: number;
 }
 
+/** More than any book needs: a text that is larger or deeper is no book, or an attack. */
 export const BOOK_CAPS: YamlCaps = {size: 1024 * 1024, depth: 64};
 
 export interface YamlReading {
@@ -77,14 +80,13 @@ function readWhole(
   });
   const [document, ...more] = composer.compose(tokens.tokens, true, from.text.length);
   const problems: Problem[] = [];
-  for (const fault of [...(document?.errors ?? []), ...(document?.warnings ?? [])]) {
-    problems.push(faultOf(from, fault));
-  }
+  const faults = [...(document?.errors ?? []), ...(document?.warnings ?? [])];
+  addAll(problems, faultsOf(from, faults, tokens.open));
   for (const other of more.slice(0, 1)) problems.push(secondDocument(from, other.range[0]));
-  const broken = problems.length > 0;
   const contents = document?.contents;
-  const tree = contents ? nodeOf({file: from.file, text: from.text, values, problems}, contents) : undefined;
-  return {...(tree && {tree}), problems: problems.slice(0, FAULTS_SHOWN), broken};
+  const reader = {file: from.file, text: from.text, values, problems, broken: problems.length > 0};
+  const tree = contents ? nodeOf(reader, contents) : undefined;
+  return {...(tree && {tree}), problems: problems.slice(0, FAULTS_SHOWN), broken: reader.broken};
 }
 
 /** What the conversion of nodes needs to know, and where it leaves what it finds wrong. */
@@ -94,6 +96,7 @@ interface Reader {
   /** Values that were read already, by their offsets. */
   readonly values: Map<number, Node>;
   readonly problems: Problem[];
+  broken: boolean;
 }
 
 function unreadable(problem: Problem): YamlReading {
@@ -123,17 +126,22 @@ function secondDocument(from: Source, offset: number): Problem {
 }
 
 /** The parser keeps its own stack, which is the depth; only composing its tokens would recurse. */
-function tokensWithin(text: string, depth: number): {tokens: CST.Token[]; tooDeepAt?: number} {
+function tokensWithin(
+  text: string,
+  depth: number,
+): {tokens: CST.Token[]; open: LeftOpen; tooDeepAt?: number} {
   const parser = new Parser();
   const tokens: CST.Token[] = [];
+  const open = new Openings();
   for (const lexeme of new Lexer().lex(text)) {
+    open.see(lexeme, parser.offset);
     for (const token of parser.next(lexeme)) tokens.push(token);
     // The document and a scalar stand on the stack too, so that a stack this short needs no counting.
     if (parser.stack.length > depth && levelsOn(parser.stack) > depth)
-      return {tokens: [], tooDeepAt: parser.offset};
+      return {tokens: [], open, tooDeepAt: parser.offset};
   }
   for (const token of parser.end()) tokens.push(token);
-  return {tokens};
+  return {tokens, open};
 }
 
 const COLLECTIONS: ReadonlySet<CST.Token['type']> = new Set(['block-map', 'block-seq', 'flow-collection']);
@@ -174,6 +182,15 @@ function entryFrom(reader: Reader, keyNode: ParsedNode, valueNode: ParsedNode | 
   if (!isName(key) || key.text === '__proto__') {
     const says = 'this cannot be a key';
     reader.problems.push({name: 'spec-form', where: key.where, says, hint: 'write a plain word'});
+    return undefined;
+  }
+  // Without its colon a key goes on to the next: `block {given: true}` has the key `block {given`.
+  const forgotten = /^[\w-]+ +[[{]/.test(key.text)
+    ? colonMissing(lineFrom(reader.text, key.where.span.start))
+    : undefined;
+  if (forgotten !== undefined) {
+    reader.problems.push({name: 'spec-form', where: key.where, ...forgotten});
+    reader.broken = true;
     return undefined;
   }
   const end = key.where.span.end;

@@ -5,6 +5,7 @@ import type {TabletWords} from '../sheet/page-data.js';
 import {make} from './dom.js';
 import {LONGEST, LONGEST_INITIALS} from './shape.js';
 
+/** What stands in the way of everything else until it is answered. */
 export interface Question {
   readonly title: string;
   readonly text: string;

@@ -5,7 +5,7 @@ import type {TabletWords} from '../sheet/page-data.js';
 import {fill} from '../sheet/words.js';
 import type {Shown} from './controls.js';
 import {make} from './dom.js';
-import {type Progress, progressOf} from './due.js';
+import {type Progress, progressOf} from './progress.js';
 import type {Session} from './session.js';
 
 export interface Bar {
@@ -20,6 +20,7 @@ export interface Bar {
   alarm(text: string): void;
 }
 
+/** Puts the bar above the sheet. */
 export function makeBar(session: Session, shown: ReadonlyMap<string, Shown>, words: TabletWords): Bar {
   const button = (text: string) => make('button', {type: 'button'}, [text]);
   const buttons = {

@@ -11,6 +11,7 @@ export interface Held {
   readonly sheets: readonly SheetRecord[];
 }
 
+/** The record of this build as a file holds it: all of its sheets that the device has. */
 export function recordOf({engine, job}: Form, {engineNumber, sheets}: Held): BuildRecord {
   return {
     record: 1,
@@ -21,6 +22,7 @@ export function recordOf({engine, job}: Form, {engineNumber, sheets}: Held): Bui
   };
 }
 
+/** For people to look at too, if they must. */
 export function recordText(record: BuildRecord): string {
   return `${JSON.stringify(record, undefined, 2)}\n`;
 }

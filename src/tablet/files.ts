@@ -10,6 +10,7 @@ import type {Page} from './page-parts.js';
 /** Larger than any record, in millions of bytes. */
 const MOST = 20;
 
+/** A file of its own each time: what was given out before is somebody’s copy. */
 export function exportRecord({session, bar, words}: Page): void {
   const {file, text} = session.exported();
   const url = URL.createObjectURL(new Blob([text], {type: 'application/json'}));
@@ -19,6 +20,7 @@ export function exportRecord({session, bar, words}: Page): void {
   bar.say(fill(words.exported, {file}));
 }
 
+/** Puts the entries of a file together with those of the page, and says what became of them. */
 export async function importRecord({session, bar, words}: Page, repaint: () => void): Promise<void> {
   const file = bar.file.files?.[0];
   if (file === undefined) return;
@@ -32,6 +34,7 @@ export async function importRecord({session, bar, words}: Page, repaint: () => v
   bar.say(fill(done.apart ? words.importedApart : words.imported, {taken: done.taken, known: done.known}));
 }
 
+/** Asks first where anything is written down: it is gone from the device then. */
 export async function freshRecord({session, words}: Page, repaint: () => void): Promise<void> {
   const question = {title: words.freshTitle, text: fill(words.freshText, {count: session.length})};
   if (session.length > 0 && !(await askYes(question, words.delete, words))) return;

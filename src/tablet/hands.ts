@@ -13,6 +13,7 @@ export type Refusal =
   /** They took the reading that they would stand by. */
   | {readonly why: 'own-reading'};
 
+/** Why these initials may not stand in the box; undefined where they may. */
 export function refusal(form: Form, answers: Answers, box: Box, by: string): Refusal | undefined {
   if (box.kind === 'accept') return isBy(by, box.reading, answers) ? {why: 'own-reading'} : undefined;
   const signed = signedWith(form, box);
@@ -34,6 +35,7 @@ export interface Obstacle {
   readonly open: readonly string[];
 }
 
+/** Undefined where nothing is in the way. */
 export function obstacleTo(box: Box, {form, answers, due}: Standing): Obstacle | undefined {
   const out = outUnder(box, form, answers);
   const open =

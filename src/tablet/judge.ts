@@ -1,7 +1,7 @@
 /** A reading as it is typed: whether it can be written down, and what it says of its limits. */
 import type {ReadingBox} from '../build/form.js';
 import {clockText, clockTime} from '../readings/clock-time.js';
-import {numberIn, readingNumber} from '../readings/number.js';
+import {numberIn, readingNumber} from '../readings/reading-number.js';
 import {sideOf, verdictOf} from '../readings/verdict.js';
 
 /** What was typed, as it is written down: as the shop writes it, without its unit. */
@@ -10,6 +10,7 @@ export type Typed =
   /** `comma`: could be a decimal or groups of three digits; `number`: no number alone; `nought`: less than it can be. */
   | {readonly ok: false; readonly why: 'comma' | 'number' | 'nought'};
 
+/** A number in the unit of its box; the unit may stand behind it. Empty takes the reading back. */
 export function typedReading(text: string, box: Pick<ReadingBox, 'unit' | 'fromNought'>): Typed {
   const {unit} = box;
   const trimmed = text.trim();

@@ -2,6 +2,7 @@
 import type {Entry, SheetRecord} from '../readings/record.js';
 import {withEntry} from '../readings/seal.js';
 
+/** Both records as one, and what the other brought. */
 export interface Merged {
   readonly sheet: SheetRecord;
   /** How many entries of the other are new. */

@@ -42,6 +42,7 @@ export function stateOf({box, now, before, since}: Painted): string {
   return JSON.stringify([box.key, now?.index, since?.index, before.map(({said}) => said.index)]);
 }
 
+/** Touches only what says something else now: a control with the focus stays as it is. */
 export function paint(shown: Shown, painted: Painted, words: TabletWords): void {
   const {control, stamps} = shown;
   const {box, now, before} = painted;

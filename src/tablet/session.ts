@@ -27,6 +27,7 @@ export type Imported =
   | {readonly ok: true; readonly taken: number; readonly known: number; readonly apart: boolean}
   | ({readonly ok: false} & Unfit);
 
+/** Lives as long as the page. Every entry goes to the device before the page shows it, where the device keeps anything. */
 export class Session {
   readonly form: Form;
   readonly #storage: Storage | undefined;

@@ -5,7 +5,9 @@ import {dueOf} from '../readings/due.js';
 import type {Entry} from '../readings/record.js';
 import {standingOut} from '../readings/standing.js';
 import {type Answers, firstKey, isAnswered, roundOf, roundsBegun, unrolled} from '../readings/unrolled.js';
+import {grouped} from '../text/grouped.js';
 
+/** Everything that the page asks about a box, for one state of the record. */
 export interface Standing {
   readonly answers: Answers;
   /** With the boxes of every round. */
@@ -20,16 +22,14 @@ export interface Standing {
   readonly begun: (key: string) => number;
 }
 
+/** As though the entries had all been made just now. */
 export function standingAfter(entries: readonly Entry[], sheet: Form): Standing {
   const answers = answersOf(entries);
   const form = unrolled(sheet, answers);
-  const rounds = new Map<string, Box[]>();
-  for (const box of form.boxes) {
-    if (box.kind === 'accept') continue;
-    const list = rounds.get(firstKey(box));
-    if (list) list.push(box);
-    else rounds.set(firstKey(box), [box]);
-  }
+  const rounds = grouped(
+    form.boxes.filter(({kind}) => kind !== 'accept'),
+    firstKey,
+  );
   return {
     answers,
     form,

@@ -17,6 +17,7 @@ type Build = Pick<Form, 'engine' | 'fingerprint' | 'job'>;
 /** Nothing kept yet; a slot; or something that can't be read and is left alone. */
 export type Kept = {readonly state: 'none' | 'bad'} | {readonly state: 'kept'; readonly slot: Slot};
 
+/** A slot of another revision of the sheet has another key, and is never found here. */
 export function readSlot(storage: Storage, form: Build, procedure: string): Kept {
   const text = storage.getItem(slotKey(form, procedure));
   if (text === null) return {state: 'none'};
@@ -35,6 +36,7 @@ export function writeSlot(storage: Storage, form: Build, slot: Slot): boolean {
   }
 }
 
+/** Only this sheet’s: those of the other sheets of the build stay. */
 export function clearSlot(storage: Storage, form: Build, procedure: string): void {
   storage.removeItem(slotKey(form, procedure));
 }

@@ -10,6 +10,7 @@ import type {Storage} from './store.js';
 
 const WHO = 'witness-mark who';
 
+/** Lives as long as the page, and remembers who works for as long as the window is open. */
 export class Workers {
   readonly #session: Session;
   readonly #words: TabletWords;

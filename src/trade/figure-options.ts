@@ -1,5 +1,4 @@
 /** The kinds of option that a figure takes, each with the reader that turns its text into a value or says what is wrong. */
-
 import {usualUnits, withArticle} from '../quantity/faults.js';
 import type {Amount, Dimension, Quantity} from '../quantity/model.js';
 import {readAmount, readAmounts} from '../quantity/parse.js';

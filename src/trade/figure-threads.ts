@@ -1,5 +1,4 @@
 /** What the figures of fasteners have in common: the thread, what is on it, and the grade. */
-
 import {nearest} from '../text/nearest.js';
 import {type Option, type Read, text} from './figure-options.js';
 import type {ThreadCondition, TighteningMethod} from './nut-factors.js';

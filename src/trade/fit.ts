@@ -74,7 +74,7 @@ export function fitOfClasses(nominal: Quantity, text: string): Worked<Fit> {
 const FORMULA = 'least = hole low − shaft high, most = hole high − shaft low; below nought is interference';
 
 /** The fit as a shop says it: "clearance 0.010–0.059 mm", or the most of either way. */
-export function fitNamed({kind, least, most}: Fit): readonly Named[] {
+export function fitNamed({kind, least, most}: Fit): readonly (Named & {readonly value: Quantity | Amount})[] {
   if (kind === 'clearance') return [{name: 'clearance', value: {form: 'range', low: least, high: most}}];
   if (kind === 'interference')
     return [{name: 'interference', value: {form: 'range', low: opposite(most), high: opposite(least)}}];

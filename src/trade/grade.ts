@@ -1,5 +1,4 @@
 /** The strength of a bolt from its grade as shops write it, or from given strengths where it has none (brass, studs). */
-
 import {convert, quantity} from '../quantity/convert.js';
 import {formatQuantity} from '../quantity/format.js';
 import type {Quantity} from '../quantity/model.js';

@@ -1,5 +1,4 @@
 /** How strong the metal is that a thread is tapped in, by the word that a shop has for it or by a given strength. */
-
 import {quantity} from '../quantity/convert.js';
 import type {Quantity} from '../quantity/model.js';
 import {readAmount} from '../quantity/parse.js';

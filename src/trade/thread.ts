@@ -2,7 +2,6 @@
  * Reads a thread's designation as shops write it: `1/2-13 UNC`, `7/16-20 UNF-2A`, `#10-32`, `M10×1.5`, `M10`. What is
  * not a standard thread, or could be either of two, is refused with the threads that there are.
  */
-
 import {quantity} from '../quantity/convert.js';
 import type {Quantity} from '../quantity/model.js';
 import {clipped} from '../text/clipped.js';
@@ -37,7 +36,7 @@ export function readThread(text: string): ThreadReading {
   // Longer than any designation; it also bounds the work of the expressions below.
   if (trimmed.length > LONGEST)
     return refused(`"${clip(trimmed)}" is too long for a thread`, 'write 1/2-13 UNC, or M10×1.5');
-  const leftHand = /[\s-]LH$/i.test(trimmed);
+  const leftHand = isLeftHand(trimmed);
   const plain = leftHand ? withoutEnd(trimmed.slice(0, -2), /[\s-]/) : trimmed;
   const foreign = FOREIGN.exec(plain);
   if (foreign !== null)
@@ -47,6 +46,11 @@ export function readThread(text: string): ThreadReading {
     );
   if (/^M\s?\d/i.test(plain)) return readMetric(plain, leftHand);
   return readUnified(plain, leftHand);
+}
+
+/** Whether a designation ends in `LH`, of whatever family it is: such a thread is tightened anticlockwise. */
+export function isLeftHand(text: string): boolean {
+  return /[\s-]LH$/i.test(text.trim().slice(-LONGEST));
 }
 
 const FOREIGN = /\b(?:BS[WFP]|BSPP|BSPT|BA|NPTF?|NPS|Whit(?:worth)?|UNJ[CF]?|Tr|ACME)\b/i;

@@ -4,7 +4,7 @@ import {formatQuantity} from '../quantity/format.js';
 import type {Quantity} from '../quantity/model.js';
 import {unit} from '../quantity/units.js';
 import {fromSi, lengthLike} from './result.js';
-import {notOf, refused, type Worked} from './worked.js';
+import {notOf, type Refused, refused, type Worked} from './worked.js';
 
 /**
  * The turn of a screw that brings the lash from what was measured to what is wanted; positive closes it. Lengths, lash
@@ -19,13 +19,9 @@ export function screwTurn(
 ): Worked<Quantity> {
   const refusal =
     notOf('length', {'the lash': measured, 'the lash wanted': wanted}, 'not-negative') ??
-    notOf('length', {'the pitch': pitch});
+    notOf('length', {'the pitch': pitch}) ??
+    noRatio(ratio);
   if (refusal) return refusal;
-  if (!(ratio >= 0.5 && ratio <= 3))
-    return refused(
-      `a rocker ratio of ${ratio} is outside 0.5 to 3`,
-      'give valve lift over tappet lift, such as 1.5',
-    );
   const turns = (si(measured) - si(wanted)) / (ratio * si(pitch));
   return {
     ok: true,
@@ -53,17 +49,10 @@ export function shimFor(
   present: Quantity,
   ratio = 1,
 ): Worked<Quantity> {
-  const refusal = notOf(
-    'length',
-    {'the lash': measured, 'the lash wanted': wanted, 'the shim': present},
-    'not-negative',
-  );
+  const refusal =
+    notOf('length', {'the lash': measured, 'the lash wanted': wanted, 'the shim': present}, 'not-negative') ??
+    noRatio(ratio);
   if (refusal) return refusal;
-  if (!(ratio >= 0.5 && ratio <= 3))
-    return refused(
-      `a rocker ratio of ${ratio} is outside 0.5 to 3`,
-      'give valve lift over tappet lift, such as 1.5',
-    );
   const shim = lengthLike(si(present) + (si(measured) - si(wanted)) / ratio, [present, measured, wanted]);
   if (shim.value <= 0)
     return refused(
@@ -83,4 +72,13 @@ export function shimFor(
     source: 'geometry',
     advisory: 'Measure the shim that comes out: marks wear off, and shims wear.',
   };
+}
+
+/** Rockers that anybody fits lie well within; a ratio outside is one turned upside down, or a lift in its place. */
+function noRatio(ratio: number): Refused | undefined {
+  if (ratio >= 0.5 && ratio <= 3) return undefined;
+  return refused(
+    `a rocker ratio of ${ratio} is outside 0.5 to 3`,
+    'give valve lift over tappet lift, such as 1.5',
+  );
 }

@@ -6,17 +6,16 @@ import type {Book} from '../../src/build/book.js';
 import {check} from '../../src/findings/check.js';
 import {readProcedure} from '../../src/procedure/read.js';
 import {tidyEdits} from '../../src/procedure/tidy/edits.js';
-import {compileSheet} from '../../src/sheet/compile.js';
 import {sheetHtml} from '../../src/sheet/html.js';
 import {sheetMarkdown} from '../../src/sheet/markdown.js';
 import {applyEdits} from '../../src/text/edit.js';
 import {source} from '../../src/text/source.js';
 import {book} from '../help/example.js';
+import {firstProcedure, firstSheet} from '../help/sheet.js';
 import {expectSound} from '../procedure/invariants.js';
 
 const ENGINE = 'parts:\n  block: {given: true}\n  cap: {}\n';
 const HEAD = '---\ntitle: Example\nrevision: A\ndate: 2026-01-15\n---\n\n';
-const OPTIONS = {fingerprint: '0'.repeat(64)};
 
 /** The example by itself, and as the content of a step between two others. */
 function texts(markdown: string): readonly string[] {
@@ -34,21 +33,18 @@ function bookOf(text: string): Book {
 
 /** What was tidied once is tidy. */
 function expectTidied(text: string): void {
-  const {procedures, spec} = bookOf(text);
-  const [procedure] = procedures;
-  if (procedure === undefined) throw new Error('no procedure');
-  const now = applyEdits(procedure.source.text, tidyEdits(procedure, spec));
-  expect(tidyEdits(readProcedure(source('one.md', now)), spec)).toEqual([]);
+  const made = bookOf(text);
+  const procedure = firstProcedure(made);
+  const now = applyEdits(procedure.source.text, tidyEdits(procedure, made.spec));
+  expect(tidyEdits(readProcedure(source('one.md', now)), made.spec)).toEqual([]);
 }
 
 /** The HTML of the sheet of a text, after all that is said of it holds. */
 function sheetOf(text: string): string {
   const made = bookOf(text);
-  const [procedure] = made.procedures;
-  if (procedure === undefined) throw new Error('no procedure');
-  expectSound(procedure);
+  expectSound(firstProcedure(made));
   expect(check(made).findings).toBeInstanceOf(Array);
-  const sheet = compileSheet(made, procedure, OPTIONS);
+  const sheet = firstSheet(made);
   expect(sheetMarkdown(sheet)).toContain('one');
   return sheetHtml(sheet);
 }

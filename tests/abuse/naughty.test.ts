@@ -1,14 +1,14 @@
 /** Every text of a published list of hostile ones (`naughty.ts`), wherever a person may write: on all pages, on paper, on the tablet, in the terminal. */
 /// <reference lib="dom" />
+
 import {mkdir, mkdtemp, realpath, rm, writeFile} from 'node:fs/promises';
 import {tmpdir} from 'node:os';
 import {dirname, join} from 'node:path';
 import {HtmlValidate} from 'html-validate';
-import type {Browser, Page} from 'playwright-core';
+import type {Browser} from 'playwright-core';
 import {afterAll, beforeAll, expect, test, vi} from 'vitest';
 import type {Book} from '../../src/build/book.js';
 import {forJob} from '../../src/build/for-job.js';
-import {main} from '../../src/cli/main.js';
 import {askedOfBook} from '../../src/host/asked-of-build.js';
 import {loadBooks} from '../../src/host/load.js';
 import {type PdfMaker, pdfMaker} from '../../src/host/pdf.js';
@@ -24,17 +24,12 @@ import {coverHtml} from '../../src/sheet/html-cover.js';
 import {sheetPrint} from '../../src/sheet/print.js';
 import {coverPrint} from '../../src/sheet/print-cover.js';
 import {openBrowser} from '../help/browser.js';
+import {type Ran, ran} from '../help/command.js';
 import {readCsv} from '../help/csv.js';
+import {activeParts, openPage, STILL} from '../help/page.js';
 import {readPdf} from '../help/pdf.js';
-import {
-  begin,
-  exportedFrom,
-  FINGERPRINT,
-  importInto,
-  initials,
-  openSheet,
-  tabletHtml,
-} from '../tablet/profile.js';
+import {FINGERPRINT} from '../help/sheet.js';
+import {begin, exportedFrom, importInto, initials, openSheet, tabletHtml} from '../tablet/profile.js';
 import {leanFiles, NAUGHTY, naughtyFiles, naughtyIds} from './naughty.js';
 import {ARMED, UNSEEN} from './terminal.js';
 
@@ -108,16 +103,8 @@ function recordOf({sheets, spec}: Asked): BuildRecord {
 }
 
 /** What a command prints; a leading `@` stands for the folder of this test. */
-async function told(...words: readonly string[]): Promise<{readonly code: number; readonly out: string}> {
-  let out = '';
-  const add = (text: string) => {
-    out += text;
-  };
-  const code = await main(
-    words.map((word) => word.replace(/^@/, `${folder}/`)),
-    {report: add, aside: add, progress: add},
-  );
-  return {code, out};
+function told(...words: readonly string[]): Promise<Ran> {
+  return ran(...words.map((word) => word.replace(/^@/, `${folder}/`)));
 }
 
 /** Letters alone: without white space, what is not seen, and the escapes that stand for that in reports. */
@@ -143,44 +130,6 @@ async function faultsOf(html: string): Promise<string[]> {
   ];
 }
 
-/** A page on which every box that a script opens, and all that is asked for outside, is noted. */
-async function opened(html: string): Promise<{readonly page: Page; readonly trouble: string[]}> {
-  const page = await browser.newPage();
-  const trouble: string[] = [];
-  page.on('request', (request) => {
-    if (/^(?:https?|file|ws):/.test(request.url())) trouble.push(request.url());
-  });
-  page.on('dialog', async (dialog) => {
-    trouble.push(`dialog ${dialog.message()}`);
-    await dialog.dismiss();
-  });
-  page.on('pageerror', ({message}) => trouble.push(message));
-  await page.setContent(html, {waitUntil: 'load'});
-  return {page, trouble};
-}
-
-/** What of a page could act. */
-function active(page: Page) {
-  return page.evaluate(() => ({
-    elements: [
-      ...document.querySelectorAll(
-        'iframe, object, embed, form, base, link, img, meta[http-equiv=refresh], video, audio',
-      ),
-    ].map(({outerHTML}) => outerHTML),
-    scripts: document.scripts.length,
-    handlers: [...document.querySelectorAll('*')].filter((element) =>
-      element.getAttributeNames().some((name) => name.startsWith('on')),
-    ).length,
-    // Addresses of other sheets have no protocol on a page that has no address itself.
-    links: [...document.links].flatMap(({protocol, outerHTML}) =>
-      ['http:', 'https:', 'about:', 'mailto:', ':'].includes(protocol) ? [] : [outerHTML],
-    ),
-    styles: document.querySelectorAll('style').length,
-  }));
-}
-
-const STILL = {elements: [], scripts: 0, handlers: 0, links: [], styles: 1};
-
 function sheetsOf() {
   return book.procedures.map((procedure) => compileSheet(book, procedure, {fingerprint: FINGERPRINT}));
 }
@@ -205,8 +154,8 @@ test.each(PAGES)('%s: nothing runs, all is text, and valid', async (_, html, all
   for (const one of pages) {
     expect(one).toMatch(/^<!doctype html>/);
     expect(one).not.toMatch(ARMED);
-    const {page, trouble} = await opened(one);
-    expect(await active(page)).toEqual(STILL);
+    const {page, trouble} = await openPage(browser, one);
+    expect(await activeParts(page)).toEqual(STILL);
     text += await page.evaluate(() => document.documentElement.textContent ?? '');
     await page.close();
     expect(trouble).toEqual([]);
@@ -273,8 +222,8 @@ test('on the tablet: a record of them is taken in, and given out again as it was
   await page.getByText(' entries taken in').waitFor();
   const {text} = await exportedFrom(page);
   expect([...lastAnswers(text)]).toEqual([...lastAnswers(JSON.stringify(taken))]);
-  const {scripts, ...still} = await active(page);
-  expect([scripts, still]).toEqual([2, {elements: [], handlers: 0, links: [], styles: 1}]);
+  // Our own script, and the data that it reads.
+  expect(await activeParts(page)).toEqual({...STILL, scripts: 2});
   expect(trouble).toEqual([]);
 });
 
@@ -295,10 +244,11 @@ const TEXTS: readonly (readonly string[])[] = [
 ];
 
 test.each(TEXTS)('in the terminal: %s %s', async (...words) => {
-  const {code, out} = await told(...words);
+  const {code, out, err} = await told(...words);
   expect([0, 1, 2]).toContain(code);
-  expect(out.length).toBeGreaterThan(100);
-  for (const line of out.split('\n')) {
+  const said = out + err;
+  expect(said.length).toBeGreaterThan(100);
+  for (const line of said.split('\n')) {
     expect(line).not.toMatch(ARMED);
     expect(line).not.toMatch(UNSEEN);
   }

@@ -2,11 +2,12 @@
  * A book reads nothing outside the folder of its shop.yaml and writes nothing outside the folder that it is told to,
  * whatever its names, links and jobs are made of: each case is what a stranger could put into a pull request.
  */
+
 import {readdir, readFile, rm, symlink} from 'node:fs/promises';
 import {join, relative} from 'node:path';
 import {describe, expect, test} from 'vitest';
-import {main} from '../../src/cli/main.js';
 import {wmark} from '../cli/run.js';
+import {type Ran, ran} from '../help/command.js';
 import {ENGINE, PROCEDURE, SHOP, smallBook} from '../host/small-book.js';
 import {temporaryFolder} from '../host/temporary.js';
 
@@ -25,32 +26,27 @@ async function room(changes: {readonly [path: string]: string} = {}): Promise<st
   return temporaryFolder({...SECRETS, ...Object.fromEntries(files), 'room/.git/HEAD': ''});
 }
 
-async function said(folder: string, ...words: readonly string[]): Promise<{code: number; text: string}> {
-  const heard: string[] = [];
-  const add = (text: string) => void heard.push(text);
+function said(folder: string, ...words: readonly string[]): Promise<Ran> {
   const here = relative(process.cwd(), folder);
-  const code = await main(
-    words.map((word) => word.replace('@', `${here}/`)),
-    {report: add, aside: add, progress: add},
-  );
-  return {code, text: heard.join('')};
+  return ran(...words.map((word) => word.replace('@', `${here}/`)));
 }
 
 /** Nothing that any command prints of the book holds a word of the secrets. */
 async function expectKept(folder: string, path = '@room/book'): Promise<string> {
-  const all = [
+  const told = [
     await said(folder, 'check', path),
     await said(folder, 'check', path, '--as', 'json'),
     await said(folder, 'lists', path),
     await said(folder, 'coverage', path),
     await said(folder, 'tidy', path, '--show'),
   ];
-  for (const {code, text} of all) {
-    expect(text).not.toContain(SECRET);
+  for (const {code, out, err} of told) {
+    expect(out + err).not.toContain(SECRET);
     expect(code).not.toBe(3);
   }
-  expect(all[0]?.code).not.toBe(0);
-  return all[0]?.text ?? '';
+  const [first] = told;
+  expect(first?.code).not.toBe(0);
+  return `${first?.out}${first?.err}`;
 }
 
 /** Ways of writing the name of a file above the shop. */
@@ -99,7 +95,7 @@ describe('a name that leads out', () => {
     const folder = await room();
     const pictures = NAMES('secret.png', folder).map((name) => `\n   ![x](<${name}>)\n`);
     const one = await room({'book/plug.md': `${PROCEDURE}${pictures.join('')}`});
-    const {text} = await said(one, 'check', '@room/book');
+    const {out: text} = await said(one, 'check', '@room/book');
     expect(text.match(/\[picture-missing\]/g)?.length).toBeGreaterThanOrEqual(pictures.length - 2);
     expect(wmark(one, 'sheet', 'room/book', '--out', 'out').code).toBe(0);
     const html = await readFile(join(one, 'out/small/plug.html'), 'utf8');

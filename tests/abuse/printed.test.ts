@@ -2,23 +2,18 @@
  * Whatever a book, a job or a record holds, and in whatever form it is reported, nothing that is printed can drive a
  * terminal, turn its own order round, or break out of its form.
  */
+
 import {relative} from 'node:path';
 import {HtmlValidate} from 'html-validate';
 import {describe, expect, test} from 'vitest';
-import {main} from '../../src/cli/main.js';
+import {type Ran, ran} from '../help/command.js';
 import {readCsv} from '../help/csv.js';
 import {temporaryFolder} from '../host/temporary.js';
 import {HOSTILE, hostile, hostileFiles, hostileRecord, startingFiles} from './hostile-files.js';
 import {ARMED, UNSEEN} from './terminal.js';
 
-interface Printed {
-  readonly code: number;
-  readonly out: string;
-  readonly err: string;
-}
-
 /** `HOSTILE` and the like stand for the folders of the test. */
-async function printed(words: readonly string[]): Promise<Printed> {
+async function printed(words: readonly string[]): Promise<Ran> {
   const folder = await temporaryFolder({
     ...hostileFiles('book'),
     ...hostileFiles('other'),
@@ -30,19 +25,8 @@ async function printed(words: readonly string[]): Promise<Printed> {
     'broken/engine.yaml': hostile(3),
     'broken/shop.yaml': `shop: {name: x}\n${hostile(0)}`,
   });
-  const out: string[] = [];
-  const err: string[] = [];
-  const streams = {
-    report: (text: string) => void out.push(text),
-    aside: (text: string) => void err.push(text),
-    progress: (text: string) => void err.push(text),
-  };
   const here = relative(process.cwd(), folder);
-  const code = await main(
-    words.map((word) => word.replace('@', `${here}/`)),
-    streams,
-  );
-  return {code, out: out.join(''), err: err.join('')};
+  return ran(...words.map((word) => word.replace('@', `${here}/`)));
 }
 
 /** Everything that prints what others wrote, in the forms for people. */

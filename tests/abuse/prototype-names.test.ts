@@ -2,13 +2,14 @@
  * Names that every object of JavaScript has by birth are names like any other: a book whose items, places, sources and
  * words are called so is judged and printed as one that calls them something else.
  */
+
 import {relative} from 'node:path';
 import {describe, expect, test} from 'vitest';
-import {main} from '../../src/cli/main.js';
 import {readRecord} from '../../src/readings/read.js';
 import {plainValue} from '../../src/spec/tree.js';
 import {readYaml} from '../../src/spec/yaml.js';
 import {source} from '../../src/text/source.js';
+import {ran} from '../help/command.js';
 import {temporaryFolder} from '../host/temporary.js';
 import {startingFiles} from './hostile-files.js';
 
@@ -23,20 +24,10 @@ const NAMES = [
   'length',
 ];
 
-interface Ran {
-  readonly code: number;
-  readonly said: string;
-}
-
-async function run(folder: string, ...words: readonly string[]): Promise<Ran> {
-  const said: string[] = [];
-  const add = (text: string) => void said.push(text);
+async function run(folder: string, ...words: readonly string[]): Promise<{code: number; said: string}> {
   const here = relative(process.cwd(), folder);
-  const code = await main(
-    words.map((word) => word.replace('@', `${here}/`)),
-    {report: add, aside: add, progress: add},
-  );
-  return {code, said: said.join('').replaceAll(here, '').replaceAll(folder, '')};
+  const {code, out, err} = await ran(...words.map((word) => word.replace('@', `${here}/`)));
+  return {code, said: (out + err).replaceAll(here, '').replaceAll(folder, '')};
 }
 
 /** Commands that between them read, judge and print everything. */

@@ -2,7 +2,6 @@
  * The benchmark of `wmark adopt`: `npm run adopt-bench`. Prints precision and recall of the tags proposed for texts
  * that the rules were not written from, and for the set that they are mended by; with a word, its slips too.
  */
-
 import {precision, recall, type Score} from './score.js';
 import {bookScore, developmentScore, heldOutScore} from './sets.js';
 

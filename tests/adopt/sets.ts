@@ -1,5 +1,4 @@
 /** The texts that the adopt benchmark runs on: one set to mend the rules by, and those that they were not written from. */
-
 import {proposalsFor} from '../../src/adopt/proposals.js';
 import {FINDINGS} from '../../src/findings/registry.js';
 import {loadBooks} from '../../src/host/load.js';

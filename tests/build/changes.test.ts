@@ -22,6 +22,10 @@ joints:
 fasteners:
   bolts: {at: [front, rear], holds: [caps], torque: 40 lbf·ft, lock: [threadlocker, safety-wire], stripe: true}
   nuts: {holds: [cover], torque: 10 lbf·ft, lock: [tab-washer, safety-wire]}
+  caulked: {holds: [cover], torque: snug}
+  turned: {holds: [cover], torque: 20 lbf·ft, angle: 90°}
+  sprung: {holds: [cover], torque: snug, angle: 90°}
+  plain: {holds: [cover]}
 fits:
   clearance: {at: [front, rear], between: [journals, faces], by: strip, when: {installed: [caps], tight: [bolts]}}
   float: {between: [cover, block], by: gauge, when: {installed: [cover], tight: [bolts]}}
@@ -35,7 +39,7 @@ checks:
 systems:
   oil: {joints: [cover-joint], closed-by: [cover], with: [engine-oil]}
 hold-points:
-  signed: {asks: [bolts, clearance, cap-joint]}
+  signed: {asks: [bolts, clearance, cap-joint, oil]}
 `;
 
 const SHOP = `
@@ -80,7 +84,7 @@ function detailWords({ids, lacks, torque, final}: Detail = {}): string {
   return [
     ids?.join(', '),
     lacks && `without ${lacks.join(', ')}`,
-    torque && formatAmount(torque),
+    torque && `${formatAmount(torque)}`,
     final && 'final',
   ]
     .filter(Boolean)
@@ -121,6 +125,7 @@ describe.each<[title: string, ...rows: Row[]]>([
   ],
   [
     'a strip is crushed when the fasteners over it come to their final torque',
+    [['lay: clearance', 'torque: bolts to snug'], both('+tight bolts')],
     [['lay: clearance with strip'], both('+strip clearance', 'strip')],
     [
       ['lay: clearance', 'torque: bolts'],
@@ -226,6 +231,20 @@ describe.each<[title: string, ...rows: Row[]]>([
     [['torque: nuts'], ['+tight nuts 10 lbf·ft final']],
     [['torque: nuts to 5 lbf·ft'], ['+tight nuts 5 lbf·ft final']],
     [['torque: nuts to snug'], ['+tight nuts']],
+    [['torque: caulked'], ['+tight caulked final']],
+    [['torque: caulked to snug'], ['+tight caulked final']],
+    [['torque: caulked to 5 lbf·ft'], ['+tight caulked 5 lbf·ft final']],
+    [['torque: turned'], ['+tight turned 20 lbf·ft final']],
+    [['torque: turned to 20 lbf·ft'], ['+tight turned 20 lbf·ft']],
+    [['torque: turned to 20 lbf·ft turn 90°'], ['+tight turned 20 lbf·ft final']],
+    [['torque: turned to 20 lbf·ft', 'torque: turned turn 90°'], ['+tight turned 20 lbf·ft final']],
+    [['torque: turned turn 90°'], ['+tight turned']],
+    [['torque: turned to 20 lbf·ft', 'loosen: turned', 'torque: turned turn 90°'], ['+tight turned']],
+    [['torque: sprung to snug'], ['+tight sprung']],
+    [['torque: sprung to snug turn 90°'], ['+tight sprung final']],
+    [['torque: sprung turn 90°'], ['+tight sprung final']],
+    [['torque: plain'], ['+tight plain']],
+    [['torque: plain to 5 lbf·ft'], ['+tight plain 5 lbf·ft']],
     [
       ['stripe: bolts', 'torque: bolts[rear]'],
       ['+tight bolts[rear] 40 lbf·ft final', '-striped bolts[rear]'],
@@ -250,6 +269,15 @@ describe.each<[title: string, ...rows: Row[]]>([
       ['lock: bolts[front]'],
       ['+locked bolts[front] threadlocker, safety-wire', '+threads bolts[front] threadlocker'],
     ],
+    [['lock: plain'], ['+locked plain']],
+    [
+      ['lock: plain', 'torque: plain'],
+      ['+tight plain', '-locked plain'],
+    ],
+    [
+      ['lock: nuts with engine-oil', 'torque: nuts'],
+      ['+tight nuts 10 lbf·ft final', '-locked nuts'],
+    ],
     [
       ['lock: nuts', 'torque: nuts'],
       ['+tight nuts 10 lbf·ft final', '-locked nuts'],
@@ -267,6 +295,8 @@ describe.each<[title: string, ...rows: Row[]]>([
     [['stripe: nuts with paint'], ['+striped nuts paint']],
     [['turn: crankshaft'], ['+turned crankshaft']],
     [['fill: oil with engine-oil'], ['+filled oil engine-oil']],
+    [['fill: oil', 'drain: oil'], ['-filled oil']],
+    [['drain: oil'], []],
     [['check: turns'], ['+checked turns']],
     [['record: number'], ['+recorded number']],
     [['witness: signed'], ['+witnessed signed']],

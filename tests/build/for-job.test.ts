@@ -1,59 +1,11 @@
-/** A book as it holds for one engine: what its options leave out, where its substitutes are altered, what its grinds change. */
+/** A book as it holds for one engine: what its options leave out, what its grinds change. */
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
-import type {Book} from '../../src/build/book.js';
 import {forJob} from '../../src/build/for-job.js';
 import {check} from '../../src/findings/check.js';
-import type {Block, Step} from '../../src/procedure/model.js';
 import {formatAmount} from '../../src/quantity/format.js';
 import {book} from '../help/example.js';
-
-const ENGINE = `
-options: {raw-water: raw-water cooling, keel: {}}
-parts:
-  block: {given: true}
-  crankshaft: {given: true}
-  sea-pump: {only: raw-water}
-  pump: {}
-  shells:
-    at: [front, rear]
-    substitutes:
-      twins: {name: shells of the twin, alterations: [grind-lip, drill-hole], note: they came in a blue box}
-      plain: {alterations: {value: none, because: the works used both}}
-surfaces:
-  journals: {on: crankshaft, at: [front, rear], assembly: clean, size: 2.500 in, grinds: [0.010 in]}
-  faces: {on: shells, at: [front, rear], assembly: clean, sizes: {front: 2.502 in, rear: 2.5025 in}}
-  backs: {on: shells, assembly: clean, size: 2.750 in}
-fits:
-  clearance: {at: [front, rear], between: [journals, faces], limits: 0.001–0.003 in, using: [feeler-gauges], when: {installed: [shells]}}
-  sea-gap: {only: raw-water, between: [sea-pump], limits: 0.001–0.003 in, using: [feeler-gauges], when: {installed: [sea-pump]}}
-alterations:
-  grind-lip: {of: [shells], does: grind the lip flush, using: [steel-hammer], hazards: [sparks], note: dip it often}
-  drill-hole: {of: [shells], does: drill the oil hole through}
-`;
-
-function made(procedure: string, job: string): Book {
-  return forJob(book({engine: ENGINE, procedures: {'procedure.md': procedure}, job}));
-}
-
-/** Each step as its number and tags, indented by depth; gaps as they are said. */
-function outline({procedures}: Book): string[] {
-  const ofStep = (step: Step, depth: string): string[] => [
-    `${depth}${step.number} ${step.tags.map(({raw}) => raw).join(' ')}`.trimEnd(),
-    ...step.more.flatMap((block) => (block.type === 'left-out' ? ofBlock(block, `${depth}  `) : [])),
-    ...step.steps.flatMap((sub) => ofStep(sub, `${depth}  `)),
-  ];
-  const ofBlock = (block: Block, depth: string): string[] => {
-    if (block.type === 'step') return ofStep(block.step, depth);
-    return block.type === 'left-out' ? [`${depth}(${block.steps} for ${block.options})`] : [];
-  };
-  return procedures.flatMap(({sections}) =>
-    sections.flatMap(({title, content}) => [
-      ...(title === '' ? [] : [`# ${title}`]),
-      ...content.flatMap((block) => ofBlock(block, '')),
-    ]),
-  );
-}
+import {ENGINE, made, outline} from './one-engine.js';
 
 describe('options', () => {
   it.each([
@@ -86,6 +38,60 @@ describe('options', () => {
     expect(outline(made(procedure, 'options: [keel]\n'))).toEqual(expected);
   });
 
+  it('leave out one step after another, each gap with its own reason and where it was', () => {
+    const text =
+      'Words.\n\n1. a `only: raw-water`\n2. b `only: raw-water`\n3. c `only: sail`\n\nMore words.\n\n4. d `only: sail`\n5. e `turn: pump`\n';
+    const engine = ENGINE.replace('keel: {}', 'keel: {}, sail: {}');
+    const whole = book({engine, procedures: {'p.md': text}, job: ''});
+    const all = whole.procedures[0]?.steps.map(({span}) => span) ?? [];
+    const content = forJob(whole).procedures[0]?.sections.flatMap((section) => section.content) ?? [];
+    expect(
+      content.map((block) =>
+        block.type === 'left-out' ? `${block.steps} for ${block.options}` : block.type,
+      ),
+    ).toEqual(['prose', '1,2 for raw-water', '3 for sail', 'prose', '4 for sail', 'step']);
+    expect(content.flatMap((block) => (block.type === 'left-out' ? [block.span] : []))).toEqual([
+      {start: all[0]?.start, end: all[1]?.end},
+      all[2],
+      all[3],
+    ]);
+  });
+
+  it('leave out whole sections with their words, and ask nothing more of what stays', () => {
+    const text =
+      '## A `only: keel`\n\nWords.\n\n1. a\n\n## B `only: raw-water, sail`\n\nWords.\n\n2. b\n3. c `only: keel`\n\nMore.\n\n4. d\n\n## C `only: sail`\n\nWords.\n';
+    const engine = ENGINE.replace('keel: {}', 'keel: {}, sail: {}');
+    const {procedures} = forJob(book({engine, procedures: {'p.md': text}, job: 'options: [keel]\n'}));
+    const sections = procedures[0]?.sections.filter(({title}) => title !== '') ?? [];
+    expect(sections.map(({title, only, content}) => [title, only, content.map(({type}) => type)])).toEqual([
+      ['A', [], ['prose', 'step']],
+      ['B', [], ['left-out']],
+    ]);
+    expect(outline({...book({engine, procedures: {}}), procedures})).toEqual([
+      '# A',
+      '1',
+      '# B',
+      '(2,3,4 for raw-water,sail)',
+    ]);
+  });
+
+  it('leave a step as it is but for the steps below it', () => {
+    const text =
+      '1. a `turn: pump` `turn: sea-pump`\n\n   Words.\n   1. b `only: raw-water`\n   2. c `if:`\n   3. d `only: raw-water`\n';
+    const whole = book({engine: ENGINE, procedures: {'p.md': text}, job: ''});
+    const before = whole.procedures[0]?.steps[0];
+    const [after] = forJob(whole).procedures[0]?.steps ?? [];
+    expect(after?.tags).toEqual([before?.tags[0]]);
+    expect(after?.tags[0]).toBe(before?.tags[0]);
+    expect(after?.steps.map(({number}) => number)).toEqual(['1b']);
+    expect(after?.steps[0]?.tags).toEqual(before?.steps[1]?.tags);
+    expect(after?.more.map((block) => (block.type === 'left-out' ? `${block.steps}` : block.type))).toEqual([
+      'prose',
+      '1a',
+      '1c',
+    ]);
+  });
+
   it('take the targets out of the tag, not only out of its text', () => {
     const [procedure] = made('1. a `turn: sea-pump, pump`\n', '').procedures;
     expect(procedure?.steps[0]?.tags.map(({targets}) => targets.map(({id}) => id))).toEqual([['pump']]);
@@ -102,11 +108,26 @@ describe('options', () => {
           'b.md': front('keel'),
           'c.md': front('[example, raw-water]'),
           'd.md': front('[other-engine, keel]'),
+          'e.md': front('other-engine'),
+          'f.md': front('[raw-water, keel]'),
+          'g.md': front('[other-engine, raw-water]'),
         },
         job: 'options: [keel]\n',
       }),
     );
-    expect(procedures.map(({source}) => source.file)).toEqual(['b.md', 'c.md', 'd.md']);
+    expect(procedures.map(({source}) => source.file)).toEqual(['b.md', 'c.md', 'd.md', 'e.md', 'f.md']);
+  });
+
+  it('keep an item that is for one of several options', () => {
+    const engine = `options: {keel: {}, sail: {}, oars: {}}\nparts:\n  pump: {only: [keel, sail]}\n`;
+    const has = (job: string) =>
+      forJob(book({engine, procedures: {'p.md': '1. a\n'}, job})).spec.items.has('pump');
+    expect(['', 'options: [sail]\n', 'options: [keel, sail]\n', 'options: [oars]\n'].map(has)).toEqual([
+      false,
+      true,
+      true,
+      false,
+    ]);
   });
 
   it('leave out items, so that nobody misses them', () => {
@@ -164,169 +185,6 @@ describe('options', () => {
       }),
       {numRuns: 200},
     );
-  });
-});
-
-describe('a substitute is altered', () => {
-  const GRIND = 'alter: shells by grind-lip using steel-hammer';
-  const DRILL = 'alter: shells by drill-hole';
-
-  it.each([
-    [
-      'right before it goes in',
-      '1. a `turn: pump`\n2. b `install: shells`\n',
-      ['1 turn: pump', `J1 ${GRIND}`, `J2 ${DRILL}`, '2 install: shells'],
-    ],
-    [
-      'before its surfaces are readied',
-      '1. a `clean: faces`\n2. b `install: shells`\n',
-      [`J1 ${GRIND}`, `J2 ${DRILL}`, '1 clean: faces', '2 install: shells'],
-    ],
-    [
-      'before a fit of it is read',
-      '1. a `measure: clearance`\n2. b `install: shells`\n',
-      [`J1 ${GRIND}`, `J2 ${DRILL}`, '1 measure: clearance', '2 install: shells'],
-    ],
-    [
-      'once, before a trial fit',
-      '1. a `install: shells`\n2. b `remove: shells`\n3. c `install: shells`\n',
-      [`J1 ${GRIND}`, `J2 ${DRILL}`, '1 install: shells', '2 remove: shells', '3 install: shells'],
-    ],
-    [
-      'never where it is not used again',
-      '1. a `clean: faces`\n2. b `renew: shells`\n3. c `install: shells`\n',
-      ['1 clean: faces', '2 renew: shells', `J1 ${GRIND}`, `J2 ${DRILL}`, '3 install: shells'],
-    ],
-    [
-      'after it is renewed',
-      '1. a `renew: shells`\n2. b `install: shells`\n',
-      ['1 renew: shells', `J1 ${GRIND}`, `J2 ${DRILL}`, '2 install: shells'],
-    ],
-    [
-      'again after it is renewed again, where it is renewed',
-      '1. a `install: shells`\n2. b `remove: shells`\n3. c `renew: shells[rear]`\n4. d `install: shells`\n',
-      [
-        `J1 ${GRIND}`,
-        `J2 ${DRILL}`,
-        '1 install: shells',
-        '2 remove: shells',
-        '3 renew: shells[rear]',
-        'J3 alter: shells[rear] by grind-lip using steel-hammer',
-        'J4 alter: shells[rear] by drill-hole',
-        '4 install: shells',
-      ],
-    ],
-    [
-      'in all places before the first',
-      '1. a `install: shells[front]`\n2. b `install: shells[rear]`\n',
-      [`J1 ${GRIND}`, `J2 ${DRILL}`, '1 install: shells[front]', '2 install: shells[rear]'],
-    ],
-    [
-      'among the sub-steps',
-      '1. a\n   1. b `turn: pump`\n   2. c `install: shells`\n',
-      ['1', '  1a turn: pump', `  J1 ${GRIND}`, `  J2 ${DRILL}`, '  1b install: shells'],
-    ],
-    [
-      'on either way of a branch',
-      '1. a `if: clearance is out`\n   1. b `install: shells`\n2. c `install: shells`\n',
-      [
-        '1 if: clearance is out',
-        `  J1 ${GRIND}`,
-        `  J2 ${DRILL}`,
-        '  1a install: shells',
-        `J3 ${GRIND}`,
-        `J4 ${DRILL}`,
-        '2 install: shells',
-      ],
-    ],
-    [
-      'before the way goes back to where it goes in',
-      '1. a `install: shells` `step: press`\n2. b `if: clearance is out` `repeat: press`\n   1. c `remove: shells`\n   2. d `renew: shells`\n',
-      [
-        `J1 ${GRIND}`,
-        `J2 ${DRILL}`,
-        '1 install: shells step: press',
-        '2 if: clearance is out repeat: press',
-        '  2a remove: shells',
-        '  2b renew: shells',
-        `  J3 ${GRIND}`,
-        `  J4 ${DRILL}`,
-      ],
-    ],
-    [
-      'not in a loop that it has nothing to do with',
-      '1. a `turn: pump` `step: again`\n2. b `if: sea-gap is out`\n   1. c `repeat: again`\n3. d `install: shells`\n',
-      ['1 turn: pump step: again', '(2 for raw-water)', `J1 ${GRIND}`, `J2 ${DRILL}`, '3 install: shells'],
-    ],
-    [
-      'by what the procedures leave out',
-      '1. a `alter: shells by drill-hole`\n2. b `install: shells`\n',
-      ['1 alter: shells by drill-hole', `J1 ${GRIND}`, '2 install: shells'],
-    ],
-    [
-      'by the procedures alone',
-      '1. a `alter: shells by drill-hole, grind-lip`\n2. b `install: shells`\n',
-      ['1 alter: shells by drill-hole, grind-lip', '2 install: shells'],
-    ],
-    [
-      'where the step that alters it is for other engines',
-      '1. a `alter: shells by drill-hole, grind-lip` `only: keel`\n2. b `install: shells`\n',
-      ['(1 for keel)', `J1 ${GRIND}`, `J2 ${DRILL}`, '2 install: shells'],
-    ],
-    [
-      'no more where it is in',
-      '1. a `renew: shells` `install: shells`\n2. b `measure: clearance`\n',
-      ['1 renew: shells install: shells', '2 measure: clearance'],
-    ],
-  ])('%s', (_, procedure, expected) => {
-    const job = 'substitutes: {shells: twins}\n';
-    expect(outline(made(procedure, job))).toEqual(expected);
-  });
-
-  it('by no step where it fits as it comes, or where the job fits the original', () => {
-    const steps = ['1 install: shells'];
-    expect(outline(made('1. a `install: shells`\n', 'substitutes: {shells: plain}\n'))).toEqual(steps);
-    expect(outline(made('1. a `install: shells`\n', ''))).toEqual(steps);
-  });
-
-  it('with its text, tools, notes and hazards, and in the job’s own file', () => {
-    const {procedures, job} = made('1. a `install: shells`\n', 'substitutes: {shells: twins}\n');
-    const [grind, drill] = procedures[0]?.steps ?? [];
-    expect(grind).toMatchObject({
-      number: 'J1',
-      index: 0,
-      text: 'Grind the lip flush.',
-      cautions: [{signal: 'warning', hazards: [{word: 'sparks'}]}],
-      more: [{text: 'They came in a blue box.'}, {text: 'Dip it often.'}],
-      added: job?.substitutes.get('shells')?.where,
-    });
-    expect(drill).toMatchObject({number: 'J2', text: 'Drill the oil hole through.', cautions: [], more: []});
-  });
-
-  it('so that the check is content, and says so where no step could do it', () => {
-    const found = (procedure: string) =>
-      check(book({engine: ENGINE, procedures: {'p.md': procedure}, job: 'substitutes: {shells: twins}\n'}))
-        .findings.filter(({name}) => name === 'substitute-unaltered')
-        .map(({message}) => message);
-    expect(found('1. a `install: shells`\n')).toEqual([]);
-    expect(found('1. a `renew: shells` `install: shells`\n')).toEqual([
-      'shells is twins on this job, and goes in without grind-lip',
-      'shells is twins on this job, and goes in without drill-hole',
-    ]);
-    expect(found('1. a `install: shells`\n2. b `alter: shells by grind-lip, drill-hole`\n')).toHaveLength(2);
-    expect(found('1. a `alter: shells[front] by grind-lip`\n2. b `install: shells`\n')).toEqual([
-      'shells[rear] is twins on this job, and goes in without grind-lip',
-    ]);
-  });
-
-  it('whose tool the shop does not have is found where the alteration names it, and not in the job’s file', () => {
-    const engine = ENGINE.replace('using: [steel-hammer]', 'using: [steel-hamer]');
-    const procedures = {'p.md': '1. a `install: shells`\n'};
-    const {findings} = check(book({engine, procedures, job: 'substitutes: {shells: twins}\n'}));
-    const named = findings.filter(({message}) => message.includes('steel-hamer'));
-    expect(named.map(({message, where}) => `${where.file}: ${message}`)).toEqual([
-      'engine.yaml: nothing is called steel-hamer; did you mean steel-hammer?',
-    ]);
   });
 });
 

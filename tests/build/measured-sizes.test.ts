@@ -17,6 +17,10 @@ surfaces:
   faces: {on: shells, assembly: clean, size: 2.502 in}
   ends: {on: shells, assembly: clean, size: 1.000 in}
   cheeks: {on: crankshaft, assembly: clean, size: 3.000 in}
+  rims: {on: shells, assembly: clean, size: 1.500 in, grinds: [0.010 in]}
+  bush: {assembly: clean, size: 2.600 in}
+  collar: {on: crankshaft, assembly: clean}
+  bore: {on: shells, assembly: clean, size: 4.000 in}
 fits:
   diameter: {between: [journals], limits: 2.499–2.500 in}
   least-diameter: {between: [journals], limits: min 2.499 in}
@@ -24,6 +28,17 @@ fits:
   clearance: {between: [journals, faces], limits: 0.001–0.003 in}
   end-float: {between: [ends, cheeks], limits: 0.001–0.003 in}
   unsaid: {between: [journals], limits: unknown}
+  silent: {between: [journals]}
+  half: {between: [journals], limits: max 1.25 in}
+  over-half: {between: [journals], limits: max 1.251 in}
+  whole-part: {between: [crankshaft], limits: 2.499–2.500 in}
+  nothing: {between: [], limits: 2.499–2.500 in}
+  sizeless: {between: [collar], limits: 2.499–2.500 in}
+  face-size: {between: [faces], limits: 2.501–2.502 in}
+  rim-float: {between: [rims, cheeks], limits: 0.001–0.003 in}
+  bush-float: {between: [bush, journals], limits: 0.001–0.003 in}
+  bore-float: {between: [bore, crankshaft], limits: 0.001–0.003 in}
+  lost: {between: [bore, nowhere], limits: 0.001–0.003 in}
 hold-points:
   closed: {asks: [shells, pump]}
 `;
@@ -36,7 +51,7 @@ function limits(id: string, job: string): string | undefined {
   const fit = made(job).spec.items.get(id);
   if (fit?.kind !== 'fit') throw new Error(`${id} is no fit`);
   const value = fit.limits?.value;
-  return typeof value === 'object' ? formatAmount(value) : value;
+  return typeof value === 'object' ? formatAmount(value) : (value ?? '');
 }
 
 const GROUND = 'grinds: {journals: 0.010 in}\n';
@@ -49,6 +64,15 @@ describe('limits', () => {
     ['of its shape', 'out-of-round', GROUND, 'max 0.0005 in'],
     ['of its clearance', 'clearance', GROUND, '0.001–0.003 in'],
     ['that nobody knows', 'unsaid', GROUND, 'unknown'],
+    ['that nobody gave', 'silent', GROUND, ''],
+    ['of what comes to half of the size', 'half', GROUND, 'max 1.25 in'],
+    ['of what comes to more than half of the size', 'over-half', GROUND, 'max 1.241 in'],
+    ['of a part', 'whole-part', GROUND, '2.499–2.500 in'],
+    ['of nothing', 'nothing', GROUND, '2.499–2.500 in'],
+    ['of a surface without a size', 'sizeless', 'grinds: {collar: 0.010 in}\n', '2.499–2.500 in'],
+    ['of the face of shells that come undersize', 'face-size', SHELLS, '2.491–2.492 in'],
+    ['of the face of standard shells', 'face-size', SHELLS.replace('0.010 in', 'standard'), '2.501–2.502 in'],
+    ['of the face, no shells bought', 'face-size', GROUND, '2.501–2.502 in'],
     ['of the size, not ground', 'diameter', '', '2.499–2.500 in'],
     ['of the size, ground to standard', 'diameter', 'grinds: {journals: standard}\n', '2.499–2.500 in'],
   ])('%s', (_, id, job, expected) => expect(limits(id, job)).toBe(expected));
@@ -60,7 +84,13 @@ describe('limits', () => {
         ? [...surface.sizes.values()].map(({value}) => formatAmount(value))
         : [];
     };
-    expect([size('faces'), size('ends')]).toEqual([['2.492 in'], ['1.000 in']]);
+    expect(['faces', 'ends', 'rims', 'bush', 'bore'].map(size)).toEqual([
+      ['2.492 in'],
+      ['1.000 in'],
+      ['1.500 in'],
+      ['2.600 in'],
+      ['4.000 in'],
+    ]);
   });
 });
 
@@ -76,17 +106,22 @@ const FRONT = '---\ntitle: Example\nrevision: A\ndate: 2026-03-01\nonly: [NAMES]
 
 describe('a name in `only` that this engine does not have', () => {
   function told(procedure: string): string[] {
-    const {findings} = check(book({engine: ENGINE, procedures: {'procedure.md': procedure}}));
-    return findings
-      .filter(({name}) => name === 'unknown-item')
-      .map(({message, fix}) => (fix ? `${message} | ${fix.title}` : message));
+    const made = book({engine: ENGINE, procedures: {'procedure.md': procedure}});
+    return check(made)
+      .findings.filter(({name, where}) => name === 'unknown-item' && where.file === 'procedure.md')
+      .map(({message, fix}) => {
+        if (fix === undefined) return message;
+        const text = made.procedures[0]?.source.text ?? '';
+        const written = fix.edits.map(({span, text: now}) => `${text.slice(span.start, span.end)} -> ${now}`);
+        return `${message} | ${fix.title}: ${written}`;
+      });
   }
 
   it.each([
     [
       'of a step, nearly right',
       '1. Turn it. `only: keal` `turn: shells`\n',
-      ['keal is not an option of this engine; did you mean keel? | Write keel'],
+      ['keal is not an option of this engine; did you mean keel? | Write keel: keal -> keel'],
     ],
     [
       'of a heading, like nothing',
@@ -96,7 +131,7 @@ describe('a name in `only` that this engine does not have', () => {
     [
       'of the front matter',
       `${FRONT.replace('NAMES', 'keal')}\n1. Turn it. \`turn: shells\`\n`,
-      ['keal is neither this engine nor an option of it; did you mean keel? | Write keel'],
+      ['keal is neither this engine nor an option of it; did you mean keel? | Write keel: keal -> keel'],
     ],
     [
       'of the front matter, beside the engine',

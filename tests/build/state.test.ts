@@ -111,6 +111,97 @@ describe('State', () => {
     expect(state.mark()).toBe(mark);
   });
 
+  it.each<readonly [title: string, deeds: readonly Deed[], by: boolean, undone: boolean]>([
+    ['what was never done', [], false, false],
+    ['what was done', [['set', 'clean', 'a', '']], true, false],
+    ['what was never done and is undone', [['undo', 'clean', 'a', '']], false, false],
+    [
+      'what was done and undone',
+      [
+        ['set', 'clean', 'a', ''],
+        ['undo', 'clean', 'a', ''],
+      ],
+      true,
+      true,
+    ],
+    ['what was never done and is spoilt', [['spoil', 'clean', 'a', '']], false, true],
+    [
+      'what was done and is spoilt',
+      [
+        ['set', 'clean', 'a', ''],
+        ['spoil', 'clean', 'a', ''],
+      ],
+      true,
+      true,
+    ],
+    [
+      'what was spoilt and is undone',
+      [
+        ['spoil', 'clean', 'a', ''],
+        ['undo', 'clean', 'a', ''],
+      ],
+      false,
+      true,
+    ],
+  ])('remembers of %s which action did it and which undid it', (_, done, by, undone) => {
+    const fact = stateAfter(done).get('clean', 'a', '');
+    expect([fact.by, fact.undone]).toEqual([by ? ACTION : undefined, undone ? ACTION : undefined]);
+  });
+
+  it('knows of what was just undone the part that still holds', () => {
+    const state = new State();
+    state.set('locked', 'a', '', ACTION, {ids: ['threadlocker', 'safety-wire']});
+    state.undo('locked', 'a', '', ACTION);
+    expect(state.named('locked', 'a', '')).toEqual([]);
+    state.keep('locked', 'a', '', {ids: ['threadlocker'], lacks: ['safety-wire']});
+    expect(state.get('locked', 'a', '')).toEqual({
+      kind: 'locked',
+      holds: true,
+      by: ACTION,
+      undone: ACTION,
+      detail: {ids: ['threadlocker'], lacks: ['safety-wire']},
+    });
+    expect(state.named('locked', 'a', '')).toEqual(['threadlocker']);
+    expect([state.holds('locked', 'a', ''), state.whole('locked', 'a', '')]).toEqual([true, false]);
+    expect(state.changesSince(0).map(({holds}) => holds)).toEqual([false, false, false]);
+  });
+
+  it('names nothing with a fact that was noted without names', () => {
+    const state = new State();
+    state.set('sealed', 'a', '', ACTION);
+    state.set('sealed', 'b', '', ACTION, {ids: ['gasket']});
+    expect([state.named('sealed', 'a', ''), state.named('sealed', 'b', '')]).toEqual([[], ['gasket']]);
+  });
+
+  it('forgets the faults of what does not hold', () => {
+    const state = new State();
+    state.fault('installed', 'a', '', faultNamed('one'));
+    expect(state.mark()).toBe(0);
+    expect(state.faults()).toEqual([]);
+    state.set('installed', 'a', '', ACTION);
+    state.fault('installed', 'a', '', faultNamed('one'));
+    state.fault('installed', 'a', '', faultNamed('two'));
+    expect(state.faults()).toEqual([faultNamed('one'), faultNamed('two')]);
+    state.undo('installed', 'a', '', ACTION);
+    expect(state.faults()).toEqual([]);
+  });
+
+  it('says what was gained of a kind since a mark, and not what was there before or is gone again', () => {
+    const state = stateAfter([['set', 'tight', 'a', 'front']]);
+    const mark = state.mark();
+    perform(state, [
+      ['set', 'tight', 'a', 'front'],
+      ['set', 'installed', 'b', 'front'],
+      ['set', 'tight', 'b', 'front'],
+      ['set', 'tight', 'b', 'front'],
+      ['set', 'tight', 'b', ''],
+      ['undo', 'tight', 'b', ''],
+    ]);
+    expect(state.gainedSince(mark, 'tight')).toEqual([
+      {kind: 'tight', item: 'b', place: 'front', holds: true},
+    ]);
+  });
+
   it('tells places with spaces in their names apart', () => {
     const state = stateAfter([['set', 'tight', 'a', 'far left']]);
     expect(state.changesSince(0)).toEqual([{kind: 'tight', item: 'a', place: 'far left', holds: true}]);

@@ -4,13 +4,28 @@ import {checkJson, sumsText} from '../../src/cli/check-report.js';
 
 function lineFor(...books: readonly (readonly string[])[]): string | undefined {
   const reports = books.map((uncovered) => ({
-    counts: {jobs: 0, procedures: 1, steps: 2, tags: 2, items: 9, covered: 9 - uncovered.length},
+    counts: {jobs: 0, procedures: 1, steps: 2, tags: 2, items: 9, covered: 9 - uncovered.length, unjudged: 0},
     uncovered,
     procedures: [],
     files: [],
     findings: [],
   }));
-  return sumsText(checkJson(reports).summary).split('; ')[1]?.split('\n')[0];
+  return lineOf(reports);
+}
+
+/** Of a book whose specification cannot be read whole, no item is counted. */
+const BROKEN = {
+  counts: {jobs: 0, procedures: 1, steps: 2, tags: 2, items: 0, covered: 0, unjudged: 1},
+  uncovered: [],
+  procedures: [],
+  files: [],
+  findings: [],
+};
+
+function lineOf(reports: Parameters<typeof checkJson>[0]): string | undefined {
+  return sumsText(checkJson(reports).summary)
+    .split('\n')[0]
+    ?.replace(/^.*?tags; /, '');
 }
 
 test.each([
@@ -23,4 +38,10 @@ test.each([
   {books: [['e\u001b[1m']], line: '8 of 9 items covered, all but e\\u001b[1m'},
 ])('$line', ({books, line}) => {
   expect(lineFor(...books)).toBe(line);
+});
+
+test('a book that could not be judged is not said to be covered', () => {
+  expect(lineOf([BROKEN])).toBe('not judged');
+  const whole = {...BROKEN, counts: {...BROKEN.counts, items: 9, covered: 9, unjudged: 0}};
+  expect(lineOf([BROKEN, whole])).toBe('9 of 9 items covered; 1 book not judged');
 });

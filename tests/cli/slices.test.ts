@@ -1,10 +1,11 @@
 /** Slices of a check, put together, are the report of one run: in every form, with the same exit status. */
+
 import {writeFile} from 'node:fs/promises';
 import {join} from 'node:path';
 import fc from 'fast-check';
 import {afterAll, describe, expect, test} from 'vitest';
-import {main} from '../../src/cli/main.js';
 import {placesIn} from '../../src/cli/slice.js';
+import {ran} from '../help/command.js';
 import {ENGINE, PROCEDURE, SHOP} from '../host/small-book.js';
 import {temporaryFolder} from '../host/temporary.js';
 
@@ -30,20 +31,6 @@ const FORMS = ['text', 'json', 'sarif', 'annotations', 'junit'] as const;
 const start = process.cwd();
 afterAll(() => process.chdir(start));
 
-async function run(...words: readonly string[]) {
-  let [out, err] = ['', ''];
-  const code = await main(words, {
-    report: (text) => {
-      out += text;
-    },
-    aside: (text) => {
-      err += text;
-    },
-    progress: () => undefined,
-  });
-  return {code, out, err};
-}
-
 async function folderOf(kinds: readonly number[]): Promise<string> {
   const files = kinds.flatMap((kind, index) =>
     Object.entries(KINDS[kind] ?? {}).map(([name, text]) => [`b${index}/${name}`, text] as const),
@@ -56,7 +43,7 @@ async function folderOf(kinds: readonly number[]): Promise<string> {
 async function sliced(folder: string, of: number, words: readonly string[]): Promise<string[]> {
   const names: string[] = [];
   for (let number = 1; number <= of; number++) {
-    const {out} = await run('check', '--slice', `${number}/${of}`, '--as', 'json', ...words);
+    const {out} = await ran('check', '--slice', `${number}/${of}`, '--as', 'json', ...words);
     names.push(`${number}.json`);
     await writeFile(join(folder, `${number}.json`), out);
   }
@@ -76,9 +63,9 @@ test('random books, random numbers of slices, every form', {timeout: 240_000}, a
       fc.constantFrom(...FORMS),
       async (kinds, of, asked, stops, form) => {
         const folder = await folderOf(kinds);
-        const whole = await run('check', '--as', form, ...stops, ...asked);
+        const whole = await ran('check', '--as', form, ...stops, ...asked);
         const names = await sliced(folder, of, asked);
-        const merged = await run('merge', '--as', form, ...stops, ...names.reverse());
+        const merged = await ran('merge', '--as', form, ...stops, ...names.reverse());
         expect(merged).toEqual(whole);
       },
     ),
@@ -90,14 +77,14 @@ test('known findings count over all slices together', async () => {
   const folder = await folderOf([1, 1, 2, 0, 3]);
   const shared = 'shop: {name: Small Works}\nunheard: 1\n';
   await writeFile(join(folder, 'shop.yaml'), SHOP + shared.slice(shared.indexOf('unheard')));
-  expect((await run('known', 'known.yaml', '--because', 'old', '--owner', 'RT')).code).toBe(0);
+  expect((await ran('known', 'known.yaml', '--because', 'old', '--owner', 'RT')).code).toBe(0);
   const names = await sliced(folder, 3, []);
   for (const form of FORMS) {
-    const whole = await run('check', '--known', 'known.yaml', '--as', form);
+    const whole = await ran('check', '--known', 'known.yaml', '--as', form);
     expect(whole.code).toBe(0);
-    expect(await run('merge', '--known', 'known.yaml', '--as', form, ...names)).toEqual(whole);
+    expect(await ran('merge', '--known', 'known.yaml', '--as', form, ...names)).toEqual(whole);
   }
-  expect(await run('check', '--slice', '1/3', '--known', 'known.yaml')).toEqual({
+  expect(await ran('check', '--slice', '1/3', '--known', 'known.yaml')).toEqual({
     code: 2,
     out: '',
     err: 'wmark: --known counts findings over all books, and a slice sees only some; give --known to `wmark merge`\n',
@@ -106,14 +93,14 @@ test('known findings count over all slices together', async () => {
 
 test('more slices than books: the others are empty, and no failure', async () => {
   await folderOf([0]);
-  const ran = await Promise.all([1, 2, 3].map((number) => run('check', '--slice', `${number}/3`)));
-  expect(ran.map(({code}) => code)).toEqual([0, 0, 0]);
-  expect(ran.filter(({out}) => out.startsWith('1 book,'))).toHaveLength(1);
+  const shares = await Promise.all([1, 2, 3].map((number) => ran('check', '--slice', `${number}/3`)));
+  expect(shares.map(({code}) => code)).toEqual([0, 0, 0]);
+  expect(shares.filter(({out}) => out.startsWith('1 book,'))).toHaveLength(1);
 });
 
 describe('reports that do not belong together are refused', () => {
   const refused = async (...names: readonly string[]) => {
-    const {code, out, err} = await run('merge', ...names);
+    const {code, out, err} = await ran('merge', ...names);
     expect({code, out}).toEqual({code: 2, out: ''});
     return err;
   };
@@ -127,7 +114,7 @@ describe('reports that do not belong together are refused', () => {
   test('of another run', async () => {
     const folder = await folderOf([0, 1, 2]);
     const [one = '', two = ''] = await sliced(folder, 2, []);
-    const {out} = await run('check', '--slice', '2/2', '--as', 'json', 'b0');
+    const {out} = await ran('check', '--slice', '2/2', '--as', 'json', 'b0');
     await writeFile(join(folder, two), out);
     expect(await refused(one, two)).toBe(
       'wmark: 2.json: it is not of the same run as 1.json; check the same paths of the same revision with the same wmark, --slice 1/N to N/N\n',
@@ -136,7 +123,7 @@ describe('reports that do not belong together are refused', () => {
 
   test('what is no report of a slice', async () => {
     const folder = await folderOf([0]);
-    await writeFile(join(folder, 'whole.json'), (await run('check', '--as', 'json')).out);
+    await writeFile(join(folder, 'whole.json'), (await ran('check', '--as', 'json')).out);
     await writeFile(join(folder, 'other.json'), '{"slice": 1');
     const hint = 'name what `wmark check --slice K/N --as json` printed';
     expect(await refused('whole.json')).toBe(`wmark: whole.json: it is not the report of a slice; ${hint}\n`);
@@ -146,7 +133,7 @@ describe('reports that do not belong together are refused', () => {
 });
 
 test.each(['0/3', '4/3', '1', '1/0', 'a/b', '-1/2', '1/3/5'])('%s is no slice', async (word) => {
-  const {code, err} = await run('check', '--slice', word);
+  const {code, err} = await ran('check', '--slice', word);
   expect(code).toBe(2);
   expect(err).toContain('It is the number of a slice and how many there are: 1/4, 2/4, 3/4 or 4/4.');
 });

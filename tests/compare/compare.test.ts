@@ -152,6 +152,12 @@ describe('a change of the specification', () => {
     made(STEPS.replaceAll(from instanceof RegExp ? from : from, to), ENGINE.replace(from, to));
   const cases: readonly Case[] = [
     [
+      'limits in another unit, and wider than the figures of either allow',
+      '0.002–0.006 in',
+      '0.04–0.17 mm',
+      ['weakened: play: limits 0.002–0.006 in, now 0.04–0.17 mm'],
+    ],
+    [
       'a lock no longer asked for',
       ', lock: safety-wire}',
       '}',
@@ -218,7 +224,12 @@ describe('a change of the specification', () => {
   const RICH = ENGINE.replace(
     'torque: 40 lbf·ft,',
     'torque: {value: 40 lbf·ft, note: oiled threads}, passes: [12 lbf·ft, 26 lbf·ft, 40 lbf·ft], order: [2, 1],',
-  ).replace('studs: {count: 2, holds: [cap],', 'studs: {count: 2, holds: [cap], after: [bolts],');
+  )
+    .replace('studs: {count: 2, holds: [cap],', 'studs: {count: 2, holds: [cap], after: [bolts],')
+    .replace(
+      'barred:',
+      'checks: {turns: {expect: freely, after: [closed], disturbed-by: [bolts]}}\nsystems: {sump: {closed-by: [cap, bolts], after: [turns]}}\nbarred:',
+    );
   const rich = made(STEPS, RICH, RICH_SHOP);
   const text = RICH_SHOP + RICH;
   it.each<Case>([
@@ -299,6 +310,36 @@ describe('a change of the specification', () => {
       ' after: [bolts],',
       '',
       ['weakened: studs: need no longer come after bolts'],
+    ],
+    [
+      'a check that need not wait for its hold point',
+      ' after: [closed],',
+      '',
+      ['weakened: turns: need no longer come after closed'],
+    ],
+    [
+      'a check that nothing is said to disturb any more',
+      ', disturbed-by: [bolts]}}',
+      '}}',
+      ['weakened: turns: no longer said to be disturbed by bolts'],
+    ],
+    [
+      'a reading that is said to be disturbed',
+      'rework: true, using: [dial]',
+      'rework: true, disturbed-by: [studs], using: [dial]',
+      ['strengthened: play: now said to be disturbed by studs'],
+    ],
+    [
+      'a system that is no longer said to be closed by its plug',
+      'closed-by: [cap, bolts]',
+      'closed-by: [cap]',
+      ['weakened: sump: no longer said to be closed by bolts'],
+    ],
+    [
+      'a system that must wait for a check as well',
+      'after: [turns]',
+      'after: [turns, joint]',
+      ['strengthened: sump: now must come after joint'],
     ],
     ['the order dropped', ', order: [2, 1]', '', ['weakened: bolts: order 2, 1 is no longer asked for']],
     ['another order', 'order: [2, 1]', 'order: [1, 2]', ['changed: bolts: order 2, 1, now 1, 2']],

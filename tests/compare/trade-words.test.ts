@@ -123,6 +123,51 @@ describe('a branch on one side of the limits', () => {
   });
 });
 
+describe('a branch that names places', () => {
+  const engine = ENGINE.replace('cap: {', 'cap: {at: [left, right], ').replace(
+    'play: {',
+    'play: {at: [left, right], ',
+  );
+  const steps = STEPS.replace('Stop and find the shop lead.', '$& `turn: cap`');
+  const at = (play: string) => made(steps.replace('`if: play is out`', `\`if: ${play} is out\``), engine);
+
+  it('covers less than one that names none, or more of them', () => {
+    expect(changesBetween(at('play'), at('play[left]'))).toEqual([
+      'weakened: play[right]: no longer followed by what to do about its reading',
+      'weakened: cap: turned only where play[left] is out, before only where play is out',
+    ]);
+    expect(changesBetween(at('play[left]'), at('play'))).toEqual(
+      expect.arrayContaining([
+        'strengthened: play[right]: followed by what to do about its reading now',
+        'strengthened: cap: turned only where play is out, before only where play[left] is out',
+      ]),
+    );
+  });
+
+  it('says the same as one that names none where it names them all', () => {
+    expect(changesBetween(at('play'), at('play[left, right]'))).toEqual([
+      'reworded: step 9 of 01-cap.md: its tags written otherwise',
+    ]);
+  });
+
+  it('may name another place', () => {
+    expect(changesBetween(at('play[left]'), at('play[right]'))).toEqual(
+      expect.arrayContaining([
+        'weakened: play[left]: no longer followed by what to do about its reading',
+        'changed: cap: turned only where play[right] is out, before only where play[left] is out',
+      ]),
+    );
+  });
+
+  it('goes with its item and place where these are renamed', () => {
+    const renamed = (text: string) =>
+      text.replaceAll(/\bplay\b/g, 'end-play').replaceAll(/\bleft\b/g, 'near');
+    const narrow = steps.replace('`if: play is out`', '`if: play[left] is out`');
+    const found = changesBetween(made(narrow, engine), made(renamed(narrow), renamed(engine)));
+    expect(found.filter((one) => one.includes('turned'))).toEqual([]);
+  });
+});
+
 describe('a system that is drained', () => {
   const engine = `${ENGINE}\nsystems:\n  oil: {joints: [], closed-by: [], with: [oil-thin, oil-thick]}\n`;
   const steps = (...more: readonly string[]) => `${STEPS}${more.join('\n')}\n`;

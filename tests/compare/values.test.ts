@@ -2,12 +2,10 @@
 import {expect, test} from 'vitest';
 import type {Stricter} from '../../src/compare/demand.js';
 import {judged} from '../../src/compare/values.js';
-import {readAmount} from '../../src/quantity/parse.js';
+import {amount} from '../help/amount.js';
 
-function amount(text: string, stricter: Stricter) {
-  const reading = readAmount(text);
-  if (!reading.ok) throw new Error(reading.fault.says);
-  return {type: 'amount', amount: reading.amount, stricter} as const;
+function demanded(text: string, stricter: Stricter) {
+  return {type: 'amount', amount: amount(text), stricter} as const;
 }
 
 test.each<[before: string, now: string, stricter: Stricter, effects: string[]]>([
@@ -20,6 +18,6 @@ test.each<[before: string, now: string, stricter: Stricter, effects: string[]]>(
   ['max 24 h', 'max 48 h', 'less', ['changed']],
   ['0.002–0.006 in', '0.002–0.008 in', 'narrower', ['weakened']],
 ])('%s, now %s, %s being stricter', (before, now, stricter, effects) => {
-  const found = judged(amount(before, stricter), amount(now, stricter)).map(({effect}) => effect);
+  const found = judged(demanded(before, stricter), demanded(now, stricter)).map(({effect}) => effect);
   expect(found).toEqual(effects);
 });

@@ -18,6 +18,9 @@ describe('guarding words that a text lost', () => {
     ['every', 'Who touches every wire and tab.', 'Who nods.', ['every']],
     ['one of two', 'Never back. Not by hand.', 'Back a little. Not by hand.', ['never']],
     ['a whole sentence', 'Oil it. Never grease.', 'Oil it.', ['never']],
+    ['the way to turn', 'Tighten it anti-clockwise.', 'Tighten it clockwise.', ['anticlockwise']],
+    ['the hand of a thread', 'It has a left-hand thread.', 'It has a thread.', ['left']],
+    ['the way that it faces', 'Lips inward, arrow to the exhaust.', 'Lips clean.', ['inward', 'arrow']],
     ['case and marks do not count', 'NEVER back', 'never, back', []],
   ])('%s', (_, before, now, lost) => {
     expect(lostGuards(before, now, () => false)).toEqual(lost);

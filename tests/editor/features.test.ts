@@ -136,6 +136,25 @@ describe('hover', () => {
     expect(text).toContain('- tightened after: block');
   });
 
+  it.each([
+    [
+      'a check',
+      'checks: {turns: {expect: freely, after: [block], disturbed-by: [cap-bolts]}}',
+      'turns:',
+      '- made after: block\n- disturbed by: cap-bolts',
+    ],
+    [
+      'a system',
+      'systems: {sump: {closed-by: [main-caps], after: [block]}}',
+      'sump:',
+      '- closed by: main-caps\n- filled after: block',
+    ],
+  ])('of %s that waits for something: what must come before it', (_, item, words, expected) => {
+    const view = viewOf(STEPS, `${ENGINE}\n${item}\n`);
+    const text = hover(view, 'engine.yaml', offsetIn(view, 'engine.yaml', words, 1))?.markdown;
+    expect(text).toContain(expected);
+  });
+
   it('of an item in engine.yaml: its whole life', () => {
     expect(told('cap-bolts:', 1, 'engine.yaml')).toContain('step 7 of caps.md: locked');
   });

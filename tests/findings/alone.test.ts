@@ -10,6 +10,8 @@ parts:
   main-shells: {single-use: true, alterations: [grind-off-lip]}
   main-caps: {closes: [cap-faces], after: [crankshaft]}
   sump: {}
+joints:
+  sump-joint: {between: [block, sump], seal: [paper-gasket]}
 surfaces:
   main-journals: {on: crankshaft, assembly: lubed, lubricants: [assembly-lube]}
   cap-faces: {on: main-caps, assembly: clean}
@@ -43,6 +45,12 @@ function found(steps: string, alone: boolean): string[] {
 /** Wrong as a whole book, and right as a part of one. */
 const ELSEWHERE: readonly [string, string, string][] = [
   ['a surface is cleaned and lubed', 'clean-first cap-faces', '1. Set the caps on. `install: main-caps`'],
+  [
+    'a surface is cleaned and left for another to lube',
+    'clean-first main-journals',
+    '1. Oil it. `lube: main-journals with assembly-lube`',
+  ],
+  ['a joint is cleaned', 'clean-first sump-joint', '1. Lay the gasket. `seal: sump-joint with paper-gasket`'],
   ['a surface is lubed', 'lube-first main-journals', '1. Lower it in. `install: crankshaft`'],
   ['a part is inspected', 'inspect-first crankshaft', '1. Lower it in. `install: crankshaft`'],
   ['a part is renewed', 'single-use-reused main-shells', '1. Press them in. `install: main-shells`'],
@@ -97,6 +105,41 @@ const ITS_OWN: readonly [string, string, string][] = [
     'lubes too late',
     'lube-first main-journals',
     '1. Lower it in. `install: crankshaft`\n2. Oil it. `lube: main-journals with assembly-lube`',
+  ],
+  [
+    'alters too late',
+    'alter-first main-shells',
+    '1. Press them in. `install: main-shells`\n2. Grind them. `alter: main-shells by grind-off-lip`',
+  ],
+  [
+    'wipes what is lubed already',
+    'clean-first main-journals',
+    '1. Oil it. `lube: main-journals with assembly-lube`\n2. Wipe it. `clean: main-journals`',
+  ],
+  [
+    'wipes what is sealed already',
+    'clean-first sump-joint',
+    '1. Lay the gasket. `seal: sump-joint with paper-gasket`\n2. Wipe the faces. `clean: sump-joint`',
+  ],
+  [
+    'looks at a part that is in',
+    'inspect-first crankshaft',
+    '1. Lower it in. `install: crankshaft`\n2. Look. `inspect: crankshaft for cracks`',
+  ],
+  [
+    'renews a part that is in',
+    'inspect-first crankshaft',
+    '1. Lower it in. `install: crankshaft`\n2. Take a new one. `renew: crankshaft`',
+  ],
+  [
+    'takes off what it puts on after that',
+    'install-order sump',
+    '1. Lift the sump off. `remove: sump`\n2. Lift the sump on. `install: sump`',
+  ],
+  [
+    'reads a strip before it lays one',
+    'measured-slack main-clearance',
+    '1. Read it. `measure: main-clearance with strip-green`\n2. Lay one. `lay: main-clearance with strip-green`',
   ],
   [
     'uses what serves once a second time',

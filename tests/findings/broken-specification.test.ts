@@ -37,13 +37,9 @@ describe('a specification that cannot be read whole', () => {
     [
       'holds: [cover]',
       'holds: [cover',
-      'a bracket is open here that was never closed; close it with ] or } above',
+      'the bracket that opens here is never closed; close it with ] or }, as it was opened',
     ],
-    [
-      'holds: [cover]',
-      'holds:[cover]',
-      'this line has no key with a colon and a space; put a space after the colon, or see that the line above is complete',
-    ],
+    ['holds: [cover]', 'holds:[cover]', 'there is no space behind holds:; write holds: [cover]'],
   ])('%s written %s', (right, wrong, says) => {
     expect(found(ENGINE.replace(right, wrong))).toEqual([`spec-form: ${says}`]);
   });

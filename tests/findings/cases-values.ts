@@ -23,6 +23,17 @@ export const VALUE_CASES: readonly Case[] = [
   },
   {
     finding: 'value-disagrees',
+    title: 'a torque in another unit that only the coarser figures would let pass',
+    engine: CAPS,
+    procedure: `1. Set the caps in place. \`install: main-caps\`
+2. Bring the bolts up. \`torque: main-cap-bolts to 115.8 N·m\`
+`,
+    says: [
+      `8:51 main-cap-bolts are torqued to 85.4 lbf·ft (115.8 N·m), and 85 lbf·ft (115 N·m) is specified`,
+    ],
+  },
+  {
+    finding: 'value-disagrees',
     title: 'a lower torque that leads up is fine, in N·m, one place wrong',
     engine: CAPS,
     procedure: `1. Set the caps in place. \`install: main-caps\`

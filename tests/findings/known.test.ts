@@ -2,6 +2,7 @@
 import {describe, expect, it} from 'vitest';
 import {type Candidate, readKnown, sorted} from '../../src/findings/known.js';
 import {rewritten} from '../../src/findings/known-text.js';
+import {meaningOf} from '../../src/findings/meaning.js';
 import {source} from '../../src/text/source.js';
 
 const ENTRY = `  - finding: clean-first
@@ -67,6 +68,53 @@ describe('an entry', () => {
   });
 });
 
+describe('an entry is read', () => {
+  it.each<[title: string, text: string, entries: readonly object[]]>([
+    [
+      'with all that it says',
+      `${ENTRY}    place: front\n    says: x\n    times: 3\n`,
+      [
+        {
+          ...{finding: 'clean-first', file: 'plug.md', item: 'seat', place: 'front', says: 'x', times: 3},
+          ...{because: 'old text', owner: 'R. Tamsin'},
+        },
+      ],
+    ],
+    [
+      'with as little as can be',
+      '  - finding: clean-first\n',
+      [{finding: 'clean-first', file: '', times: 1, because: '', owner: ''}],
+    ],
+    [
+      'with no finding at all',
+      '  - item: seat\n',
+      [{finding: '', file: '', item: 'seat', times: 1, because: '', owner: ''}],
+    ],
+    ['unless it is none', '  - seat\n', []],
+  ])('%s', (_, text, entries) => {
+    const known = read(list(text)).map(({where: _where, ...entry}) => entry);
+    expect(known).toStrictEqual(entries);
+  });
+
+  it.each(['known: 3\n', '# nothing\n', 'list: []\n'])('nowhere in %j', (text) => {
+    expect(read(text)).toEqual([]);
+  });
+});
+
+it.each<[given: Parameters<typeof meaningOf>, meaning: string]>([
+  [
+    [{name: 'tag-form', message: 'step 12a says nothing, and step 3 neither'}, 'a.md'],
+    'step says nothing, and step neither',
+  ],
+  [[{name: 'tag-form', message: 'footstep 3'}, 'a.md'], 'footstep 3'],
+  [[{name: 'tag-form', message: 'x', item: 'seat'}, 'a.md'], 'seat'],
+  [[{name: 'tag-form', message: 'x', item: 'seat'}, 'a.md', 'bore'], 'bore'],
+])('a finding means the same wherever it stands: %j', (given, meaning) => {
+  expect(JSON.parse(meaningOf(...given))).toEqual(['tag-form', 'a.md', meaning, '']);
+  const [{name, message}, file] = given;
+  expect(JSON.parse(meaningOf({name, message, item: 'seat', place: 'front'}, file))[3]).toBe('front');
+});
+
 describe('the list, written anew,', () => {
   const anew = (text: string | undefined, findings: readonly Candidate[], isSeen = true) =>
     rewritten(text, text === undefined ? [] : read(text), findings, {reason: REASON, isSeen: () => isSeen});
@@ -86,6 +134,15 @@ describe('the list, written anew,', () => {
     ['keeps what is found', list(ENTRY), [SEAT], true, [list(ENTRY), 0, 0]],
     ['strikes off what is settled', list(ENTRY), [], true, ['# kept\nknown:\n  []\n', 0, 1]],
     ['keeps what was not looked at', list(ENTRY), [], false, [list(ENTRY), 0, 0]],
+    ['leaves what is no entry', list('  - seat\n', ENTRY), [], true, [list('  - seat\n'), 0, 1]],
+    ['leaves what is no list', 'known: 3\n', [], true, ['known: 3\n', 0, 0]],
+    [
+      'keeps a line whole up to 110 characters',
+      list(ENTRY.replace('old text', 'word '.repeat(18).trim())),
+      [SEAT],
+      true,
+      [list(ENTRY.replace('old text', 'word '.repeat(18).trim())), 0, 0],
+    ],
     [
       'counts down to two',
       list(withLine('times: 3')),

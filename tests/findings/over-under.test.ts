@@ -51,6 +51,52 @@ describe('a branch on one side of the limits', () => {
   });
 });
 
+describe('a branch that names places', () => {
+  const PLACED = engine('0.004–0.008 in')
+    .replace('shaft: {}', 'shaft: {at: [left, mid, right]}')
+    .replace('play: {', 'play: {at: [left, mid, right], ');
+  const at = (places: string, is: string) => branch(is).replace('play', `play[${places}]`);
+
+  it.each<readonly [string, readonly string[], readonly string[]]>([
+    ['all of them, one by one', [at('left', 'out'), at('mid, right', 'out')], []],
+    ['some on one side, and all on the other', [at('left, mid, right', 'over'), branch('under')], []],
+    [
+      'one of three',
+      [at('left', 'out')],
+      ['rework-missing: play[mid, right] may be out, and no step says what to do then'],
+    ],
+    [
+      'one of three on one side, which leaves two cases',
+      [at('left', 'under'), branch('over')],
+      ['rework-missing: play[mid, right] may be under, and no step says what to do then'],
+    ],
+    [
+      'another side in each place',
+      [at('left', 'under'), at('mid', 'over'), at('right', 'out')],
+      [
+        'rework-missing: play[left] may be over, and no step says what to do then',
+        'rework-missing: play[mid] may be under, and no step says what to do then',
+      ],
+    ],
+    [
+      'a place that there is not, which stands for none',
+      [at('front', 'out')],
+      ['unknown-item: play has no place front; its places are: left, mid, right'],
+    ],
+  ])('%s', (_, branches, says) => {
+    expect(found(PLACED, [...READ, ...branches])).toEqual(says);
+  });
+
+  it('hangs on the readings of those places alone', () => {
+    const read = (places: string) => `measure: play[${places}] using feeler-gauges`;
+    const rest = [read('mid, right'), at('mid, right', 'out')];
+    expect(found(PLACED, ['install: shaft', read('left'), at('left', 'out'), ...rest])).toEqual([]);
+    expect(found(PLACED, ['install: shaft', at('left, mid', 'out'), read('left'), ...rest])).toEqual([
+      'unmeasured-branch: play[left, mid] is not read before the branch that hangs on it',
+    ]);
+  });
+});
+
 /** The words of a step against the side that its tag says; play lies between nought and more. */
 describe('the side that the prose names', () => {
   const LIMITS = '0.004–0.008 in';

@@ -104,7 +104,7 @@ describe('what must come before a tightening', () => {
       'step 5 of p.md: in (install: crank-pin)',
       'step 6 of p.md: no longer in (remove: crank-pin)',
     ]);
-    expect(finding?.related.map(({says}) => says)).toEqual(['pulley-bolt is tightened after crank-pin']);
+    expect(finding?.related.map(({says}) => says)).toEqual(['pulley-bolt is torqued after crank-pin']);
   });
 
   it('may stand in another procedure, so that one checked alone is not blamed', () => {

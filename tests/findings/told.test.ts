@@ -127,6 +127,7 @@ const TOLD: readonly (readonly [name: string, lines: readonly string[]])[] = [
     'fluids-mixed',
     ['story: 7 step 1 of procedure.md: filled (fill: oil)', 'see: engine.yaml:6 oil is specified here'],
   ],
+  ['step-unmarked', ['fix: Write 3. as a step of its own']],
   ['passes-not-rising', ['see: engine.yaml:9 main-cap-bolts is specified here']],
   ['single-use-reused', ['see: engine.yaml:7 core-plugs is specified here']],
   [

@@ -38,6 +38,22 @@ export async function readPdf(bytes: Uint8Array): Promise<PdfPage[]> {
   return pages;
 }
 
+/** Points of 1/72 in, to the nearest: ISO 216 A4 is 210 × 297 mm, US Letter 8.5 × 11 in. */
+export const PAPER_SIZES = {A4: [595, 842], Letter: [612, 792]} as const;
+
+/** The text of all pages. */
+export async function pdfText(bytes: Uint8Array): Promise<string> {
+  return (await readPdf(bytes)).map(({text}) => text).join(' ');
+}
+
+/** What would be cut off, at the sides of the page or nearer than `margin` points to its head and foot. */
+export function outsideOf({width, height, pieces}: PdfPage, margin = 0): PdfPiece[] {
+  return pieces.filter(
+    ({text, x, y, width: wide}) =>
+      text.trim() !== '' && (x < 0 || x + wide > width || y < margin || y > height - margin),
+  );
+}
+
 /**
  * The number of the first page that has the words, from 1.
  * @throws Error where none has.

@@ -3,7 +3,6 @@ import {createHash} from 'node:crypto';
 import {beforeAll, describe, expect, test} from 'vitest';
 import type {Book} from '../../src/build/book.js';
 import {type Pdf, type PdfMaker, pdfMaker} from '../../src/host/pdf.js';
-import {compileSheet} from '../../src/sheet/compile.js';
 import {compileCover} from '../../src/sheet/cover.js';
 import {GERMAN} from '../../src/sheet/german.js';
 import type {Sheet, SheetBlock} from '../../src/sheet/model.js';
@@ -12,7 +11,17 @@ import {coverPrint} from '../../src/sheet/print-cover.js';
 import {ENGLISH} from '../../src/sheet/words.js';
 import type {Paper} from '../../src/spec/model.js';
 import {book} from '../help/example.js';
-import {type PdfPage, pageWith, readPdf, readPdfDocument, readTagged} from '../help/pdf.js';
+import {
+  outsideOf,
+  PAPER_SIZES,
+  type PdfPage,
+  pageWith,
+  pdfText,
+  readPdf,
+  readPdfDocument,
+  readTagged,
+} from '../help/pdf.js';
+import {FINGERPRINT, firstSheet} from '../help/sheet.js';
 import {ATTACKS, hardBook, hostileBook} from '../sheet/hard.js';
 import {BRANCH, ENDINGS, LENGTHS, OPENINGS, ofLength, withBranch} from '../sheet/of-length.js';
 import {trialBook} from '../sheet/trial.js';
@@ -22,12 +31,10 @@ beforeAll(async () => {
   make = await pdfMaker();
 });
 
-const OPTIONS = {fingerprint: '0123456789abcdef'};
+const OPTIONS = {fingerprint: FINGERPRINT};
 
 function compiled(of: Book, paper: Paper = 'A4'): Sheet {
-  const [procedure] = of.procedures;
-  if (procedure === undefined) throw new Error('no procedure');
-  return compileSheet(of, procedure, {...OPTIONS, paper});
+  return firstSheet(of, {paper});
 }
 
 function sheetPdf(sheet: Sheet, pictures: readonly string[] = []): Pdf {
@@ -43,13 +50,6 @@ function whole(pdf: ReturnType<PdfMaker>): Pdf {
   return pdf;
 }
 
-async function textOf({bytes}: Pdf): Promise<string> {
-  return (await readPdf(bytes)).map(({text}) => text).join(' ');
-}
-
-/** Points: ISO 216 A4 is 210 × 297 mm, US Letter 8.5 × 11 in. */
-const SIZES = {A4: [595, 842], Letter: [612, 792]} as const;
-
 describe.each(['A4', 'Letter'] as const)('on %s paper', (paper) => {
   let trial: PdfPage[];
   let hard: PdfPage[];
@@ -64,7 +64,7 @@ describe.each(['A4', 'Letter'] as const)('on %s paper', (paper) => {
       ['A', hard],
     ] as const) {
       pages.forEach((page, at) => {
-        expect([page.width, page.height].map(Math.round)).toEqual([...SIZES[paper]]);
+        expect([page.width, page.height].map(Math.round)).toEqual([...PAPER_SIZES[paper]]);
         for (const words of [
           `Page ${at + 1} of ${pages.length}`,
           `rev. ${name}`,
@@ -73,11 +73,7 @@ describe.each(['A4', 'Letter'] as const)('on %s paper', (paper) => {
           'Initials:',
         ])
           expect(page.text).toContain(words);
-        const outside = page.pieces.filter(
-          ({text, x, y, width}) =>
-            text.trim() !== '' && (x < 0 || x + width > page.width || y < 20 || y > page.height - 20),
-        );
-        expect(outside).toEqual([]);
+        expect(outsideOf(page, 20)).toEqual([]);
       });
     }
   });
@@ -223,7 +219,7 @@ describe('the document', () => {
   });
 
   test('the cover lists its procedures, hold points and sources', async () => {
-    const text = await textOf(coverPdf(trialBook));
+    const text = await pdfText(coverPdf(trialBook).bytes);
     for (const words of [
       'Camshaft, crankshaft and head',
       '1 · 13',
@@ -236,13 +232,11 @@ describe('the document', () => {
 });
 
 test('another language leaves no word of the first one on the page', async () => {
-  const [procedure] = trialBook.procedures;
-  if (procedure === undefined) throw new Error('no procedure');
   const options = {...OPTIONS, words: GERMAN};
-  const pdf = sheetPdf(compileSheet(trialBook, procedure, options));
+  const pdf = sheetPdf(firstSheet(trialBook, options));
   const cover = whole(make(() => coverPrint(compileCover(trialBook, options)), []));
   expect((await readPdfDocument(pdf.bytes)).language).toBe('de');
-  const text = `${await textOf(pdf)} ${await textOf(cover)}`;
+  const text = `${await pdfText(pdf.bytes)} ${await pdfText(cover.bytes)}`;
   for (const said of ['Seite 1 von', 'Montageblatt 1 von 1', 'GEFAHR', 'Abschnitt fertig', GERMAN.holdText])
     expect(text).toContain(said);
   const phrases = Object.values(ENGLISH).flatMap((word) =>
@@ -274,19 +268,19 @@ describe('characters', () => {
     const pdf = sheetPdf(compiled(saying(name)));
     expect(pdf.missing).toEqual([]);
     // Signs that look alike share a glyph, and so a place in the text: µ and μ.
-    expect((await textOf(pdf)).normalize('NFKC')).toContain(name.normalize('NFKC'));
+    expect((await pdfText(pdf.bytes)).normalize('NFKC')).toContain(name.normalize('NFKC'));
   });
 
   test('one that no font has leaves a frame, and is told', async () => {
     const pdf = sheetPdf(compiled(saying('seal \u{12000} and \u{E123} here')));
     expect([...pdf.missing].sort()).toEqual(['\u{12000}', '\u{E123}'].sort());
-    expect(await textOf(pdf)).toContain('seal ▯ and ▯ here');
+    expect(await pdfText(pdf.bytes)).toContain('seal ▯ and ▯ here');
   });
 
   test('those that hide text or turn it are left out', async () => {
-    expect(await textOf(sheetPdf(compiled(saying('to\u202Eft 85\u2066 lbf\uFEFF, \u0007bell'))))).toContain(
-      'toft 85 lbf, bell',
-    );
+    expect(
+      await pdfText(sheetPdf(compiled(saying('to\u202Eft 85\u2066 lbf\uFEFF, \u0007bell'))).bytes),
+    ).toContain('toft 85 lbf, bell');
   });
 });
 
@@ -309,12 +303,12 @@ const TYPST_ATTACKS = [
 
 describe('hostile text', () => {
   test.each(TYPST_ATTACKS)('%s is printed as it was typed', async (attack) => {
-    const text = await textOf(sheetPdf(compiled(saying(attack))));
+    const text = await pdfText(sheetPdf(compiled(saying(attack))).bytes);
     expect(text.replace(/\s/g, '')).toContain(attack.replace(/\s/g, ''));
   });
 
   test('a sheet full of attacks on HTML prints them as text', async () => {
-    const text = (await textOf(sheetPdf(compiled(hostileBook)))).replace(/\s/g, '');
+    const text = (await pdfText(sheetPdf(compiled(hostileBook)).bytes)).replace(/\s/g, '');
     for (const attack of ATTACKS) expect(text).toContain(attack.replace(/\s/g, ''));
     expect(coverPdf(hostileBook).pages).toBeGreaterThan(0);
   });
@@ -358,13 +352,13 @@ describe('pictures', () => {
   test('are embedded with their words and captions', async () => {
     const {bytes} = sheetPdf(pictured(PIXEL), [PIXEL]);
     expect((await readPdfDocument(bytes)).alternatives).toContain('the pump');
-    expect(await textOf(sheetPdf(pictured(PIXEL), [PIXEL]))).toContain('Pump, from below');
+    expect(await pdfText(sheetPdf(pictured(PIXEL), [PIXEL]).bytes)).toContain('Pump, from below');
   });
 
   test.each(['broken.png', 'data:image/png;base64,iVBORw0KGgo=', 'data:image/jpeg;base64,/9j/4AAQ'])(
     '%s, which is none, leaves a frame that says so',
     async (url) => {
-      expect(await textOf(sheetPdf(pictured(url), [url]))).toContain('Picture: Pump, from below');
+      expect(await pdfText(sheetPdf(pictured(url), [url]).bytes)).toContain('Picture: Pump, from below');
     },
   );
 });

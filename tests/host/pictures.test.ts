@@ -66,6 +66,33 @@ test.each([
   expect(await saidOf(url)).toEqual([`warning ${says} <![the plug](${url})>`]);
 });
 
+test.each([
+  ['plgu.png', 'plug.png', 'plug.png'],
+  ['Plug.PNG', 'plug.png', 'plug.png'],
+  ['plug.jpg', 'plug.png', 'plug.png'],
+  ['plug.png', 'pictures/plug.png', 'pictures/plug.png'],
+  ['Pictures/plug.png', 'pictures/plug.png', 'pictures/plug.png'],
+  ['picture/a%20plug.png', 'pictures/a plug.png', 'pictures/a%20plug.png'],
+  ['pump.png', 'notes/deep/pump.png', undefined],
+  ['pump.png', 'pump.txt', undefined],
+  ['pump.png', 'head-bolts.png', undefined],
+])('%s, where %s is there, was meant to be %s', async (url, there, meant) => {
+  const hint = meant === undefined ? 'put it there, or take it out' : `did you mean ${meant}?`;
+  const name = decodeURIComponent(url);
+  expect(await saidOf(url, {[`book/${there}`]: PNG})).toEqual([
+    `warning there is no picture ${name}; ${hint} <![the plug](${url})>`,
+  ]);
+});
+
+test('no name outside of the book is told', async () => {
+  const folder = await temporaryFolder({
+    ...smallBook({'book/plug.md': showing('a.png')}),
+    'outside/a.png': PNG,
+  });
+  await symlink(join(folder, 'outside'), join(folder, 'book', 'inside'));
+  expect((await saidIn(folder))[0]).toContain('put it there, or take it out');
+});
+
 test('one that is too large is not put in', async () => {
   const big = Buffer.concat([PNG, Buffer.alloc(8 * 1024 * 1024)]);
   expect(await saidOf('a.png', {'book/a.png': big})).toEqual([

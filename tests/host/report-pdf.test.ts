@@ -10,7 +10,7 @@ import type {BuildRecord} from '../../src/readings/record.js';
 import type {ReadingsReport} from '../../src/readings/report.js';
 import {spreadOf} from '../../src/readings/spread.js';
 import type {Paper} from '../../src/spec/model.js';
-import {readPdf, readPdfDocument, readTagged} from '../help/pdf.js';
+import {outsideOf, PAPER_SIZES, pdfText, readPdf, readPdfDocument, readTagged} from '../help/pdf.js';
 import {withEntries} from '../help/record.js';
 import {SMALL, sample} from '../readings/small.js';
 import {ATTACKS} from '../sheet/hard.js';
@@ -32,10 +32,6 @@ function pdfOf(report: ReadingsReport, paper: Paper = 'A4'): Pdf {
   return pdf;
 }
 
-async function textOf({bytes}: Pdf): Promise<string> {
-  return (await readPdf(bytes)).map(({text}) => text).join(' ');
-}
-
 const ONE = reportOf(
   sample({
     answer: ({key}, value) => ({'7:1': '0.0081', '4:1:front': '0.0020', '1:1': ''})[key] ?? value,
@@ -46,22 +42,15 @@ const TWO = reportOf(
   sample({engineNumber: 'X-2', seed: 404}),
 );
 
-/** Points: ISO 216 A4 is 210 × 297 mm, US Letter 8.5 × 11 in. */
-const SIZES = {A4: [595, 842], Letter: [612, 792]} as const;
-
 describe.each(['A4', 'Letter'] as const)('on %s paper', (paper) => {
   test('head and foot stand on every page, and nothing runs off it', async () => {
     const pages = await readPdf(pdfOf(TWO, paper).bytes);
     expect(pages.length).toBeGreaterThan(2);
     pages.forEach((page, at) => {
-      expect([page.width, page.height].map(Math.round)).toEqual([...SIZES[paper]]);
+      expect([page.width, page.height].map(Math.round)).toEqual([...PAPER_SIZES[paper]]);
       for (const words of [`Page ${at + 1} of ${pages.length}`, '2 builds', 'Build report', 'Entries until'])
         expect(page.text).toContain(words);
-      const outside = page.pieces.filter(
-        ({text, x, y, width}) =>
-          text.trim() !== '' && (x < 0 || x + width > page.width || y < 20 || y > page.height - 20),
-      );
-      expect(outside).toEqual([]);
+      expect(outsideOf(page, 20)).toEqual([]);
     });
   });
 });
@@ -121,7 +110,7 @@ test('is printed in the language that is asked for, and says so', async () => {
   const pdf = make(() => reportPrint(TWO, 'A4', LANGUAGES.de), []);
   if (!pdf.ok) throw new Error(pdf.says);
   expect(await readPdfDocument(pdf.bytes)).toMatchObject({language: 'de', title: 'Montageberichte'});
-  const text = await textOf(pdf);
+  const text = await pdfText(pdf.bytes);
   for (const words of [
     'Seite 1 von',
     '2 Montagen',
@@ -155,7 +144,7 @@ test('what is wrong is met first, then the readings, signatures and seals', asyn
 });
 
 test('several builds have an overview and the spread of each fit', async () => {
-  const text = await textOf(pdfOf(TWO));
+  const text = await pdfText(pdfOf(TWO).bytes);
   for (const words of [
     'Build reports: 2 builds',
     'nothing wrong',
@@ -173,7 +162,7 @@ test('what is out and accepted says so at the head of its build and in its row',
   const accepted = withEntries(taken, '01-crank', [
     {at: '2026-03-03T08:00:00Z', by: 'CD', box: '7:1:accepted', value: 'it is the last shim'},
   ]);
-  const text = await textOf(pdfOf(reportOf(accepted, sample({engineNumber: 'X-2', seed: 404}))));
+  const text = await pdfText(pdfOf(reportOf(accepted, sample({engineNumber: 'X-2', seed: 404}))).bytes);
   expect(text).toMatch(/\d errors?; 1 accepted as it is/);
   expect(text).toContain('0.0081 in out, accepted as it is AB');
 });
@@ -190,7 +179,7 @@ test('waivers stand there with their reasons', async () => {
       approvedBy: 'R. T.',
     },
   ];
-  const text = await textOf(pdfOf({builds: [{...build, waivers}], spread: []}));
+  const text = await pdfText(pdfOf({builds: [{...build, waivers}], spread: []}).bytes);
   expect(text).toContain('the rail is stoned flat');
   expect(text).toContain('R. T.');
 });
@@ -217,14 +206,14 @@ describe('hostile text', () => {
         }),
       ),
     );
-    const text = folded(await textOf(pdfOf(report)));
+    const text = folded(await pdfText(pdfOf(report).bytes));
     for (const attack of attacks) expect(text).toContain(folded(attack));
   });
 
   test('an initial that no font has leaves a frame, and is told', async () => {
     const pdf = pdfOf(reportOf(sample({by: () => 'A\u{12000}'})));
     expect(pdf.missing).toEqual(['\u{12000}']);
-    expect(await textOf(pdf)).toContain('A▯');
+    expect(await pdfText(pdf.bytes)).toContain('A▯');
   });
 
   test('a record of one very long word still prints', async () => {

@@ -70,7 +70,10 @@ describe('a fault is noticed', () => {
     [
       'hold-point',
       'a box that is gone',
-      replacing('"labels":["front","middle","rear"]', '"labels":["front","middle"]'),
+      replacing(
+        '"labels":["front","second","centre","fourth","rear"]',
+        '"labels":["front","second","centre","fourth"]',
+      ),
     ],
     [
       'steps',

@@ -2,10 +2,10 @@
 import {type PdfMaker, pdfMaker} from '../../src/host/pdf.js';
 import type {Print} from '../../src/print/document.js';
 import {reportPrint} from '../../src/readings/print.js';
-import {compileSheet} from '../../src/sheet/compile.js';
 import {compileCover} from '../../src/sheet/cover.js';
 import {sheetPrint} from '../../src/sheet/print.js';
 import {coverPrint} from '../../src/sheet/print-cover.js';
+import {FINGERPRINT, firstSheet} from '../help/sheet.js';
 import {judged, sample} from '../readings/small.js';
 import {trialBook} from '../sheet/trial.js';
 
@@ -16,19 +16,19 @@ export interface KeptPage {
   readonly has: string;
 }
 
-const OPTIONS = {fingerprint: '0123456789abcdef'};
-
 export function keptPages(): KeptPage[] {
-  const [procedure] = trialBook.procedures;
-  if (procedure === undefined) throw new Error('no procedure');
-  const sheet = sheetPrint(compileSheet(trialBook, procedure, OPTIONS), () => undefined);
+  const sheet = sheetPrint(firstSheet(trialBook), () => undefined);
   const read = judged(
     sample({answer: ({key}, usual) => ({'7:1': '0.0081', '4:1:front': '0.0020'})[key] ?? usual}),
   );
   return [
-    {name: 'cover', print: coverPrint(compileCover(trialBook, OPTIONS)), has: 'Hold points'},
+    {
+      name: 'cover',
+      print: coverPrint(compileCover(trialBook, {fingerprint: FINGERPRINT})),
+      has: 'Hold points',
+    },
     {name: 'steps', print: sheet, has: 'Bring the head bolts up in the order drawn'},
-    {name: 'hold-point', print: sheet, has: 'Fit three new core plugs'},
+    {name: 'hold-point', print: sheet, has: 'Turn the crankshaft by hand'},
     {name: 'report', print: reportPrint({builds: [read], spread: []}, 'A4'), has: 'Out of limits'},
   ];
 }

@@ -105,6 +105,14 @@ describe('front matter that is wrong', () => {
       ['front-matter: "auther" is no key of the front matter <auther>'],
     ],
     [
+      'a colon forgotten, told once',
+      head('title: T', 'revision A', 'date: 2026-01-01', 'author R. Tamsin'),
+      [
+        'front-matter: there is no colon behind revision <revision A>',
+        'front-matter: there is no colon behind author <author R. Tamsin>',
+      ],
+    ],
+    [
       'a strange key',
       head(...RIGHT, 'colour: red'),
       ['front-matter: "colour" is no key of the front matter <colour>'],

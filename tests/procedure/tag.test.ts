@@ -348,3 +348,12 @@ describe('any text', () => {
     );
   });
 });
+
+it.each([
+  ['clean:', 'write the id of a surface, a part or a joint after the colon'],
+  ['cure:', 'write the id of a joint or a consumable after the colon'],
+  ['witness:', 'write the id of a hold point after the colon'],
+  ['waive:', 'write the name of the finding that is waived'],
+])('`%s` without a target is told what may stand there', (text, hint) => {
+  expect(read(text).problems.map((one) => one.hint)).toEqual([hint]);
+});

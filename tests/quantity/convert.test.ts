@@ -18,16 +18,9 @@ import {
   widthOf,
   within,
 } from '../../src/quantity/convert.js';
-import type {Amount} from '../../src/quantity/model.js';
-import {readAmount} from '../../src/quantity/parse.js';
 import {unit} from '../../src/quantity/units.js';
+import {amount} from '../help/amount.js';
 import {anyAmount, anyQuantity, anyUnit, quantityOf, samePair, unitsOf} from './generators.js';
-
-function amount(text: string): Amount {
-  const reading = readAmount(text);
-  if (!reading.ok) throw new Error(`${text}: ${reading.fault.says}`);
-  return reading.amount;
-}
 
 describe('agreement to the figures stated', () => {
   test.each([

@@ -10,16 +10,10 @@ import {
   inOtherSystem,
   restated,
 } from '../../src/quantity/format.js';
-import type {Amount} from '../../src/quantity/model.js';
 import {readAmount} from '../../src/quantity/parse.js';
 import {unit} from '../../src/quantity/units.js';
+import {amount} from '../help/amount.js';
 import {anyAmount} from './generators.js';
-
-function amount(text: string): Amount {
-  const reading = readAmount(text);
-  if (!reading.ok) throw new Error(`${text}: ${reading.fault.says}`);
-  return reading.amount;
-}
 
 describe('in the unit stated', () => {
   test.each([

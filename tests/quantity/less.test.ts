@@ -2,8 +2,7 @@
 import {expect, test} from 'vitest';
 import {formatAmount} from '../../src/quantity/format.js';
 import {lessBy} from '../../src/quantity/less.js';
-import type {Amount} from '../../src/quantity/model.js';
-import {readAmount} from '../../src/quantity/parse.js';
+import {amount} from '../help/amount.js';
 
 test.each([
   ['2.500 in', '0.010 in', '2.490 in'],
@@ -20,11 +19,5 @@ test.each([
   ['2.500 in', 'max 0.010 in', '2.490 in'],
   ['2.500 in', 'min 0.010 in', '2.490 in'],
 ])('%s less %s is %s', (from, by, expected) => {
-  expect(formatAmount(lessBy(read(from), read(by)))).toBe(expected);
+  expect(formatAmount(lessBy(amount(from, 'length'), amount(by, 'length')))).toBe(expected);
 });
-
-function read(text: string): Amount {
-  const reading = readAmount(text, 'length');
-  if (!reading.ok) throw new Error(reading.fault.says);
-  return reading.amount;
-}

@@ -187,6 +187,14 @@ describe('faults', () => {
   });
 
   test('a word that is no unit gets the nearest one', () => {
+    checkFault(
+      '0.90 mn',
+      '     ^^',
+      'unit-wrong-kind',
+      /mn is no unit of length; did you mean mm\?/,
+      'length',
+    );
+    checkFault('0.90 mn', '     ^^', 'unit-wrong-kind', /mn is not a unit; did you mean mm\?/);
     checkFault('85 lbf·fy', '   ^^^^^^', 'unit-wrong-kind', /did you mean lbf·ft/, 'torque');
     checkFault(
       '85 ft/lb',

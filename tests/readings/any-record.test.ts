@@ -8,7 +8,7 @@ import type {BuildReport} from '../../src/readings/report.js';
 import {readingsShape} from '../../src/readings/report.js';
 import {withEntry} from '../../src/readings/seal.js';
 import {spreadOf} from '../../src/readings/spread.js';
-import {progressOf} from '../../src/tablet/due.js';
+import {progressOf} from '../../src/tablet/progress.js';
 import {standingAfter} from '../../src/tablet/standing.js';
 import {buildOf, judged, SMALL} from './small.js';
 

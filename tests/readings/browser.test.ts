@@ -1,7 +1,6 @@
 /** Build reports in a real browser: what assistive technology finds wrong, that nothing runs, and what comes out on paper. */
 /// <reference lib="dom" />
-import axe, {type AxeResults} from 'axe-core';
-import type {Browser, Page} from 'playwright-core';
+import type {Browser} from 'playwright-core';
 import {afterAll, beforeAll, describe, expect, test} from 'vitest';
 import {buildsOf} from '../../src/readings/builds.js';
 import {readingsHtml} from '../../src/readings/html.js';
@@ -9,7 +8,8 @@ import {judgeBuild} from '../../src/readings/judge.js';
 import type {BuildRecord} from '../../src/readings/record.js';
 import {spreadOf} from '../../src/readings/spread.js';
 import {openBrowser} from '../help/browser.js';
-import {readPdf} from '../help/pdf.js';
+import {accessibilityFaults, activeParts, headingLevels, openPage, STILL} from '../help/page.js';
+import {outsideOf, readPdf} from '../help/pdf.js';
 import {ATTACKS} from '../sheet/hard.js';
 import {SMALL, sample} from './small.js';
 
@@ -58,60 +58,33 @@ function strange({sheets}: BuildRecord) {
 
 const hostile = htmlOf(...attacked);
 
-const asked: string[] = [];
-
-/** Notes whatever the page asks for outside itself. */
-async function opened(html: string): Promise<Page> {
-  const page = await browser.newPage({viewport: {width: 1024, height: 1366}});
-  page.on('request', (request) => {
-    if (/^(?:https?|file|ws):/.test(request.url())) asked.push(request.url());
-  });
-  await page.setContent(html, {waitUntil: 'load'});
-  return page;
-}
-
 describe.each([
   ['the report on two builds', usual],
   ['the report on hostile records', hostile],
 ])('%s', (_, html) => {
   test('gives an accessibility engine nothing to find', async () => {
-    const page = await opened(html);
-    await page.evaluate(axe.source);
-    const {violations, passes} = await page.evaluate<AxeResults>('axe.run()');
-    expect(violations.map(({id, nodes}) => `${id}: ${nodes.map(({html: node}) => node).join(' ')}`)).toEqual(
-      [],
-    );
-    expect(passes.length).toBeGreaterThan(10);
+    const {page} = await openPage(browser, html);
+    expect(await accessibilityFaults(page)).toEqual([]);
     await page.close();
   });
 
   test('runs nothing and asks for nothing', async () => {
-    const page = await opened(html);
-    expect(
-      await page.evaluate(`({
-      hit: 'hit' in globalThis,
-      active: document.querySelectorAll('script, iframe, object, embed, form, base, link, img, meta[http-equiv=refresh]').length,
-      handlers: [...document.querySelectorAll('*')].filter(
-        (element) => element.getAttributeNames().some((name) => name.startsWith('on'))).length,
-      styles: document.querySelectorAll('style').length,
-    })`),
-    ).toEqual({hit: false, active: 0, handlers: 0, styles: 1});
-    expect(asked).toEqual([]);
+    const {page, trouble} = await openPage(browser, html);
+    expect(await activeParts(page)).toEqual(STILL);
+    expect(trouble).toEqual([]);
     await page.close();
   });
 
   test.each([1024, 480])('is no wider than a window of %i', async (width) => {
-    const page = await opened(html);
+    const {page} = await openPage(browser, html);
     await page.setViewportSize({width, height: 800});
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(width);
     await page.close();
   });
 
   test('skips no level of heading', async () => {
-    const page = await opened(html);
-    const levels = await page
-      .locator('h1, h2, h3, h4')
-      .evaluateAll((all) => all.map(({tagName}) => Number(tagName.slice(1))));
+    const {page} = await openPage(browser, html);
+    const levels = await headingLevels(page);
     expect(levels.filter((level) => level === 1)).toHaveLength(1);
     expect(levels.filter((level, at) => level > (levels[at - 1] ?? 0) + 1)).toEqual([]);
     await page.close();
@@ -119,7 +92,7 @@ describe.each([
 });
 
 test('prints with every reading on the page', async () => {
-  const page = await opened(usual);
+  const {page} = await openPage(browser, usual);
   const pages = await readPdf(await page.pdf({format: 'A4', preferCSSPageSize: true, printBackground: true}));
   await page.close();
   const text = pages.map((each) => each.text).join(' ');
@@ -132,9 +105,6 @@ test('prints with every reading on the page', async () => {
   ])
     expect(text).toContain(said);
   for (const each of pages) {
-    const outside = each.pieces.filter(
-      ({text: piece, x, width}) => piece.trim() !== '' && (x < 0 || x + width > each.width),
-    );
-    expect(outside).toEqual([]);
+    expect(outsideOf(each)).toEqual([]);
   }
 });

@@ -1,11 +1,11 @@
 /** Every kind of remark: what brings it up, and that a good record brings up none. */
 import {describe, expect, test} from 'vitest';
 import {askedOfBook} from '../../src/host/asked-of-build.js';
-import {readAmount} from '../../src/quantity/parse.js';
 import {judgeBuild} from '../../src/readings/judge.js';
 import type {SheetRecord} from '../../src/readings/record.js';
 import {REMARK_NAMES, type RemarkName} from '../../src/readings/report.js';
 import {withEntry} from '../../src/readings/seal.js';
+import {amount} from '../help/amount.js';
 import {book} from '../help/example.js';
 import {sampleRecord, withEntries} from '../help/record.js';
 import {buildOf, judged, SMALL, SMALL_BOOK, sample, told} from './small.js';
@@ -340,11 +340,10 @@ test('clearance worked out from journal and bore', () => {
 test('readings that are no sizes work nothing out', async () => {
   const limits = (fit: string, value: string) => {
     const item = SMALL_BOOK.spec.items.get(fit);
-    const reading = readAmount(value, 'length');
-    if (item?.kind !== 'fit' || !reading.ok || item.limits === undefined) throw new Error('no such fit');
+    if (item?.kind !== 'fit' || item.limits === undefined) throw new Error('no such fit');
     const items = new Map([
       ...SMALL_BOOK.spec.items,
-      [fit, {...item, limits: {...item.limits, value: reading.amount}}],
+      [fit, {...item, limits: {...item.limits, value: amount(value, 'length')}}],
     ]);
     return {...SMALL_BOOK, spec: {...SMALL_BOOK.spec, items}};
   };

@@ -1,9 +1,9 @@
 /** Record files: what is read, what is refused and where, and that nothing makes the reader throw. */
 import fc from 'fast-check';
 import {describe, expect, test} from 'vitest';
-import {plainJson, readJson} from '../../src/readings/json.js';
-import {readingNumber} from '../../src/readings/number.js';
+import {plainJson, readJson} from '../../src/readings/placed-json.js';
 import {readRecord} from '../../src/readings/read.js';
+import {readingNumber} from '../../src/readings/reading-number.js';
 import {positionAt, source} from '../../src/text/source.js';
 import {sample} from './small.js';
 

@@ -1,5 +1,4 @@
 /** `npm run reviews`: every edit of the known classes in the demonstration books, and how `wmark compare` places it. */
-
 import type {Book} from '../../src/build/book.js';
 import {EFFECTS} from '../../src/compare/model.js';
 import {loadBook} from '../../src/host/load.js';

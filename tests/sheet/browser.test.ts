@@ -1,18 +1,19 @@
 /** Sheets in a real browser: what assistive technology finds wrong, what comes out on paper, and that nothing runs. */
 /// <reference lib="dom" />
-import axe, {type AxeResults} from 'axe-core';
-import type {Browser, Page} from 'playwright-core';
+
+import type {Browser} from 'playwright-core';
 import {afterAll, beforeAll, describe, expect, test} from 'vitest';
 import type {Book} from '../../src/build/book.js';
 import {bookLists} from '../../src/sheet/book-lists.js';
-import {compileSheet} from '../../src/sheet/compile.js';
 import {compileCover} from '../../src/sheet/cover.js';
 import {sheetHtml} from '../../src/sheet/html.js';
 import {coverHtml} from '../../src/sheet/html-cover.js';
 import {listsHtml} from '../../src/sheet/lists-html.js';
 import type {Paper} from '../../src/spec/model.js';
 import {openBrowser} from '../help/browser.js';
-import {type PdfPage, readPdf} from '../help/pdf.js';
+import {accessibilityFaults, activeParts, headingLevels, openPage, STILL} from '../help/page.js';
+import {outsideOf, PAPER_SIZES, type PdfPage, readPdf} from '../help/pdf.js';
+import {FINGERPRINT, firstSheet} from '../help/sheet.js';
 import {hardBook, hostileBook} from './hard.js';
 import {BRANCH, ENDINGS, LENGTHS, OPENINGS, ofLength, withBranch} from './of-length.js';
 import {trialBook} from './trial.js';
@@ -25,32 +26,16 @@ afterAll(async () => {
   await browser?.close();
 });
 
-const OPTIONS = {fingerprint: '0123456789abcdef'};
-
 function sheetOf(book: Book, paper: Paper = 'A4'): string {
-  const [procedure] = book.procedures;
-  if (procedure === undefined) throw new Error('no procedure');
-  return sheetHtml(compileSheet(book, procedure, {...OPTIONS, paper}));
+  return sheetHtml(firstSheet(book, {paper}));
 }
 
 function coverOf(book: Book, paper: Paper = 'A4'): string {
-  return coverHtml(compileCover(book, {...OPTIONS, paper}));
+  return coverHtml(compileCover(book, {fingerprint: FINGERPRINT, paper}));
 }
-
-/** A page that fails the test when it asks for anything outside itself. */
-async function opened(html: string): Promise<Page> {
-  const page = await browser.newPage({viewport: {width: 1024, height: 1366}});
-  page.on('request', (request) => {
-    if (/^(?:https?|file|ws):/.test(request.url())) asked.push(request.url());
-  });
-  await page.setContent(html, {waitUntil: 'load'});
-  return page;
-}
-
-const asked: string[] = [];
 
 async function printed(html: string): Promise<PdfPage[]> {
-  const page = await opened(html);
+  const {page} = await openPage(browser, html);
   const bytes = await page.pdf({preferCSSPageSize: true, printBackground: true});
   await page.close();
   return readPdf(bytes);
@@ -66,57 +51,37 @@ const documents = [
 
 describe.each(documents)('%s on screen', (_, html) => {
   test('gives an accessibility engine nothing to find', async () => {
-    const page = await opened(html);
-    // The sheet’s own policy forbids scripts; the engine is let in from outside the page.
-    await page.evaluate(axe.source);
-    const {violations, passes} = await page.evaluate<AxeResults>('axe.run()');
-    const found = violations.map(({id, nodes}) => `${id}: ${nodes.map(({html: node}) => node).join(' ')}`);
-    expect(found).toEqual([]);
-    expect(passes.length).toBeGreaterThan(10);
+    const {page} = await openPage(browser, html);
+    expect(await accessibilityFaults(page)).toEqual([]);
     await page.close();
   });
 
   test('runs nothing, asks for nothing and holds no way to', async () => {
-    const page = await opened(html);
-    expect(
-      await page.evaluate(`({
-      hit: 'hit' in globalThis,
-      active: document.querySelectorAll('script, iframe, object, embed, form, base, link, meta[http-equiv=refresh]').length,
-      handlers: [...document.querySelectorAll('*')].filter(
-        (element) => element.getAttributeNames().some((name) => name.startsWith('on'))).length,
-      images: document.querySelectorAll('img').length,
-      styles: document.querySelectorAll('style').length,
-    })`),
-    ).toEqual({hit: false, active: 0, handlers: 0, images: 0, styles: 1});
+    const {page, trouble} = await openPage(browser, html);
+    expect(await activeParts(page)).toEqual(STILL);
     const links = await page
       .locator('a')
       .evaluateAll((all) => all.map((link) => link.getAttribute('href') ?? ''));
     expect(links.filter((href) => !/^https:\/\/|^[^:/]+\.html$/.test(href))).toEqual([]);
-    expect(asked).toEqual([]);
+    expect(trouble).toEqual([]);
     await page.close();
   });
 
   test.each([1024, 640])('is no wider than a window of %i', async (width) => {
-    const page = await opened(html);
+    const {page} = await openPage(browser, html);
     await page.setViewportSize({width, height: 800});
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(width);
     await page.close();
   });
 
   test('skips no level of heading and names every region once', async () => {
-    const page = await opened(html);
-    const headings = await page.locator('h1, h2, h3, h4, h5, h6').all();
-    const levels = await Promise.all(
-      headings.map((heading) => heading.evaluate(({tagName}) => Number(tagName.slice(1)))),
-    );
+    const {page} = await openPage(browser, html);
+    const levels = await headingLevels(page);
     expect(levels.filter((level) => level === 1)).toHaveLength(1);
     expect(levels.filter((level, at) => level > (levels[at - 1] ?? 0) + 1)).toEqual([]);
     await page.close();
   });
 });
-
-/** Points: ISO 216 A4 is 210 × 297 mm, US Letter 8.5 × 11 in. */
-const SIZES = {A4: [595.3, 841.9], Letter: [612, 792]} as const;
 
 describe.each(['A4', 'Letter'] as const)('on %s paper', (paper) => {
   test.each(['trial', 'hard'] as const)(
@@ -124,17 +89,12 @@ describe.each(['A4', 'Letter'] as const)('on %s paper', (paper) => {
     async (name) => {
       const book = name === 'trial' ? trialBook : hardBook;
       const pages = await printed(sheetOf(book, paper));
-      const [width, height] = SIZES[paper];
       pages.forEach((page, at) => {
-        expect([page.width, page.height].map(Math.round)).toEqual([width, height].map(Math.round));
+        expect([page.width, page.height].map(Math.round)).toEqual([...PAPER_SIZES[paper]]);
         expect(page.text).toContain(`Page ${at + 1} of ${pages.length}`);
         expect(page.text).toContain(`rev. ${name === 'trial' ? 'C' : 'A'}`);
         expect(page.text).toContain('0123456789');
-        expect(
-          page.pieces.filter(
-            ({text, x, width: wide}) => text.trim() !== '' && (x < 0 || x + wide > page.width),
-          ),
-        ).toEqual([]);
+        expect(outsideOf(page)).toEqual([]);
       });
       const words = new Set(pages.flatMap(({text}) => text.split(' ')));
       const numbers = book.procedures[0]?.steps.map(({number}) => number) ?? [];
@@ -205,9 +165,9 @@ describe('a table with heads, on a telephone', () => {
     ['sheet', sheetOf(trialBook)],
     ['hard sheet', sheetOf(hardBook)],
     ['cover', coverOf(trialBook)],
-    ['lists', listsHtml(bookLists(trialBook, OPTIONS), [], {paper: 'A4'})],
+    ['lists', listsHtml(bookLists(trialBook, {fingerprint: FINGERPRINT}), [], {paper: 'A4'})],
   ])('%s', async (_, html) => {
-    const page = await opened(html);
+    const {page} = await openPage(browser, html);
     for (const [width, shown] of [
       [390, true],
       [800, false],
@@ -255,7 +215,7 @@ describe('a table with heads, on a telephone', () => {
 });
 
 test('on a telephone the text of a step has most of the width, and what is hidden stays hidden', async () => {
-  const page = await opened(sheetOf(trialBook));
+  const {page} = await openPage(browser, sheetOf(trialBook));
   await page.setViewportSize({width: 390, height: 800});
   const widths = await page
     .locator('td.what')

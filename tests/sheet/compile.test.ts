@@ -1,11 +1,10 @@
 /** What a tag adds to its row, and what stands before the steps: trade practice as the design gives it, no outside source. */
-
 import {describe, expect, test} from 'vitest';
-import {compileSheet} from '../../src/sheet/compile.js';
 import {sheetMarkdown} from '../../src/sheet/markdown.js';
 import type {Entry, Row, Sheet, SheetBlock} from '../../src/sheet/model.js';
 import {ENGLISH} from '../../src/sheet/words.js';
 import {book, EXAMPLE_SHOP} from '../help/example.js';
+import {firstProcedure, firstSheet} from '../help/sheet.js';
 import {trialBook} from './trial.js';
 
 const ENGINE = `
@@ -67,10 +66,8 @@ practice: []
 
 function sheetOf(markdown: string, shop = SHOP): Sheet {
   const made = book({shop, engine: ENGINE, procedures: {'one.md': markdown}});
-  const [procedure] = made.procedures;
-  if (procedure === undefined) throw new Error('no procedure');
-  expect(procedure.problems).toEqual([]);
-  return compileSheet(made, procedure, {fingerprint: '0123456789abcdef'});
+  expect(firstProcedure(made).problems).toEqual([]);
+  return firstSheet(made);
 }
 
 function rowsOf(sheet: Sheet): Row[] {
@@ -383,9 +380,7 @@ describe('steps', () => {
       engine: 'checks:\n  spins: {expect: it spins}\n',
       procedures: {'one.md': '\n1. Spin it. `check: spins` `if: spins is out`\n   1. Ask.\n'},
     });
-    const [procedure] = made.procedures;
-    if (procedure === undefined) throw new Error('no procedure');
-    const [row] = rowsOf(compileSheet(made, procedure, {fingerprint: '0'.repeat(64)}));
+    const [row] = rowsOf(firstSheet(made));
     expect(row?.onlyIf).toBe('Only if spins is not as expected');
   });
 
@@ -423,10 +418,7 @@ describe('steps', () => {
 
   test('a name that nothing answers to is printed, not dropped', () => {
     const made = book({engine: ENGINE, procedures: {'one.md': '1. Do it. `lube: odd-thing with odd-oil`\n'}});
-    const [procedure] = made.procedures;
-    if (procedure === undefined) throw new Error('no procedure');
-    const sheet = compileSheet(made, procedure, {fingerprint: ''});
-    expect(rowsOf(sheet)[0]?.entries.map(shown)).toEqual([['Lube odd thing', 'With: odd oil']]);
+    expect(rowsOf(firstSheet(made))[0]?.entries.map(shown)).toEqual([['Lube odd thing', 'With: odd oil']]);
   });
 });
 
@@ -487,13 +479,8 @@ describe('before you start', () => {
 });
 
 describe('the sheet as data', () => {
-  const [procedure] = trialBook.procedures;
-  if (procedure === undefined) throw new Error('no procedure');
-  const sheet = compileSheet(trialBook, procedure, {
-    fingerprint: '0123456789abcdef',
-    job: 'B-17',
-    engineNumber: '4471',
-  });
+  const procedure = firstProcedure(trialBook);
+  const sheet = firstSheet(trialBook, {job: 'B-17', engineNumber: '4471'});
 
   test('has every step once, in reading order', () => {
     expect(rowsOf(sheet).map(({number}) => number)).toEqual(procedure.steps.map(({number}) => number));

@@ -1,19 +1,17 @@
 /** The form of a sheet: every box once, by a key that says where it stands, with what a reading is judged by. */
+
 import {describe, expect, test} from 'vitest';
+import type {Book} from '../../src/build/book.js';
 import type {Box, Form} from '../../src/build/form.js';
-import {compileSheet} from '../../src/sheet/compile.js';
 import {formOf} from '../../src/sheet/form.js';
 import {sheetHtml} from '../../src/sheet/html.js';
 import {book} from '../help/example.js';
+import {FINGERPRINT, firstSheet} from '../help/sheet.js';
 import {hardBook, hostileBook} from './hard.js';
 import {trialBook} from './trial.js';
 
-const FINGERPRINT = '0123456789abcdef'.repeat(4);
-
-function formFor(made: Parameters<typeof compileSheet>[0], job?: string): Form {
-  const [procedure] = made.procedures;
-  if (procedure === undefined) throw new Error('no procedure');
-  return formOf(compileSheet(made, procedure, {fingerprint: FINGERPRINT, ...(job && {job})}));
+function formFor(made: Book, job?: string): Form {
+  return formOf(firstSheet(made, {...(job && {job})}));
 }
 
 const trial = formFor(trialBook);
@@ -23,9 +21,7 @@ test.each([
   ['the hard sheet', hardBook],
   ['the hostile sheet', hostileBook],
 ])('every box of %s stands in its HTML once', (_, made) => {
-  const [procedure] = made.procedures;
-  if (procedure === undefined) throw new Error('no procedure');
-  const sheet = compileSheet(made, procedure, {fingerprint: FINGERPRINT});
+  const sheet = firstSheet(made);
   const written = [...sheetHtml(sheet).matchAll(/ data-box="([^"]*)"/g)].map(([, key]) => key);
   expect(written.sort()).toEqual(
     formOf(sheet)
@@ -188,6 +184,28 @@ test.each([
   });
   expect(boxAt(formFor(made), '1:1')).toMatchObject(doubt === undefined ? {least: 0.004} : {doubt});
   expect('doubt' in boxAt(formFor(made), '1:1')).toBe(doubt !== undefined);
+});
+
+// A nought at the end says how finely a limit is meant.
+test.each([
+  ['0.020–0.050 mm', 3],
+  ['max 0.050 mm', 3],
+  ['0.02–0.050 mm', 3],
+  ['max 2.0 mm', 1],
+  ['0.021–0.050 mm', undefined],
+  ['0.02–0.05 mm', undefined],
+  ['1–2 mm', undefined],
+  ['1/2–3/4 in', undefined],
+])('limits of %s are stated with so many figures behind the point: %s', (limits, figures) => {
+  const units = limits.endsWith('mm') ? 'metric' : 'inch';
+  const made = book({
+    shop: GAUGES.replace('units: inch', `units: ${units}`),
+    engine: `fits:\n  play: {limits: ${limits}}\n`,
+    procedures: {'one.md': '\n1. Read it. `measure: play`\n'},
+  });
+  expect(boxAt(formFor(made), '1:1')).toHaveProperty('kind', 'reading');
+  expect(boxAt(formFor(made), '1:1')).toMatchObject(figures === undefined ? {} : {figures});
+  expect('figures' in boxAt(formFor(made), '1:1')).toBe(figures !== undefined);
 });
 
 test('limits with one end, of one value, and unknown', () => {

@@ -1,14 +1,14 @@
 /** Pieces of the HTML that a browser test does not look at one by one. */
 import {HtmlValidate} from 'html-validate';
 import {describe, expect, test} from 'vitest';
-import {compileSheet} from '../../src/sheet/compile.js';
 import {compileCover} from '../../src/sheet/cover.js';
 import {sheetHtml} from '../../src/sheet/html.js';
 import {coverHtml} from '../../src/sheet/html-cover.js';
-import {sheetNames} from '../../src/sheet/names.js';
 import {sheetPrint} from '../../src/sheet/print.js';
+import {sheetNames} from '../../src/sheet/sheet-names.js';
 import {runs} from '../../src/sheet/step-runs.js';
 import {book} from '../help/example.js';
+import {firstSheet} from '../help/sheet.js';
 import {hardBook, hostileBook} from './hard.js';
 import {trialBook} from './trial.js';
 
@@ -16,9 +16,7 @@ const OPTIONS = {fingerprint: '0123456789abcdef'};
 
 function htmlOf(markdown: string): string {
   const made = book({engine: 'parts:\n  pump: {}\n', procedures: {'one.md': markdown}});
-  const [procedure] = made.procedures;
-  if (procedure === undefined) throw new Error('no procedure');
-  return sheetHtml(compileSheet(made, procedure, OPTIONS));
+  return sheetHtml(firstSheet(made));
 }
 
 const PIXEL =
@@ -48,10 +46,7 @@ describe('the same book', () => {
     ['trial', trialBook],
     ['hostile', hostileBook],
   ] as const)('%s gives the same bytes', (_, made) => {
-    const [procedure] = made.procedures;
-    if (procedure === undefined) throw new Error('no procedure');
-    const once = () =>
-      sheetHtml(compileSheet(made, procedure, OPTIONS)) + coverHtml(compileCover(made, OPTIONS));
+    const once = () => sheetHtml(firstSheet(made)) + coverHtml(compileCover(made, OPTIONS));
     expect(once()).toBe(once());
   });
 });
@@ -93,9 +88,7 @@ fits: {clearance: {at: [front, rear], limits: 0.0015–0.0035 in, by: strip, usi
 `,
       procedures: {'one.md': `\n1. Do it all. ${tags}\n${again}`},
     });
-    const [procedure] = made.procedures;
-    if (procedure === undefined) throw new Error('no procedure');
-    const sheet = compileSheet(made, procedure, OPTIONS);
+    const sheet = firstSheet(made);
     const step =
       sheetHtml(sheet)
         .split('<tbody class="step')
@@ -149,12 +142,7 @@ describe('is valid by an HTML validator', () => {
   // HTML lets `>` stand in text; the one rule left out asks for more.
   const sheets = {trial: trialBook, hard: hardBook, hostile: hostileBook};
   test.each(Object.entries(sheets))('the %s book', async (_, of) => {
-    const [procedure] = of.procedures;
-    if (procedure === undefined) throw new Error('no procedure');
-    for (const html of [
-      sheetHtml(compileSheet(of, procedure, OPTIONS)),
-      coverHtml(compileCover(of, OPTIONS)),
-    ]) {
+    for (const html of [sheetHtml(firstSheet(of)), coverHtml(compileCover(of, OPTIONS))]) {
       const {results} = await new HtmlValidate({
         extends: ['html-validate:standard'],
         rules: {'no-raw-characters': 'off'},

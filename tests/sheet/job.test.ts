@@ -1,7 +1,6 @@
 /** A sheet for one engine on the stand: its numbers, sizes, substitutes and options, and the gaps explained. */
 import {describe, expect, it, test} from 'vitest';
 import {forJob} from '../../src/build/for-job.js';
-import {compileSheet} from '../../src/sheet/compile.js';
 import {compileCover} from '../../src/sheet/cover.js';
 import {bookFingerprint} from '../../src/sheet/fingerprint.js';
 import {sheetHtml} from '../../src/sheet/html.js';
@@ -9,6 +8,7 @@ import {coverHtml} from '../../src/sheet/html-cover.js';
 import {sheetMarkdown} from '../../src/sheet/markdown.js';
 import type {Row, Sheet} from '../../src/sheet/model.js';
 import {book} from '../help/example.js';
+import {firstSheet} from '../help/sheet.js';
 
 const ENGINE = `
 options: {electric-starter: electric starter, sea-water: {name: sea-water cooling}}
@@ -62,9 +62,7 @@ const STEPS = `
 function made(job: string | undefined) {
   const whole = book({engine: ENGINE, procedures: {'p.md': STEPS}, job});
   const own = forJob(whole);
-  const [procedure] = own.procedures;
-  if (procedure === undefined) throw new Error('no procedure');
-  return {whole, own, sheet: compileSheet(own, procedure, {fingerprint: '0123456789abcdef'})};
+  return {whole, own, sheet: firstSheet(own)};
 }
 
 function rowsOf({sections}: Sheet): Row[] {

@@ -1,8 +1,8 @@
 /** Amounts as a sheet prints them where that is not what `formatAmount` says: the reach of tools. */
 import {describe, expect, test} from 'vitest';
-import {readAmount} from '../../src/quantity/parse.js';
 import {printedReach} from '../../src/sheet/value.js';
 import {ENGLISH} from '../../src/sheet/words.js';
+import {amount} from '../help/amount.js';
 import {book} from '../help/example.js';
 
 const {spec} = book({engine: 'parts:\n  pump: {}\n', procedures: {'one.md': '1. Look.\n'}});
@@ -18,8 +18,6 @@ describe('the reach of a tool in the other system', () => {
     ['30–150 lbf·ft', '41–203 N·m'],
     ['0–360°', undefined],
   ])('%s is %s', (text, other) => {
-    const read = readAmount(text);
-    if (!read.ok) throw new Error(text);
-    expect(printedReach(read.amount, {spec, words: ENGLISH}).also).toBe(other);
+    expect(printedReach(amount(text), {spec, words: ENGLISH}).also).toBe(other);
   });
 });

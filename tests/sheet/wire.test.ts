@@ -5,8 +5,8 @@
 import fc from 'fast-check';
 import type {Element} from 'hast';
 import {expect, test} from 'vitest';
+import type {Placed} from '../../src/sheet/drawn-points.js';
 import {wireNodes} from '../../src/sheet/html-wire.js';
-import type {Placed} from '../../src/sheet/placed.js';
 
 const RADIUS = 4;
 

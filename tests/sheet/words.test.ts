@@ -1,7 +1,5 @@
 /** Every word that a sheet or cover prints by itself comes from one object, so that another language is another object. */
 import {describe, expect, test} from 'vitest';
-import {readAmount} from '../../src/quantity/parse.js';
-import {compileSheet} from '../../src/sheet/compile.js';
 import {compileCover} from '../../src/sheet/cover.js';
 import {GERMAN} from '../../src/sheet/german.js';
 import {sheetHtml} from '../../src/sheet/html.js';
@@ -10,6 +8,8 @@ import {sheetMarkdown} from '../../src/sheet/markdown.js';
 import {printed} from '../../src/sheet/value.js';
 import {ENGLISH, fill, type Words} from '../../src/sheet/words.js';
 import {LOCK_KINDS} from '../../src/spec/locks.js';
+import {amount} from '../help/amount.js';
+import {FINGERPRINT, firstSheet} from '../help/sheet.js';
 import {TRIAL_TEXTS, trialBook} from './trial.js';
 
 /** A language of one letter: whatever it prints is told from everything that the author wrote. */
@@ -23,10 +23,8 @@ function foreign<T>(words: T): T {
   return JSON.parse(said);
 }
 
-const [procedure] = trialBook.procedures;
-if (procedure === undefined) throw new Error('no procedure');
-const options = {fingerprint: '0123456789', words: FOREIGN};
-const sheet = compileSheet(trialBook, procedure, options);
+const options = {fingerprint: FINGERPRINT, words: FOREIGN};
+const sheet = firstSheet(trialBook, options);
 
 /** The text that a reader meets, labels for assistive technology included. */
 function visible(html: string): string {
@@ -84,22 +82,17 @@ describe('German', () => {
   test('is printed where the shop asks for it, unless another language is asked for', () => {
     const shop = {...trialBook.spec.shop, language: 'de'} as const;
     const book = {...trialBook, spec: {...trialBook.spec, shop}};
-    const {fingerprint} = options;
-    expect(compileSheet(book, procedure, {fingerprint}).words).toBe(GERMAN);
-    expect(compileCover(book, {fingerprint}).words).toBe(GERMAN);
-    expect(compileSheet(book, procedure, {fingerprint, words: ENGLISH}).words).toBe(ENGLISH);
-    const html = sheetHtml(compileSheet(book, procedure, {fingerprint}));
+    expect(firstSheet(book).words).toBe(GERMAN);
+    expect(compileCover(book, {fingerprint: FINGERPRINT}).words).toBe(GERMAN);
+    expect(firstSheet(book, {words: ENGLISH}).words).toBe(ENGLISH);
+    const html = sheetHtml(firstSheet(book));
     expect(html).toContain('<html lang="de">');
     for (const words of ['Nur wenn main clearance außerhalb', 'WARNUNG', 'Haltepunkt', 'Stufe 1', 'Nr.'])
       expect(html).toContain(words);
   });
 
   test('says ranges, turns and days in its own words', () => {
-    const text = (amount: string) => {
-      const read = readAmount(amount);
-      if (!read.ok) throw new Error(amount);
-      return printed(read.amount, {spec: trialBook.spec, words: GERMAN}).text;
-    };
+    const text = (written: string) => printed(amount(written), {spec: trialBook.spec, words: GERMAN}).text;
     expect([text('-0.002 to 0.001 in'), text('2 turns'), text('3 days')]).toEqual([
       '−0.002 bis 0.001 in',
       '2 Umdr.',

@@ -36,6 +36,12 @@ const ENGINE_CASES: readonly [string, string, string, string | undefined][] = [
     'did you mean because?',
   ],
   [
+    'a key without its colon in brackets',
+    'parts: {shaft: {given: true, «spec-form|quantity 2»}}\n',
+    'there is no colon behind quantity',
+    'write quantity: 2',
+  ],
+  [
     'an id in capitals',
     'parts: {«spec-form|MainCaps»: {}}\n',
     'MainCaps is not a kebab-case name: lower-case letters, digits and single hyphens',

@@ -185,7 +185,13 @@ describe('what is wrong with a job is said where it stands', () => {
       'list it under substitutes of crankshaft in engine.yaml, with what it needs',
     ],
     [`${HEAD}marks: {engine-numbr: 1}\n`, 'did you mean engine-number?'],
-    [`${HEAD}marks: {zz: 1}\n`, 'name a mark of engine.yaml'],
+    [`${HEAD}marks: {zz: 1}\n`, 'name a mark of engine.yaml: engine-number or plate-number'],
+    [`${HEAD}marks: {engine-no: 1}\n`, 'did you mean engine-number?'],
+    [`${HEAD}marks: {eng-nr: 1}\n`, 'name a mark of engine.yaml: engine-number or plate-number'],
+    [`${HEAD}options: [raw-water]\n`, 'did you mean raw-water-cooling?'],
+    [`${HEAD}grinds: {main-journals: standrd}\n`, 'did you mean standard?'],
+    ['job:\n  number T-1\n  engine: test\n', 'write number: T-1'],
+    ['job: {number: 1, engine: tset}\n', 'did you mean test?'],
     ['job: {number: 1, engine: twin}\n', 'put the job into the folder of its own engine'],
   ])('%s', (text, hint) => {
     expect(read(text).problems.map((problem) => problem.hint)).toEqual([hint]);

@@ -80,9 +80,9 @@ describe('names that lead nowhere', () => {
 describe('names of the wrong kind', () => {
   const cases: readonly [string, string, string][] = [
     [
-      'a joint to come after',
-      'joints: {seam: {seal: [paper]}}\nparts: {shaft: {after: [«wrong-kind|seam»]}}\n',
-      'seam is a joint where a part, a fit, a check, a hold point, a mark or a fastener is due',
+      'a surface to come after',
+      'surfaces: {seam: {assembly: dry}}\nparts: {shaft: {after: [«wrong-kind|seam»]}}\n',
+      'seam is a surface where a part, a joint, a fastener, a fit, a mark, a check, a hold point or a system is due',
     ],
     [
       'a part that a fit is tight with',

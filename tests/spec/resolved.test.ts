@@ -24,7 +24,7 @@ parts:
     note: turn it as it goes in
     quantity: 2
     closes: [bores]
-    after: [plug, gap, drag, stop, number, bolts]
+    after: [plug, gap, drag, stop, number, bolts, seam, cooling]
     given: false
     temporary: true
     single-use: true
@@ -55,7 +55,7 @@ fasteners:
     at: [front, rear]
     count: 4
     holds: [shaft]
-    after: [plug]
+    after: [plug, seam]
     thread: 1/2-13 UNC
     grade: 8.8
     torque: 60 lbf·ft
@@ -78,6 +78,7 @@ fits:
     by: strip
     using: [strip]
     rework: true
+    disturbed-by: [bolts, shaft]
     when: {installed: [shaft], tight: [bolts]}
   size-one: {limits: 2 in, when: {}}
   size-two: {limits: 2 in, when: {}}
@@ -87,11 +88,11 @@ marks:
   number: {stamped: front left, matches: plate}
   plate: {}
 checks:
-  drag: {expect: turns freely, limits: max 5 lbf·ft, using: [feelers], rework: true, hazards: [pinch]}
+  drag: {expect: turns freely, limits: max 5 lbf·ft, using: [feelers], rework: true, hazards: [pinch], after: [number, seam], disturbed-by: [plug]}
 hold-points:
   stop: {asks: [bolts, gap], by: shop lead}
 systems:
-  cooling: {joints: [seam], closed-by: [plug], with: [coolant], amount: 7 qt, hazards: [scald]}
+  cooling: {joints: [seam], closed-by: [plug, bolts], with: [coolant], amount: 7 qt, hazards: [scald], after: [stop, drag]}
 alterations:
   grind: {of: [shaft], does: grind it, using: [hammer], hazards: [eyes]}
 barred:
@@ -140,7 +141,7 @@ describe('a whole book', () => {
         note: 'turn it as it goes in',
         quantity: 2,
         closes: at('bores'),
-        after: at('plug', 'gap', 'drag', 'stop', 'number', 'bolts'),
+        after: at('plug', 'gap', 'drag', 'stop', 'number', 'bolts', 'seam', 'cooling'),
         given: false,
         temporary: true,
         singleUse: true,
@@ -181,7 +182,7 @@ describe('a whole book', () => {
         kind: 'fastener',
         count: 4,
         holds: at('shaft'),
-        after: at('plug'),
+        after: at('plug', 'seam'),
         thread: {value: '1/2-13 UNC'},
         grade: {value: '8.8'},
         torque: {value: {form: 'single', value: quantity(60, 'lbf·ft')}},
@@ -215,6 +216,7 @@ describe('a whole book', () => {
         when: {installed: at('shaft'), tight: at('bolts')},
         taperOf: [],
         outOfRoundOf: [],
+        disturbedBy: at('bolts', 'shaft'),
       },
     ],
     ['taper', {kind: 'fit', taperOf: at('size-one', 'size-two'), outOfRoundOf: []}],
@@ -225,6 +227,8 @@ describe('a whole book', () => {
       {
         kind: 'check',
         expect: 'turns freely',
+        after: at('number', 'seam'),
+        disturbedBy: at('plug'),
         limits: {value: {form: 'most', high: quantity(5, 'lbf·ft')}},
         using: at('feelers'),
         rework: true,
@@ -237,7 +241,8 @@ describe('a whole book', () => {
       {
         kind: 'system',
         joints: at('seam'),
-        closedBy: at('plug'),
+        closedBy: at('plug', 'bolts'),
+        after: at('stop', 'drag'),
         with: at('coolant'),
         amount: {value: {form: 'single'}},
         hazards: at('scald'),

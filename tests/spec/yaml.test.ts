@@ -89,11 +89,42 @@ describe('faults have a place and say what to do', () => {
       'note: limits: max\n',
       '1:7 a second colon or dash on one line (put the value in quotes)',
     ],
+    [
+      'a key without its colon',
+      'a: b\ncount 3 # of it\nc: d\n',
+      '2:1 there is no colon behind count (write count: 3)',
+    ],
+    [
+      'a key without its colon in the last line',
+      'a: b\ncount 3\n',
+      '2:1 there is no colon behind count (write count: 3)',
+    ],
+    [
+      'a key without its colon and value',
+      'parts\n  a: {}\n',
+      '1:1 there is no colon behind parts (write parts:)',
+    ],
+    [
+      'a key without its colon before brackets',
+      'p:\n  a {given: true} # x\n',
+      '2:3 there is no colon behind a (write a: {given: true})',
+    ],
+    ['a colon without its space', 'p:\n  id:x\n  b: c\n', '2:3 there is no space behind id: (write id: x)'],
+    [
+      'a line that no key begins',
+      'a: b\n(see below)\nc: d\n',
+      '2:1 this line has no key with a colon and a space (put a space after the colon, or see that the line above is complete)',
+    ],
     ['a key that is a list', '[a]: 1\n', '1:1 this cannot be a key (write a plain word)'],
     ['a key that no object can carry', '__proto__: 1\n', '1:1 this cannot be a key (write a plain word)'],
   ];
   it.each(cases)('%s', (_, text, shown) => {
     expect(read(text).shown).toContain(shown);
+  });
+
+  it('does not judge what stands beside a key without its colon', () => {
+    expect(read('p:\n  a {given: true}\n').broken).toBe(true);
+    expect(read('p:\n  a{: true\n').broken).toBe(false);
   });
 
   it('goes on after a fault: the first of two keys counts', () => {
@@ -102,10 +133,40 @@ describe('faults have a place and say what to do', () => {
     expect(tree && plainValue(tree)).toEqual({a: 1, b: 3});
   });
 
-  it('says of a text that is not YAML where it stops being so', () => {
-    const {shown, broken} = read('a: [1, 2\nb: 3\n');
+  const QUOTE = 'the quote that opens here is not closed on its line (close it behind the text)';
+  const BRACKET = 'the bracket that opens here is never closed (close it with ] or }, as it was opened)';
+
+  it.each<readonly [string, string, readonly string[]]>([
+    ['a quote, to the end of the text', 'e:\n  name: "My engine\n\nf: {a: b}\n', [`2:9 ${QUOTE}`]],
+    ['a single quote', "e:\n  name: 'My engine\nf: g\n", [`2:9 ${QUOTE}`]],
+    ['a quote that the next one closes', 'a: {name: "Cap}\nb: {name: "Nut"}\n', [`1:11 ${QUOTE}`]],
+    ['a quote that the next line closes', 'a:\n  b: "Cap\n  c: "Nut"\n', [`2:6 ${QUOTE}`]],
+    [
+      'a quote that another kind of fault stands before',
+      'a: "x" y\nb: "Cap\nc: d\n',
+      [
+        '1:8 not YAML: unexpected scalar at node end (check indentation, colons, brackets and quotes from the line above on)',
+        `2:4 ${QUOTE}`,
+      ],
+    ],
+    ['a list', 'a: [1, 2\nb: 3\n', [`1:4 ${BRACKET}`]],
+    ['a list at the end of the text', 'a: b\nc: [1, 2\n', [`2:4 ${BRACKET}`]],
+    ['a map among others', 'p:\n  a: {name: x\n  b: {name: y}\n  c: [z]\n', [`2:6 ${BRACKET}`]],
+    ['a list in a map', 'p:\n  a: {at: [1, 2}\n  b: c\n', [`2:11 ${BRACKET}`]],
+    ['both', 'p:\n  a: {at: [1, 2\n  b: c\n', [`2:6 ${BRACKET}`, `2:11 ${BRACKET}`]],
+    ['a list that another bracket closes', 'a: [b, c}\nd: [e]\n', [`1:4 ${BRACKET}`]],
+  ])('says where it was opened what is never closed: %s', (_, text, says) => {
+    const {shown, broken} = read(text);
+    expect(shown).toEqual(says);
     expect(broken).toBe(true);
-    expect(shown[0]).toMatch(/^2:1 /);
+  });
+
+  it('lets a text in quotes go on over lines, and quotes in a plain text or a comment be', () => {
+    expect(read('a: "one\n  two"\nb: it\'s 3" # a "\nc: >-\n  "x\n  y\n').shown).toEqual([]);
+  });
+
+  it('tells a fault on the far side of a text in quotes as what it is', () => {
+    expect(read('a: "one\n  two"\nb: c\nd: "x" y\n').shown[0]).toMatch(/^4:8 not YAML/);
   });
 
   it('shows the first faults of many, for the rest are their echo', () => {

@@ -1,16 +1,17 @@
 /** A sheet on a tablet, in a real browser: what a person does with it, and what is left of that afterwards. */
 /// <reference lib="dom" />
+
 import type {Browser} from 'playwright-core';
 import {afterAll, beforeAll, describe, expect, test} from 'vitest';
 import {RECORD} from '../../src/readings/record.js';
 import {brokenAt} from '../../src/readings/seal.js';
 import {openBrowser} from '../help/browser.js';
+import {FINGERPRINT} from '../help/sheet.js';
 import {trialBook} from '../sheet/trial.js';
 import {
   begin,
   boxOf,
   exportedFrom,
-  FINGERPRINT,
   importInto,
   initials,
   openSheet,

@@ -4,9 +4,9 @@ import {describe, expect, test} from 'vitest';
 import type {Box, Form, HoldBox, ReadingBox} from '../../src/build/form.js';
 import {readAmount} from '../../src/quantity/parse.js';
 import {answersOf} from '../../src/readings/answers.js';
-import {progressOf} from '../../src/tablet/due.js';
 import {obstacleTo, refusal, signedWith} from '../../src/tablet/hands.js';
 import {judged, meant, typedReading, typedTime} from '../../src/tablet/judge.js';
+import {progressOf} from '../../src/tablet/progress.js';
 import {standingAfter} from '../../src/tablet/standing.js';
 
 const reading: ReadingBox = {

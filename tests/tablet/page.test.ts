@@ -1,23 +1,23 @@
 /** A sheet on a tablet as a page: for everybody, on paper, quick when it is long, and deaf to what attacks it. */
 /// <reference lib="dom" />
-import axe, {type AxeResults} from 'axe-core';
+
 import type {Browser, Page} from 'playwright-core';
 import {afterAll, beforeAll, describe, expect, test} from 'vitest';
 import type {Book} from '../../src/build/book.js';
 import {RECORD, type SheetRecord} from '../../src/readings/record.js';
 import {withEntry} from '../../src/readings/seal.js';
-import {compileSheet} from '../../src/sheet/compile.js';
 import {sheetHtml} from '../../src/sheet/html.js';
 import {openBrowser} from '../help/browser.js';
 import {book} from '../help/example.js';
+import {accessibilityFaults} from '../help/page.js';
 import {readPdf} from '../help/pdf.js';
+import {firstSheet} from '../help/sheet.js';
 import {ATTACKS, hardBook, hostileBook} from '../sheet/hard.js';
 import {trialBook} from '../sheet/trial.js';
 import {
   begin,
   boxOf,
   exportedFrom,
-  FINGERPRINT,
   importInto,
   initials,
   openSheet,
@@ -52,22 +52,15 @@ async function filled(page: Page): Promise<void> {
   await signAnyway(page, 'SL', 'the maker allows it');
 }
 
-async function findings(page: Page): Promise<string[]> {
-  await page.evaluate(axe.source);
-  const {violations, passes} = await page.evaluate<AxeResults>('axe.run()');
-  expect(passes.length).toBeGreaterThan(10);
-  return violations.map(({id, nodes}) => `${id}: ${nodes.map(({html}) => html).join(' ')}`);
-}
-
 describe('for everybody', () => {
   test('an accessibility engine finds nothing, empty, filled in, and with a question open', async () => {
     const {page} = await openSheet(browser, await tabletHtml(trialBook));
-    expect(await findings(page)).toEqual([]);
+    expect(await accessibilityFaults(page)).toEqual([]);
     await filled(page);
-    expect(await findings(page)).toEqual([]);
+    expect(await accessibilityFaults(page)).toEqual([]);
     await boxOf(page, '13:hold:bottom-end-closed').click();
     expect(await page.getByRole('dialog').count()).toBe(1);
-    expect(await findings(page)).toEqual([]);
+    expect(await accessibilityFaults(page)).toEqual([]);
   });
 
   // WCAG 2.2, 2.5.5 (AAA): 44 by 44 CSS pixels.
@@ -122,9 +115,7 @@ describe('for everybody', () => {
 });
 
 function withoutScript(made: Book): string {
-  const [procedure] = made.procedures;
-  if (procedure === undefined) throw new Error('no procedure');
-  return sheetHtml(compileSheet(made, procedure, {fingerprint: FINGERPRINT}));
+  return sheetHtml(firstSheet(made));
 }
 
 async function printed(page: Page): Promise<string[]> {

@@ -6,18 +6,16 @@ import type {Browser, BrowserContext, Page} from 'playwright-core';
 import {onTestFinished} from 'vitest';
 import {tabletScript} from '../../.config/tablet.mjs';
 import type {Book} from '../../src/build/book.js';
-import {compileSheet, type SheetOptions} from '../../src/sheet/compile.js';
+import type {SheetOptions} from '../../src/sheet/compile.js';
 import {sheetHtml} from '../../src/sheet/html.js';
+import {troubleOf} from '../help/page.js';
+import {firstSheet} from '../help/sheet.js';
 import {temporaryFolder} from '../host/temporary.js';
-
-export const FINGERPRINT = '0123456789abcdef'.repeat(4);
 
 /** The first sheet of a book, with the script in it. */
 export async function tabletHtml(book: Book, options: Partial<SheetOptions> = {}): Promise<string> {
-  const [procedure] = book.procedures;
-  if (procedure === undefined) throw new Error('no procedure');
   const {text: script} = await tabletScript();
-  return sheetHtml(compileSheet(book, procedure, {fingerprint: FINGERPRINT, ...options}), {script});
+  return sheetHtml(firstSheet(book, options), {script});
 }
 
 /** A page on a profile: its own, or one that another page has. */
@@ -41,17 +39,10 @@ export async function openSheet(
   onTestFinished(() => context.close());
   await init?.(context);
   const page = await context.newPage();
-  const trouble: string[] = [];
-  page.on('request', (request) => {
-    if (/^(?:https?|ws):/.test(request.url())) trouble.push(request.url());
-  });
-  page.on('pageerror', ({message}) => trouble.push(message));
+  // It comes from a file itself.
+  const trouble = troubleOf(page, /^(?:https?|ws):/);
   page.on('console', (message) => {
     if (message.type() === 'error') trouble.push(message.text());
-  });
-  page.on('dialog', async (dialog) => {
-    trouble.push(`dialog ${dialog.message()}`);
-    await dialog.dismiss();
   });
   const url = pathToFileURL(path).href;
   await page.goto(url);

@@ -4,21 +4,17 @@ import {describe, expect, test} from 'vitest';
 import type {Form} from '../../src/build/form.js';
 import {type BuildRecord, RECORD, type SheetRecord} from '../../src/readings/record.js';
 import {brokenAt, withEntry} from '../../src/readings/seal.js';
-import {compileSheet} from '../../src/sheet/compile.js';
 import {formOf} from '../../src/sheet/form.js';
 import {recordFile, recordText} from '../../src/tablet/exchange.js';
 import {merged} from '../../src/tablet/merge.js';
 import {Session} from '../../src/tablet/session.js';
 import {isRecord} from '../../src/tablet/shape.js';
 import type {Storage} from '../../src/tablet/store.js';
+import {firstSheet} from '../help/sheet.js';
 import {trialBook} from '../sheet/trial.js';
 import {memory} from './memory.js';
 
-const [procedure] = trialBook.procedures;
-if (procedure === undefined) throw new Error('no procedure');
-const form: Form = formOf(
-  compileSheet(trialBook, procedure, {fingerprint: '0123456789abcdef'.repeat(4), job: '1047'}),
-);
+const form: Form = formOf(firstSheet(trialBook, {job: '1047'}));
 
 /** A clock that goes on by a second each time that it is asked. */
 function clock(start = Date.UTC(2026, 2, 1)): () => Date {

@@ -10,7 +10,8 @@ import {formOf} from '../../src/trade/roundness.js';
 import {runningClearance} from '../../src/trade/running-clearance.js';
 import {shellSpread} from '../../src/trade/shell-spread.js';
 import {chooseUndersize, INCH_GRINDS, METRIC_GRINDS, matchUndersize} from '../../src/trade/undersize.js';
-import {amount, out, q, refusal, result, valueIn} from './unwrap.js';
+import {amount, q} from '../help/amount.js';
+import {out, refusal, result, valueIn} from './unwrap.js';
 
 function inches(...rows: readonly (readonly number[])[]): Quantity[][] {
   return rows.map((row) => row.map((value) => quantity(value, 'in', 0.0001)));

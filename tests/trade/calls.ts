@@ -1,7 +1,7 @@
 /** What a row of the tables of calls is: a calculation that works, and which of its quantities may be what. */
 import type {Amount, Quantity} from '../../src/quantity/model.js';
 import type {Worked} from '../../src/trade/worked.js';
-import {q} from './unwrap.js';
+import {q} from '../help/amount.js';
 
 export type Inputs = Readonly<Record<string, Quantity>>;
 

@@ -15,9 +15,9 @@ import {chooseUndersize} from '../../src/trade/undersize.js';
 import {screwTurn, shimFor} from '../../src/trade/valve-lash.js';
 import {twistsFor, wireLength, wireRun} from '../../src/trade/wire-run.js';
 import {appliedTorque} from '../../src/trade/wrench.js';
+import {amount, q} from '../help/amount.js';
 import {inches, range, tryEnds} from './ends.js';
 import {grade, thread} from './fasteners.js';
-import {amount, q} from './unwrap.js';
 
 const BOLT = thread('1/2-13 UNC');
 

@@ -21,8 +21,8 @@ import {shellSpread} from '../../src/trade/shell-spread.js';
 import {heatToAssemble} from '../../src/trade/shrink-fit.js';
 import {middleFor, stack} from '../../src/trade/stack.js';
 import {rodTwist} from '../../src/trade/straightness.js';
+import {q} from '../help/amount.js';
 import {inches, range, single, tryEnds} from './ends.js';
-import {q} from './unwrap.js';
 
 const STEEL = MATERIALS.find(({steel}) => steel);
 if (STEEL === undefined) throw new Error('no steel');

@@ -9,7 +9,8 @@ import {deckHeight} from '../../src/trade/deck-height.js';
 import {endPlay, thrustWasher} from '../../src/trade/end-play.js';
 import {gapInBore, ringGap} from '../../src/trade/ring-gap.js';
 import {screwTurn, shimFor} from '../../src/trade/valve-lash.js';
-import {amount, out, q, refusal, result, valueIn} from './unwrap.js';
+import {amount, q} from '../help/amount.js';
+import {out, refusal, result, valueIn} from './unwrap.js';
 
 describe('ring gap', () => {
   // References, 7.6 (rule of thumb, from memory): 0.003 to 0.004 in per inch; a 4.000 in bore at 0.0035 is 0.0140 in.

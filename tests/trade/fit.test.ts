@@ -5,7 +5,8 @@ import {quantity} from '../../src/quantity/convert.js';
 import {formatAmount, formatQuantity} from '../../src/quantity/format.js';
 import type {Amount} from '../../src/quantity/model.js';
 import {fitNamed, fitOfClasses, fitOfLimits} from '../../src/trade/fit.js';
-import {amount, out, q, refusal, result, valueIn} from './unwrap.js';
+import {amount, q} from '../help/amount.js';
+import {out, refusal, result, valueIn} from './unwrap.js';
 
 describe('by letters', () => {
   // References, 6.3: worked out there from the tables of 6.1 and 6.2.

@@ -9,7 +9,8 @@ import {formatAmount} from '../../src/quantity/format.js';
 import type {Amount} from '../../src/quantity/model.js';
 import {gaugeCapability} from '../../src/trade/gauge-capability.js';
 import {guardBand, proves} from '../../src/trade/guard-band.js';
-import {amount, out, q, refusal, result, valueIn} from './unwrap.js';
+import {amount, q} from '../help/amount.js';
+import {out, refusal, result, valueIn} from './unwrap.js';
 
 describe('capability', () => {
   // References, 9: span 0.0010 in, U95 0.0001 in → TUR 5:1, passes 4:1, fails 10:1 (rules from memory; worked out there).

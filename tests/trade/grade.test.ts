@@ -2,8 +2,9 @@
 import {describe, expect, test} from 'vitest';
 import {gradeGiven, gradeOf} from '../../src/trade/grade.js';
 import {tensileStressArea} from '../../src/trade/stress-area.js';
+import {q} from '../help/amount.js';
 import {grade, thread} from './fasteners.js';
-import {q, result, valueIn} from './unwrap.js';
+import {result, valueIn} from './unwrap.js';
 
 /** Shigley & Mischke, 5th ed. 1989, p. 341, transcribed at mst.edu/~jthomas (read second-hand): thread, proof, yield, tensile ksi. */
 const SAE: readonly (readonly [string, string, number, number, number])[] = [

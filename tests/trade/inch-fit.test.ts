@@ -4,7 +4,8 @@ import {describe, expect, test} from 'vitest';
 import {quantity} from '../../src/quantity/convert.js';
 import {fitOfInchClass} from '../../src/trade/inch-fit.js';
 import {INCH_CLASSES} from '../../src/trade/inch-fits.js';
-import {q, refusal, result, valueIn} from './unwrap.js';
+import {q} from '../help/amount.js';
+import {refusal, result, valueIn} from './unwrap.js';
 
 /**
  * Fits printed in Machinery's Handbook in thousandths of an inch, first least and then most clearance (of RC), or most

@@ -5,7 +5,8 @@ import {quantity} from '../../src/quantity/convert.js';
 import {DEVIATION_STEPS} from '../../src/trade/iso-deviations.js';
 import {GRADES, gradeAt} from '../../src/trade/iso-grades.js';
 import {limitsOfSize, readZone} from '../../src/trade/iso-limits.js';
-import {q, refusal, result, valueIn} from './unwrap.js';
+import {q} from '../help/amount.js';
+import {refusal, result, valueIn} from './unwrap.js';
 
 /** Upper and lower deviation in µm. */
 function deviations(size: number, zone: string): readonly [upper: number, lower: number] {

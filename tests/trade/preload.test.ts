@@ -8,8 +8,9 @@ import type {ThreadCondition, TighteningMethod} from '../../src/trade/nut-factor
 import {longFormTorque, preloadOf, torqueFor} from '../../src/trade/preload.js';
 import {tensileStressArea} from '../../src/trade/stress-area.js';
 import {torqueThenAngle} from '../../src/trade/torque-angle.js';
+import {q} from '../help/amount.js';
 import {grade, thread} from './fasteners.js';
-import {out, q, refusal, result, valueIn} from './unwrap.js';
+import {out, refusal, result, valueIn} from './unwrap.js';
 
 describe('published examples', () => {
   test('Shigley 9th ed., Example 8-3, p. 439 (inputs and stress read, torques from memory): 3/4-16 UNF at 25 kip', () => {

@@ -11,8 +11,9 @@ import {middleFor, stack} from '../../src/trade/stack.js';
 import type {Task} from '../../src/trade/task-graph.js';
 import {timePlan} from '../../src/trade/time-plan.js';
 import type {Worked} from '../../src/trade/worked.js';
+import {amount, q} from '../help/amount.js';
 import {thread} from './fasteners.js';
-import {amount, out, q, refusal} from './unwrap.js';
+import {out, refusal} from './unwrap.js';
 
 const BOLT = thread('1/2-13 UNC');
 const LINKS = [

@@ -5,7 +5,8 @@ import {quantity} from '../../src/quantity/convert.js';
 import {COLD_STEEL, MATERIALS, type Material} from '../../src/trade/expansion.js';
 import {interferenceAt} from '../../src/trade/fit-when-hot.js';
 import {coolToAssemble, heatToAssemble, type ShrinkInputs} from '../../src/trade/shrink-fit.js';
-import {out, q, refusal, result, valueIn} from './unwrap.js';
+import {q} from '../help/amount.js';
+import {out, refusal, result, valueIn} from './unwrap.js';
 
 function named(name: string): Material {
   const found = MATERIALS.find((one) => one.name === name);

@@ -5,7 +5,8 @@ import {describe, expect, test} from 'vitest';
 import {quantity} from '../../src/quantity/convert.js';
 import {formatAmount} from '../../src/quantity/format.js';
 import {type Link, middleFor, stack} from '../../src/trade/stack.js';
-import {amount, out, q, refusal, result, valueIn} from './unwrap.js';
+import {amount, q} from '../help/amount.js';
+import {out, refusal, result, valueIn} from './unwrap.js';
 
 function link(name: string, size: string, times = 1): Link {
   return {name, size: amount(size), times};

@@ -6,8 +6,9 @@ import {tensileStressArea} from '../../src/trade/stress-area.js';
 import {readThread} from '../../src/trade/thread.js';
 import {limitsOfThread} from '../../src/trade/thread-limits.js';
 import {METRIC_SIZES, UNIFIED_SIZES} from '../../src/trade/thread-sizes.js';
+import {q} from '../help/amount.js';
 import {thread} from './fasteners.js';
-import {q, refusal, result, valueIn} from './unwrap.js';
+import {refusal, result, valueIn} from './unwrap.js';
 
 describe('designations (common practice, no source)', () => {
   test.each([

@@ -6,7 +6,8 @@ import {formatQuantity} from '../../src/quantity/format.js';
 import {circle, distance, grid, middleOf, row, type Spot} from '../../src/trade/layout.js';
 import {passesTo} from '../../src/trade/passes.js';
 import {tighteningOrder} from '../../src/trade/tightening-order.js';
-import {q, refusal, result} from './unwrap.js';
+import {q} from '../help/amount.js';
+import {refusal, result} from './unwrap.js';
 
 function checkOrder(spots: readonly Spot[], pattern: string, order: string): void {
   const found = result(tighteningOrder(spots));

@@ -4,7 +4,8 @@ import {describe, expect, test} from 'vitest';
 import {quantity} from '../../src/quantity/convert.js';
 import type {Task} from '../../src/trade/task-graph.js';
 import {timePlan} from '../../src/trade/time-plan.js';
-import {out, q, refusal, result, valueIn} from './unwrap.js';
+import {q} from '../help/amount.js';
+import {out, refusal, result, valueIn} from './unwrap.js';
 
 /** An invented job: the sump is sealed and cures while the head is built up; then it is filled. */
 const JOB: readonly Task[] = [

@@ -1,23 +1,8 @@
-/** Short ways to make inputs and to get at results; each stops the test with the reason where there is none. */
+/** Short ways to get at results; each stops the test with the reason where there is none. */
 import {si} from '../../src/quantity/convert.js';
-import type {Amount, Quantity} from '../../src/quantity/model.js';
-import {readAmount} from '../../src/quantity/parse.js';
+import type {Quantity} from '../../src/quantity/model.js';
 import {type UnitSymbol, unit} from '../../src/quantity/units.js';
 import type {Named, Refused, Worked, WorkedOut} from '../../src/trade/worked.js';
-
-/** The amount that a shop writes: `amount('1.500–1.502 in')`. */
-export function amount(text: string): Amount {
-  const reading = readAmount(text);
-  if (!reading.ok) throw new Error(`${text}: ${reading.fault.says}`);
-  return reading.amount;
-}
-
-/** A single one: `q('2.500 in')`. */
-export function q(text: string): Quantity {
-  const read = amount(text);
-  if (read.form !== 'single') throw new Error(`${text} is not a single value`);
-  return read.value;
-}
 
 export function out<T>(worked: Worked<T>): WorkedOut<T> {
   if (!worked.ok) throw new Error(`${worked.says}; ${worked.hint}`);

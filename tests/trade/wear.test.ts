@@ -8,7 +8,8 @@ import {STRIPS, stripFor, stripTaper} from '../../src/trade/gauging-strip.js';
 import {bentShaft, rodTwist} from '../../src/trade/straightness.js';
 import {wearLimit} from '../../src/trade/wear-limit.js';
 import {WEAR_RULES} from '../../src/trade/wear-rules.js';
-import {amount, q, refusal, result, valueIn} from './unwrap.js';
+import {amount, q} from '../help/amount.js';
+import {refusal, result, valueIn} from './unwrap.js';
 
 describe('wear limits', () => {
   // TM 10-3930-647-14&P (references, 7.2; read, the scan's columns paired by sense). A size of 4 in makes the per-inch rules plain.

@@ -6,8 +6,9 @@ import {cotterPinFor, cotterSuits} from '../../src/trade/cotter-pin.js';
 import {COTTER_FOR_BOLT, COTTER_PINS} from '../../src/trade/cotter-sizes.js';
 import {wireFor, wireSuits} from '../../src/trade/safety-wire.js';
 import {twistsFor, wireLength, wireRun} from '../../src/trade/wire-run.js';
+import {q} from '../help/amount.js';
 import {thread} from './fasteners.js';
-import {out, q, refusal, result, valueIn} from './unwrap.js';
+import {out, refusal, result, valueIn} from './unwrap.js';
 
 describe('wire for a hole', () => {
   // AC 43.13-1B 7-124 (read second-hand); TM 1-1500-204-23-6 p. 2-77 (read): 0.032 in at least above 0.045 in.

@@ -6,7 +6,8 @@ import type {Task} from '../../src/trade/task-graph.js';
 import {readThread} from '../../src/trade/thread.js';
 import {timePlan} from '../../src/trade/time-plan.js';
 import type {Named} from '../../src/trade/worked.js';
-import {out, q, refusal} from './unwrap.js';
+import {q} from '../help/amount.js';
+import {out, refusal} from './unwrap.js';
 
 type Texts = Readonly<Record<string, string | readonly string[]>>;
 

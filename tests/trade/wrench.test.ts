@@ -4,7 +4,8 @@ import {describe, expect, test} from 'vitest';
 import {compare, quantity, si} from '../../src/quantity/convert.js';
 import {settingFor, torqueAt} from '../../src/trade/adapter.js';
 import {appliedTorque, readAccuracy, workingRange} from '../../src/trade/wrench.js';
-import {amount, out, q, refusal, result, valueIn} from './unwrap.js';
+import {amount, q} from '../help/amount.js';
+import {out, refusal, result, valueIn} from './unwrap.js';
 
 describe('adapter', () => {
   test('TM 9-2350-261-20-1, p. 2-29 (read): 40 lbf·ft by a 12 in wrench and a 4 in adapter is dialled 30', () => {

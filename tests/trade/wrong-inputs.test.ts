@@ -5,10 +5,11 @@
 import {expect, test} from 'vitest';
 import type {Quantity} from '../../src/quantity/model.js';
 import type {Worked} from '../../src/trade/worked.js';
+import {q} from '../help/amount.js';
 import {type Call, quantityOf} from './calls.js';
 import {OF_FASTENERS} from './calls-fasteners.js';
 import {OF_SIZES} from './calls-sizes.js';
-import {out, q, refusal} from './unwrap.js';
+import {out, refusal} from './unwrap.js';
 
 const CALLS = [...OF_SIZES, ...OF_FASTENERS];
 

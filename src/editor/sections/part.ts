@@ -1,5 +1,4 @@
 /** One part of a procedure's text, from a heading to the next at which it may be cut, read by itself. */
-
 import type {Procedure} from '../../procedure/model.js';
 import {readProcedure} from '../../procedure/read.js';
 import {source} from '../../text/source.js';

@@ -23,6 +23,7 @@ interface Rule {
 
 type Captures = Readonly<Record<string, {readonly name: string}>>;
 
+/** The name by which an editor knows this grammar. */
 export const SCOPE = 'witness-mark.tag.injection';
 
 const TICKS = {name: 'punctuation.definition.raw.markdown'};

@@ -10,6 +10,7 @@ const shape = z.object({
 /** What the server answers. */
 export type Shown = z.infer<typeof shape>;
 
+/** What comes from the server is held against its shape, as anything from another process is. */
 export function isShown(value: unknown): value is Shown {
   return shape.safeParse(value).success;
 }

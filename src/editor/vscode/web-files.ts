@@ -38,6 +38,7 @@ async function namesIn(folder: Uri): Promise<readonly [string, FileType][]> {
   }
 }
 
+/** @throws Error for a file that is larger than any that the server takes. */
 export async function bytesOf(uri: Uri): Promise<Uint8Array> {
   const {size} = await workspace.fs.stat(uri);
   if (size > LARGEST) throw new Error(`${uri.path} is too large`);

@@ -1,4 +1,4 @@
-/** The Typst templates of sheet and cover, which the bundler turns into texts. */
+/** The Typst templates of sheet, cover and report, which the bundler turns into texts. */
 
 declare module '*.typ' {
   const text: string;

@@ -13,6 +13,7 @@ export const BLOCKS_BEGIN: Handlers = {
   setextHeading: beginHeading,
   atxHeadingSequence(building, {start, end}) {
     const {node} = building;
+    // The marks that may close a heading are a sequence too, and say nothing of its depth.
     if (node?.type !== 'heading' || building.depthKnown) return;
     node.depth = depthOf(end.offset - start.offset);
     building.depthKnown = true;
@@ -105,6 +106,7 @@ export const BLOCKS_END: Handlers = {
   codeFencedFence(building) {
     building.gathered ??= '';
   },
+  // The lines of the fences themselves end before and after what they hold; indented code has no such lines.
   codeFenced: (building) => endValue(building, (text) => text.replace(/^(?:\r?\n|\r)|(?:\r?\n|\r)$/g, '')),
   codeIndented: (building) => endValue(building, (text) => text.replace(/(?:\r?\n|\r)$/, '')),
   htmlFlow: (building) => endValue(building, (text) => text),

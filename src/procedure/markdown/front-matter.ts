@@ -9,6 +9,7 @@ export interface FrontMatter {
   readonly end: Point;
 }
 
+/** Only at the very head of the text, and only where a line of hyphens ends it. */
 export function frontMatterIn(text: string): FrontMatter {
   const start = {line: 1, column: 1, offset: 0};
   const opening = /^---[ \t]*(?=[\r\n])/.exec(text)?.[0];

@@ -50,6 +50,7 @@ export const PHRASES_BEGIN: Handlers = {
   },
   link: beginMedia,
   image: beginMedia,
+  // Whether the brackets make a link, a picture or plain text is known only behind them.
   label(building) {
     building.open(undefined, building.media.at(-1)?.inside, true);
   },
@@ -76,6 +77,7 @@ export const PHRASES_END: Handlers = {
     media.label = decodeString(label);
     media.identifier = identifierOf(label);
   },
+  // Until something behind the brackets says more: the brackets alone refer to a definition.
   label(building) {
     building.close();
     const media = building.media.at(-1);

@@ -6,6 +6,7 @@ import type {Edit} from '../../text/edit.js';
 import type {Procedure, Step} from '../model.js';
 import {type Line, lineAbove, linesBelow, type Marker, markerOf} from './marker.js';
 
+/** What changes where steps get the numbers of the sheet. */
 export interface Renumbered {
   readonly edits: readonly Edit[];
   /** By how many columns a line moves, by the offset of its start. */
@@ -15,6 +16,7 @@ export interface Renumbered {
 /** `shift` moves a step's further lines with its number's width; `keep-width` makes up for it behind the number. */
 export type WidthMode = 'shift' | 'keep-width';
 
+/** Edits of the numbers, and of the indentation below those whose width changes. */
 export function renumbered({source: {text}, sections}: Procedure, mode: WidthMode): Renumbered {
   const tops = sections.flatMap(({content}) =>
     content.flatMap((block) => (block.type === 'step' ? [block.step] : [])),

@@ -1,4 +1,4 @@
-/** Orders that cannot be followed: parts and fasteners that wait for each other, joints closed from outside, tightening orders. */
+/** Orders that cannot be followed: items that wait for each other, joints closed from outside, tightening orders. */
 import type {Problem} from '../../text/problem.js';
 import type {Where} from '../../text/source.js';
 import {itemsOfKind, placesOf} from '../items.js';
@@ -19,20 +19,32 @@ export function orderContradictions(spec: Spec): Problem[] {
 }
 
 /**
- * Parts and fasteners that come after each other in a circle, each circle once. A part may well come after a fit that is measured
- * with it in place: that is a trial fit, and no circle.
+ * Items that come after each other in a circle, each circle once: parts and fasteners, and of what is made with them in,
+ * checks, systems and hold points. A part may well come after a fit or a check that is made with it in place: that is a
+ * trial fit, and no circle.
  */
 function circles(spec: Spec): Problem[] {
   const waiting = new Map<string, readonly Located<string>[]>();
-  for (const item of [...itemsOfKind(spec, 'part'), ...itemsOfKind(spec, 'fastener')]) {
-    const after = item.after.filter(({value}) => WAITING.has(spec.items.get(value)?.kind));
-    if (after.length > 0) waiting.set(item.id, after);
+  for (const kinds of [FITTED, MADE]) {
+    for (const item of spec.items.values()) {
+      const after = kinds.has(item.kind) ? firstsOf(item) : [];
+      const held = after.filter(({value}) => kinds.has(spec.items.get(value)?.kind));
+      if (held.length > 0) waiting.set(item.id, held);
+    }
   }
   release(waiting);
   return circlesIn(waiting).flatMap(circleProblem);
 }
 
-const WAITING: ReadonlySet<ItemKind | undefined> = new Set(['part', 'fastener'] as const);
+type Kinds = ReadonlySet<ItemKind | undefined>;
+
+const FITTED: Kinds = new Set(['part', 'fastener'] as const);
+const MADE: Kinds = new Set(['check', 'system', 'hold-point'] as const);
+
+function firstsOf(item: Item): readonly Located<string>[] {
+  if (item.kind === 'hold-point') return item.asks;
+  return 'after' in item ? item.after : [];
+}
 
 /** What is there from the start is not put in for a while. */
 function stayFaults(part: Part): Problem[] {

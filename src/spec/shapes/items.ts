@@ -47,6 +47,13 @@ function list(says: string) {
   return names.describe(says).optional();
 }
 
+const FIRST =
+  'parts in, joints sealed and cured, tight fasteners, fits, checks, hold points, marks, filled systems';
+
+const disturbedBy = list(
+  'Fasteners and parts: once one of them is slackened, tightened again, taken off, put back, altered or renewed after the reading, it counts no longer.',
+);
+
 const point = z.tuple([z.number(), z.number()]);
 
 export const ITEM_SHAPES = {
@@ -61,7 +68,7 @@ export const ITEM_SHAPES = {
       .optional(),
     quantity: count.describe('How many of it go in; 1 where it is left out.').optional(),
     closes: list('Surfaces and joints that can no longer be reached once it is in.'),
-    after: list('What must come before it: parts, fits, checks, hold points, marks, tight fasteners.'),
+    after: list(`What must come before it: ${FIRST}.`),
     size: statedOrUnknown(amount, 'Nominal size, where it must match the surface that it seats in.'),
     'seats-in': name.describe('The surface that it seats in.').optional(),
     ...PRACTICE_FIELDS.part,
@@ -102,7 +109,7 @@ export const ITEM_SHAPES = {
     count: count.describe('How many there are, over all places; 1 where it is left out.').optional(),
     holds: list('Parts that it holds.'),
     after: list(
-      'What must come before it is tightened, whenever it is: parts in (a locking pin, a dowel), other fasteners at their torque. Running it down snug may come first.',
+      'What must come before it is tightened, whenever it is: parts in (a locking pin, a dowel), other fasteners at their torque, joints sealed and cured. Running it down snug may come first.',
     ),
     ...PRACTICE_FIELDS.fastener,
     layout: z
@@ -131,6 +138,7 @@ export const ITEM_SHAPES = {
     'out-of-round-of': list(
       'Fits that read one size in two or more directions across it: this one is the largest less the smallest of them, place by place.',
     ),
+    'disturbed-by': disturbedBy,
     ...PRACTICE_FIELDS.fit,
     when: z
       .strictObject({
@@ -146,7 +154,13 @@ export const ITEM_SHAPES = {
     ...PRACTICE_FIELDS.mark,
     matches: name.describe('Another mark that must read the same.').optional(),
   }),
-  check: z.strictObject({...engineItem, ...places, ...PRACTICE_FIELDS.check}),
+  check: z.strictObject({
+    ...engineItem,
+    ...places,
+    after: list(`What must come before it is made, whenever it is: ${FIRST}.`),
+    'disturbed-by': disturbedBy,
+    ...PRACTICE_FIELDS.check,
+  }),
   'hold-point': z.strictObject({
     ...engineItem,
     ...places,
@@ -157,7 +171,10 @@ export const ITEM_SHAPES = {
     ...engineItem,
     ...places,
     joints: list('Joints that filling it puts under load.'),
-    'closed-by': list('Parts that close it.'),
+    'closed-by': list(
+      'Parts and fasteners (a drain plug) that close it: in, and tight, before it is filled.',
+    ),
+    after: list(`What must come before every filling: ${FIRST}.`),
     ...PRACTICE_FIELDS.system,
   }),
   alteration: z.strictObject({

@@ -1,5 +1,4 @@
 /** Figure: whether a gauge is fine enough for a tolerance. */
-
 import {figure} from '../figure.js';
 import {anyAmount, anyQuantity} from '../figure-any.js';
 import {optional} from '../figure-options.js';

@@ -1,5 +1,4 @@
 /** Figure: what a reading proves when the gauge has an uncertainty. */
-
 import type {Quantity} from '../../quantity/model.js';
 import {figure} from '../figure.js';
 import {anyAmount, anyQuantity} from '../figure-any.js';

@@ -1,5 +1,4 @@
 /** Figure: how long a job takes, with its cures. */
-
 import type {Quantity} from '../../quantity/model.js';
 import {figure} from '../figure.js';
 import {type Read, readAmountOf, repeated, text} from '../figure-options.js';

@@ -1,6 +1,7 @@
 /** The readings of a sheet: for each fit or check and place the rounds that were read, and how the last one stands. */
 import type {Box, Form, ReadingBox} from '../build/form.js';
-import {numberIn} from './number.js';
+import {grouped} from '../text/grouped.js';
+import {numberIn} from './reading-number.js';
 import type {ReadingLine, Round} from './report.js';
 import {type Answers, acceptedBy, roundOf} from './unrolled.js';
 import {verdictOf} from './verdict.js';
@@ -16,20 +17,10 @@ export function readingLines(
 }
 
 /** The boxes of each place in the order of their rounds. */
-function placesOf(form: Form): readonly (readonly ReadingBox[])[] {
-  return [...grouped(form.boxes.filter((box) => box.kind === 'reading')).values()];
-}
-
-function grouped(boxes: readonly ReadingBox[]): ReadonlyMap<string, readonly ReadingBox[]> {
-  const places = new Map<string, ReadingBox[]>();
-  for (const box of boxes) {
-    const key = JSON.stringify([box.step, box.item, box.place]);
-    const list = places.get(key);
-    if (list) list.push(box);
-    else places.set(key, [box]);
-  }
-  for (const list of places.values()) list.sort((one, other) => roundOf(one) - roundOf(other));
-  return places;
+function placesOf({boxes}: Form): readonly (readonly ReadingBox[])[] {
+  const readings = boxes.filter((box) => box.kind === 'reading');
+  const places = grouped(readings, ({step, item, place}) => JSON.stringify([step, item, place]));
+  return [...places.values()].map((list) => list.sort((one, other) => roundOf(one) - roundOf(other)));
 }
 
 interface Context {
@@ -42,7 +33,7 @@ interface Context {
 function lineOf({procedure}: Form, boxes: readonly ReadingBox[], context: Context): ReadingLine {
   const [first] = boxes;
   if (first === undefined) throw new RangeError('a place without a box');
-  const {step, item, place, unit, least, most, doubt} = first;
+  const {step, item, place, unit, least, most, figures, doubt} = first;
   const rounds = boxes.flatMap((box) => saidIn(box, context.answers) ?? []);
   return {
     sheet: procedure,
@@ -53,6 +44,7 @@ function lineOf({procedure}: Form, boxes: readonly ReadingBox[], context: Contex
     unit,
     ...(least !== undefined && {least}),
     ...(most !== undefined && {most}),
+    ...(figures !== undefined && {figures}),
     ...(doubt !== undefined && {doubt}),
     rounds,
     state: stateOf(rounds.at(-1), context.due(first), context.isOpen),

@@ -2,6 +2,7 @@
 import type {Fastener} from '../spec/model.js';
 import {tighteningOrder} from '../trade/tightening-order.js';
 
+/** In which order, and on whose word. */
 export interface FastenerOrder {
   /** Ids of the layout (or numbers, where the shop states an order and no layout). */
   readonly ids: readonly string[];

@@ -4,8 +4,8 @@
  */
 import {describe, expect, test} from 'vitest';
 import {askedOfBook} from '../../src/host/asked-of-build.js';
-import {compileSheet} from '../../src/sheet/compile.js';
 import {book} from '../help/example.js';
+import {firstSheet} from '../help/sheet.js';
 import {judged, sample, told} from './small.js';
 
 const SHOP = `
@@ -95,9 +95,7 @@ test('a place with a size that was not read is not worked out', () => {
 });
 
 describe('the sheet', () => {
-  const [procedure] = BOOK.procedures;
-  if (procedure === undefined) throw new Error('no procedure');
-  const sheet = compileSheet(BOOK, procedure, {fingerprint: '0123456789abcdef'});
+  const sheet = firstSheet(BOOK);
 
   test('says what it is worked out from', () => {
     expect(JSON.stringify(sheet)).toContain(

@@ -8,7 +8,7 @@ import type {ReportWords} from './words.js';
 import {type Found, foundAt, sizesOf, sizesText} from './worked-line.js';
 
 /** From the last readings of the whole build; nothing at a place where one of the sizes was not read. */
-export function formsOf(lines: readonly ReadingLine[], spec: Specification, words: ReportWords): Found[] {
+export function roundnessOf(lines: readonly ReadingLine[], spec: Specification, words: ReportWords): Found[] {
   return itemsOfKind(spec, 'fit').flatMap((fit) =>
     (fit.at.length === 0 ? [''] : fit.at).flatMap((place) => atPlace(fit, place, lines, words)),
   );

@@ -2,6 +2,7 @@
 import type {Box} from '../build/form.js';
 import {type Answers, isAnswered} from '../readings/unrolled.js';
 
+/** How many boxes are answered, of how many that must be. */
 export interface Progress {
   readonly done: number;
   readonly of: number;

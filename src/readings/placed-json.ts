@@ -24,6 +24,7 @@ export interface JsonScalar {
   readonly value: string | number | boolean | null;
 }
 
+/** What keeps the text from being JSON, where it was first seen. */
 export interface JsonFault {
   readonly type: 'fault';
   readonly span: Span;

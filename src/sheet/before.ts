@@ -5,10 +5,11 @@ import type {Consumable, Item, Tool} from '../spec/model.js';
 import {type Named, specifiedIds, statedNames} from './clauses.js';
 import {type Context, fullName, type Naming, type PlacedStep, spaced, type Use, usesOf} from './context.js';
 import type {Before, ConsumableLine, ToolLine} from './model.js';
-import {partLists} from './parts.js';
-import {placeNames} from './places.js';
+import {partLists} from './part-lists.js';
+import {placeNames} from './place-names.js';
 import {printed, printedReach} from './value.js';
 
+/** What the apprentice lays out before the first step of this procedure. */
 export function beforeOf(procedure: Procedure, context: Context): Before {
   const steps = procedure.steps.map((step) => ({step, at: step.number}));
   return {...neededFor(steps, context), places: placeNames(procedure, context)};

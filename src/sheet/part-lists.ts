@@ -4,6 +4,7 @@ import {type Naming, type PlacedStep, spaced, type Use, usesOf} from './context.
 import {fittedAs} from './job-facts.js';
 import type {Before, PartLine} from './model.js';
 
+/** Apart, because those that are new every time have to be ordered before the engine is opened. */
 export function partLists(steps: readonly PlacedStep[], context: Naming): Pick<Before, 'parts' | 'newParts'> {
   const found = new Map<string, Found>();
   for (const {step, at} of steps) {
