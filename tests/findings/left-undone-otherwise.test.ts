@@ -232,6 +232,7 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
       ],
     ],
     [
+      // Behind the filling that its cover closes a tightening would come too late, so that none is offered.
       ['- torque: nut to 10 lbf·ft', '+ lock: nut'],
       [
         'left-slack: nut ends the build slack: no step torques it @ 20 nut',
