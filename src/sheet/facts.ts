@@ -2,7 +2,7 @@
  * The facts printed beside a step for one target of one tag. Every clause that the author wrote is printed, whatever
  * the verb; what the tag leaves out comes from the specification.
  */
-import type {Clause} from '../procedure/model.js';
+import type {Clause, Tag} from '../procedure/model.js';
 import {amountsOf, clauseOf} from '../procedure/values.js';
 import type {ClauseWord, Verb} from '../procedure/verbs.js';
 import type {Amount} from '../quantity/model.js';
@@ -14,7 +14,7 @@ import {jobFacts} from './job-facts.js';
 import type {Fact, Value} from './model.js';
 import {quantityFor} from './part-lists.js';
 import {angleOf, onlyTurns} from './passes.js';
-import {printed} from './value.js';
+import {printed, sameAmount} from './value.js';
 import {fill, type Words} from './words.js';
 
 /** The facts of a use, its value first, then what only the item can say; `elsewhere` is a clause printed apart. */
@@ -132,6 +132,12 @@ function labelOf(verb: Verb, word: ClauseWord, context: Context): string {
   return plain[word];
 }
 
+/** Whether the tag says the same amount itself. */
+function isStatedTo(tag: Tag, amount: Amount | string): boolean {
+  const stated = clauseOf(tag, 'to')?.value;
+  return stated?.type === 'amount' && typeof amount !== 'string' && sameAmount(stated.amount, amount);
+}
+
 function itemFacts(use: Use, context: Context): Fact[] {
   const {tag, item} = use;
   const {words} = context;
@@ -152,7 +158,8 @@ function itemFacts(use: Use, context: Context): Fact[] {
     ];
   if (item?.kind === 'fastener' && tag.verb === 'loosen') return handFacts(item, words.slackensRight, words);
   if (item?.kind === 'system' && tag.verb === 'fill' && item.amount !== undefined) {
-    return [{label: words.amount, ...amountOrWord(item.amount.value, context)}];
+    const {value} = item.amount;
+    return isStatedTo(tag, value) ? [] : [{label: words.amount, ...amountOrWord(value, context)}];
   }
   if (item?.kind === 'check' && tag.verb === 'check' && item.expect !== undefined) {
     return [{label: words.expect, text: item.expect}];

@@ -7,7 +7,7 @@ import {noticeNode} from './html-notice.js';
 import {box, line} from './html-parts.js';
 import {holdNode} from './html-signs.js';
 import {sectionKey} from './keys.js';
-import {figureText, isWide, laidOut, sectionEndText} from './layout.js';
+import {arranged, figureText, laidOut, sectionEndText} from './layout.js';
 import type {Figure, Row, SheetBlock, SheetSection} from './model.js';
 import {proseNodes} from './prose.js';
 import type {Words} from './words.js';
@@ -72,6 +72,7 @@ function rowBodies(row: Row, standing: Standing, words: Words): Element[] {
     ...(standing.even ? ['even'] : []),
     ...(standing.depth > 0 ? ['sub'] : []),
     ...(standing.inside.length > 0 ? ['only'] : []),
+    ...(row.rows.length > 0 ? ['opens'] : []),
   ];
   const inside = row.onlyIf === undefined ? standing.inside : [...standing.inside, row.number];
   const below = {depth: standing.depth + 1, inside, even: standing.even};
@@ -97,8 +98,7 @@ function onlyIfBody(row: Row, standing: Standing, words: Words): Element {
 }
 
 function rowLines(row: Row, words: Words): Element[] {
-  const beside = row.entries.filter((entry) => !isWide(entry));
-  const wide = row.entries.filter(isWide);
+  const {beside, wide} = arranged(row.entries);
   const what = [h('p', proseNodes(row.prose)), ...row.more.map((block) => blockNode(block, words))];
   // Box, number and initials are of the whole step, so they stand beside what goes below it as well.
   const rowSpan = wide.length === 0 ? 1 : 2;

@@ -63,8 +63,19 @@ const BESIDE = 6;
 /** More places than this to be ticked go below the step as well. */
 const MOST_TICKS = 9;
 
+/**
+ * Which entries of a step stand beside it, and which below in its full width. Where one needs the width all of them
+ * stand below, in the order in which the work goes: in two places nobody sees what comes first.
+ */
+export function arranged(entries: readonly Entry[]): {
+  readonly beside: readonly Entry[];
+  readonly wide: readonly Entry[];
+} {
+  return entries.some(isWide) ? {beside: [], wide: entries} : {beside: entries, wide: []};
+}
+
 /** Whether an entry needs the width of the step, below it. */
-export function isWide({blanks, drawing}: Entry): boolean {
+function isWide({blanks, drawing}: Entry): boolean {
   return drawing !== undefined || (blanks !== undefined && areWide(blanks));
 }
 

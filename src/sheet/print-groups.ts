@@ -1,6 +1,6 @@
 /** The steps of a table as groups of rows for the Typst template, each to be kept on one page. */
 import {ifNotOf} from './condition.js';
-import {isNumbered, isWide, laterRounds, readsInColumns, secondSigner} from './layout.js';
+import {arranged, isNumbered, laterRounds, readsInColumns, secondSigner} from './layout.js';
 import type {Blanks, Entry, Row} from './model.js';
 import {printDrawing} from './print-drawing.js';
 import {linesOf} from './print-height.js';
@@ -30,20 +30,44 @@ export interface PrintGroup {
   readonly long: boolean;
 }
 
+/** Groups that stand on one page if they can: a step and the first below it, else a step alone. */
+export interface PrintRun {
+  readonly groups: readonly PrintGroup[];
+  /** Together they may be taller than a page, and want measuring. */
+  readonly long: boolean;
+}
+
 /** `ends` is said below the last of these rows; undefined where the section goes on. */
-export function printGroups(
+export function printRuns(
   rows: readonly Row[],
   ends: string | undefined,
   words: Words,
   pathOf: PathOf,
-): PrintGroup[] {
+): PrintRun[] {
   const groups = rows.flatMap((row, at) =>
     groupsOf(row, {sub: false, only: false, even: at % 2 === 1, first: at === 0}, words, pathOf),
   );
-  const last = groups.pop();
+  const last = groups.at(-1);
   if (last === undefined) return [];
-  if (ends === undefined) return [...groups, last];
-  return [...groups, {...last, ends}];
+  return runsOf(ends === undefined ? groups : [...groups.slice(0, -1), {...last, ends}]);
+}
+
+function runsOf(groups: readonly Measured[]): PrintRun[] {
+  const runs: Measured[][] = [];
+  groups.forEach((group, at) => {
+    if (groups[at - 1]?.opens === true) runs.at(-1)?.push(group);
+    else runs.push([group]);
+  });
+  return runs.map((run) => ({
+    groups: run.map(({lines: _, opens: __, ...group}) => group),
+    long: run.reduce((sum, {lines}) => sum + lines, 0) > WORTH_MEASURING,
+  }));
+}
+
+interface Measured extends PrintGroup {
+  readonly lines: number;
+  /** Steps stand below it. */
+  readonly opens: boolean;
 }
 
 /** Lines, of some 43 on the smaller paper, above which a group is measured. */
@@ -58,7 +82,7 @@ interface Standing {
   readonly ifNot?: string;
 }
 
-function groupsOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): PrintGroup[] {
+function groupsOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): Measured[] {
   const below = {
     sub: true,
     only: standing.only || row.onlyIf !== undefined,
@@ -75,17 +99,21 @@ function groupsOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): P
   ];
 }
 
-function groupOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): PrintGroup {
+function groupOf(row: Row, standing: Standing, words: Words, pathOf: PathOf): Measured {
+  const lines = linesOf(row);
+  const {beside, wide} = arranged(row.entries);
   return {
     ...standing,
     number: row.number,
     prose: printProse(row.prose),
     notices: row.notices.map(printNotice),
     more: row.more.map((block) => printBlock(block, pathOf)),
-    beside: row.entries.filter((entry) => !isWide(entry)).map((entry) => printEntry(entry, words)),
-    wide: row.entries.filter(isWide).map((entry) => printEntry(entry, words)),
+    beside: beside.map((entry) => printEntry(entry, words)),
+    wide: wide.map((entry) => printEntry(entry, words)),
     holds: row.holds.map((hold) => ({name: hold.name, asks: hold.asked, second: secondSigner(hold, words)})),
-    long: linesOf(row) > WORTH_MEASURING,
+    long: lines > WORTH_MEASURING,
+    lines,
+    opens: row.rows.length > 0,
   };
 }
 

@@ -9,7 +9,7 @@ import {placeItems} from './drawing-text.js';
 import {laidOut, openingsOf, sectionEndText} from './layout.js';
 import type {Sheet, SheetSection} from './model.js';
 import {printDrawing} from './print-drawing.js';
-import {printGroups} from './print-groups.js';
+import {printRuns} from './print-groups.js';
 import {printLists} from './print-lists.js';
 import {type PathOf, printBlock} from './print-prose.js';
 import {isLongTitle, sheetTitles, type Titles} from './title-block.js';
@@ -69,7 +69,7 @@ function printSection(section: SheetSection, words: Words, pathOf: PathOf) {
     title,
     parts: groups.map(({blocks, rows}, at) => ({
       blocks: blocks.map((block) => printBlock(block, pathOf)),
-      groups: printGroups(rows, at === last ? end : undefined, words, pathOf),
+      runs: printRuns(rows, at === last ? end : undefined, words, pathOf),
     })),
   };
 }

@@ -106,7 +106,7 @@ thead { display: table-header-group; break-inside: avoid; }
 .rows > tbody.only > tr > :first-child { box-shadow: inset 1.4mm 0 0 var(--ink); }
 .rows > tbody.only > tr.only-if > td { font-weight: 700; padding: 1.6mm 1.5mm 1.6mm 4mm; border-bottom: 0.5pt solid var(--rule); }
 .rows .if-not { font-weight: 400; }
-.rows > tbody.only-head { break-after: avoid; }
+.rows > tbody.opens, .rows > tbody.only-head { break-after: avoid; }
 .rows > tbody > tr.sign-off > td { padding: 1.5mm 0.3mm 0; }
 .together { break-inside: avoid; }
 .rows > tbody.section-end { break-before: avoid; border-top: 1.2pt solid var(--ink); background: #fff; }

@@ -50,6 +50,10 @@ button.sign { font: 700 11.5pt/1.2 var(--sans); }
   input.blank { width: 27mm; }
   .rows .c-values { width: 82mm; }
   button.sign { flex: 1; text-align: left; }
+  /* A date and time of day have the width below their label, and the button its own. */
+  .lines dd:has([data-now]) { flex: 1 1 100%; }
+  .lines .field { width: 100%; gap: 1.5mm; }
+  .field button { flex: none; }
   .box:focus-visible, input:focus-visible, button:focus-visible, a:focus-visible { outline: 3px solid #174a86; outline-offset: 2px; }
   .t-bar { display: block; position: sticky; top: 0; z-index: 1; margin: -12mm -12mm 8mm -15mm; padding: 2mm 12mm 2mm 15mm; background: #fff; border-bottom: 1.2pt solid var(--ink); }
   .t-bar > div { display: flex; flex-wrap: wrap; gap: 1.5mm 2mm; align-items: center; }

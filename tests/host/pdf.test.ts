@@ -23,7 +23,7 @@ import {
 } from '../help/pdf.js';
 import {FINGERPRINT, firstSheet} from '../help/sheet.js';
 import {ATTACKS, hardBook, hostileBook} from '../sheet/hard.js';
-import {ENDINGS, LENGTHS, ofLength} from '../sheet/of-length.js';
+import {BRANCH, ENDINGS, LENGTHS, OPENINGS, ofLength, withBranch} from '../sheet/of-length.js';
 import {trialBook} from '../sheet/trial.js';
 
 let make: PdfMaker;
@@ -117,6 +117,40 @@ describe('the sign-off stands never alone', () => {
     }
     expect(pages.size).toBeGreaterThan(1);
   });
+});
+
+describe('a step that opens a branch', () => {
+  test.each([1, 3, 60])('stands with its condition and the first of its %i steps', async (subs) => {
+    const on = new Set<number>();
+    for (const steps of OPENINGS) {
+      const pages = await readPdf(sheetPdf(compiled(withBranch(steps, subs))).bytes);
+      const [page, ...others] = BRANCH.map((word) => pages.findIndex(({text}) => text.includes(word)));
+      expect(others, `${steps} steps`).toEqual([page, page]);
+      on.add(page ?? -1);
+    }
+    expect(on.size).toBeGreaterThan(1);
+  });
+
+  test('is let go where the first below it is taller than a page', async () => {
+    const pages = await readPdf(sheetPdf(compiled(withBranch(10, 2, true))).bytes);
+    const text = pages.map((page) => page.text).join(' ');
+    // The foot of a page stands inside of some.
+    expect(text.split('Rub it down with care.').length).toBeGreaterThan(390);
+    for (const word of [...BRANCH, 'sub2x', 'Sign-off']) expect(text).toContain(word);
+    expect(pages.length).toBeLessThan(12);
+  });
+});
+
+// Of many words the first are bold, as in HTML: what goes back, not how. What is bold has a tag of its own.
+test('the way back says in bold what to do, and no more', async () => {
+  const {bytes} = sheetPdf(compiled(trialBook));
+  const texts = await readTagged(bytes);
+  const boldOf = (words: string) =>
+    texts.filter(({text}) => text.includes(words)).map(({roles}) => roles.at(-1) === 'Span');
+  expect(boldOf('Go back')).toContain(true);
+  const told = boldOf('tick, read and initial');
+  expect(told.length).toBeGreaterThan(0);
+  expect(told).not.toContain(true);
 });
 
 describe('the document', () => {

@@ -15,7 +15,7 @@ import {accessibilityFaults, activeParts, headingLevels, openPage, STILL} from '
 import {outsideOf, PAPER_SIZES, type PdfPage, readPdf} from '../help/pdf.js';
 import {FINGERPRINT, firstSheet} from '../help/sheet.js';
 import {hardBook, hostileBook} from './hard.js';
-import {ENDINGS, LENGTHS, ofLength} from './of-length.js';
+import {BRANCH, ENDINGS, LENGTHS, OPENINGS, ofLength, withBranch} from './of-length.js';
 import {trialBook} from './trial.js';
 
 let browser: Browser;
@@ -141,6 +141,19 @@ describe('the sign-off stands never alone', () => {
       expect(pageOf(word(steps)), `${steps} steps`).toBe(page);
       expect(pageOf('Checked by'), `${steps} steps`).toBe(page);
       on.add(page);
+    }
+    expect(on.size).toBeGreaterThan(1);
+  });
+});
+
+describe('a step that opens a branch', () => {
+  test.each([1, 3, 60])('stands with its condition and the first of its %i steps', async (subs) => {
+    const on = new Set<number>();
+    for (const steps of OPENINGS) {
+      const pages = await printed(sheetOf(withBranch(steps, subs)));
+      const [page, ...others] = BRANCH.map((word) => pages.findIndex(({text}) => text.includes(word)));
+      expect(others, `${steps} steps`).toEqual([page, page]);
+      on.add(page ?? -1);
     }
     expect(on.size).toBeGreaterThan(1);
   });

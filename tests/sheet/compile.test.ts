@@ -171,6 +171,13 @@ describe('a tag that states a value is printed as it stands, in both systems', (
       'fill: cooling to the bottom of the neck',
       ['Fill cooling', 'To: the bottom of the neck', 'With: coolant', 'Amount: 6.3 US qt (6.0 L)'],
     ],
+    // What the system holds is said once, and beside another amount.
+    ['fill: cooling to 6.0 L', ['Fill cooling', 'To: 6.3 US qt (6.0 L)', 'With: coolant']],
+    ['fill: cooling to 6000 mL', ['Fill cooling', 'To: 202.88 US fl oz (6000 mL)', 'With: coolant']],
+    [
+      'fill: cooling to 5.0 L',
+      ['Fill cooling', 'To: 5.3 US qt (5.0 L)', 'With: coolant', 'Amount: 6.3 US qt (6.0 L)'],
+    ],
     [
       'lock: cap-bolts[front] with safety-wire 0.041 in',
       ['Lock cap bolts (front)', 'With: safety wire 0.041 in'],

@@ -4,6 +4,7 @@ import {describe, expect, test} from 'vitest';
 import {compileCover} from '../../src/sheet/cover.js';
 import {sheetHtml} from '../../src/sheet/html.js';
 import {coverHtml} from '../../src/sheet/html-cover.js';
+import {sheetPrint} from '../../src/sheet/print.js';
 import {sheetNames} from '../../src/sheet/sheet-names.js';
 import {runs} from '../../src/sheet/step-runs.js';
 import {book} from '../help/example.js';
@@ -65,6 +66,42 @@ test('a caution stands in one table body with its step', () => {
   const html = htmlOf('> **Warning:** Hot.\n\n1. Lift the pump.\n');
   const body = html.split('<tbody').find((part) => part.includes('Hot.'));
   expect(body).toContain('Lift the pump.');
+});
+
+// One that needs the width of the step takes the others along; else the last of the work would stand before the first.
+describe('values stand beside a step or below it, never both, and in the order of its tags', () => {
+  test.each([
+    ['`clean: journals` `lube: journals with assembly-lube`', ['Clean', 'Lube'], 'values'],
+    ['`clean: journals` `lay: clearance`', ['Clean', 'Lay strip'], 'wide'],
+    ['`lay: clearance` `clean: journals`', ['Lay strip', 'Clean'], 'wide'],
+    ['`clean: journals` `measure: clearance` `step: read`', ['Clean', 'Measure'], 'wide'],
+    ['`measure: clearance`', ['Measure'], 'values'],
+  ])('%s', (tags, titles, place) => {
+    const again = tags.includes('step: read')
+      ? '\n2. Where it is out: `if: clearance is out`\n   1. Again. `repeat: read`\n'
+      : '';
+    const made = book({
+      engine: `
+parts: {shaft: {}}
+surfaces: {journals: {on: shaft, at: [front, rear], assembly: dry}}
+fits: {clearance: {at: [front, rear], limits: 0.0015–0.0035 in, by: strip, using: [strip-green]}}
+`,
+      procedures: {'one.md': `\n1. Do it all. ${tags}\n${again}`},
+    });
+    const sheet = firstSheet(made);
+    const step =
+      sheetHtml(sheet)
+        .split('<tbody class="step')
+        .find((part) => part.includes('Do it all.')) ?? '';
+    expect([...step.matchAll(/entry-title"><b>([^<]*)/g)].map(([, title]) => title)).toEqual(titles);
+    expect(step.includes('class="values"')).toBe(place === 'values');
+    expect(step.includes('class="wide"')).toBe(place === 'wide');
+    const printed = JSON.parse(JSON.stringify(sheetPrint(sheet, () => undefined).data));
+    const [group] = printed.sections[0].parts[0].runs[0].groups;
+    expect([group.beside.length, group.wide.length]).toEqual(
+      place === 'wide' ? [0, titles.length] : [titles.length, 0],
+    );
+  });
 });
 
 describe('names of sheets', () => {

@@ -78,6 +78,15 @@ describe('for everybody', () => {
       );
       expect(small).toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      // What stands on a button has room there, and so has a date and time of day in its field.
+      const tight = await page
+        .locator('[data-now]:visible, input.line:visible')
+        .evaluateAll((all) =>
+          all.flatMap((element) =>
+            element.scrollWidth > element.clientWidth + 1 ? [element.outerHTML] : [],
+          ),
+        );
+      expect(tight).toEqual([]);
       // And none lies over another, or out of its cell.
       const over = await page.locator('td:visible').evaluateAll((cells) =>
         cells.flatMap((cell) => {
