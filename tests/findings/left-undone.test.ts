@@ -383,9 +383,6 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
         '  see: nut, nut must be torqued',
         '  fix: Write the missing step: torque nut',
         '    14 / 15. Tighten the nut. `torque: nut to 10 lbf·ft`',
-        'left-filled-open: oil is filled while nut, which holds cover, is slack @ 17 oil',
-        '  story: 14, step 14 of procedure.md: tight (torque: nut)',
-        '  see: nut, nut is specified here',
       ],
     ],
     [

@@ -25,6 +25,13 @@ export const EXPLAINED: readonly Explained[] = [
   },
   {
     file: 'src/build/alterations.ts',
+    line: 'if (substitute === undefined) return [];',
+    code: '[]',
+    becomes: STRYKERS_LIST,
+    because: 'a job is read against the specification, and holds no other substitute',
+  },
+  {
+    file: 'src/build/alterations.ts',
     line: 'if (step.id !== undefined) this.#marks.set(step.id, new Map(this.#raw));',
     code: 'step.id !== undefined',
     becomes: 'true',
