@@ -1,5 +1,6 @@
 /** A reading may come out of its limits, and the procedures do not say what then. */
 import {type Node, type StepRef, whereIn} from '../build/program.js';
+import type {Procedure} from '../procedure/model.js';
 import type {BranchState} from '../procedure/verbs.js';
 import {placesOf} from '../spec/items.js';
 import type {Check, Fit} from '../spec/model.js';
@@ -8,6 +9,7 @@ import type {Span} from '../text/source.js';
 import {LOOP_ENGINE, LOOP_RIGHT} from './loop-example.js';
 import type {Context, FindingKind} from './model.js';
 import {about, itemAt, specified, tagWhere} from './phrase.js';
+import {type LostSteps, shallowSteps} from './shallow-steps.js';
 import {sidesOf} from './sides.js';
 
 export const reworkMissing: FindingKind = {
@@ -15,7 +17,7 @@ export const reworkMissing: FindingKind = {
   group: 'order',
   severity: 'error',
   summary: 'The specification asks what to do with a reading that is out, and no step says it',
-  why: 'With nothing written down, a reading that is out by a hair gets called in.',
+  why: 'With nothing written down, a reading that is out by a hair gets called in. Sub-steps belong to a step when they are indented as far as its text begins (CommonMark): three spaces below a number of one figure, four below one of two.',
   source: 'common practice, no source',
   example: {
     engine: LOOP_ENGINE.replace('limits:', 'rework: true, limits:'),
@@ -31,13 +33,13 @@ export const reworkMissing: FindingKind = {
     for (const {nodes} of program.parts) gatherBranches(nodes, branches);
     for (const {step, when, below} of branches) {
       if (when === undefined || below.length > 0) continue;
-      const lost = listInProse(step);
+      const lost = listInProse(step) ?? shallowSteps(step);
       report({
         where: whereIn(step, lost?.span ?? when.tag.span),
-        message: `${when.item.id}: the branch has no steps under it${lost ? `; a list right below a line of prose must begin with 1, and this one begins with ${lost.number} (CommonMark)` : ''}`,
+        message: `${when.item.id}: the branch has no steps under it${lost ? `; ${lost.says}` : ''}`,
         item: when.item.id,
         step,
-        ...(lost && {fix: withGap(step, lost)}),
+        ...(lost && {fix: lost.fix}),
       });
     }
     for (const item of [...context.relations.fits, ...context.relations.checks]) {
@@ -56,24 +58,20 @@ export const reworkMissing: FindingKind = {
   },
 };
 
-interface Lost {
-  readonly number: string;
-  /** The number and its mark. */
-  readonly span: Span;
-}
-
 /** A line of the step's own prose that was meant as the first of its sub-steps. */
-function listInProse({procedure, step}: StepRef): Lost | undefined {
+function listInProse({procedure, step}: StepRef): LostSteps | undefined {
   const text = procedure.source.text.slice(step.headSpan.start, step.span.end);
   const found = /\n[ \t]{0,99}(\d{1,9})[.)][ \t]/.exec(text);
   const [, number] = found ?? [];
   if (found === null || number === undefined || number === '1') return undefined;
   const end = step.headSpan.start + found.index + found[0].length - 1;
-  return {number, span: {start: end - number.length - 1, end}};
+  const span = {start: end - number.length - 1, end};
+  const says = `a list right below a line of prose must begin with 1, and this one begins with ${number} (CommonMark)`;
+  return {says, span, fix: withGap(procedure, number, span)};
 }
 
 /** An empty line lets a list begin with any number. */
-function withGap({procedure: {source}}: StepRef, {number, span}: Lost): Fix {
+function withGap({source}: Procedure, number: string, span: Span): Fix {
   const at = source.text.lastIndexOf('\n', span.start) + 1;
   const end = source.text[at - 2] === '\r' ? '\r\n' : '\n';
   return {

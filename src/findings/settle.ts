@@ -6,6 +6,7 @@ import {type StepRef, whereIn} from '../build/program.js';
 import type {Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
 import type {Fix} from '../text/edit.js';
+import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import {runBefore} from '../text/runs.js';
 import type {Source, Where} from '../text/source.js';
@@ -33,7 +34,9 @@ export function finish(
   const waivers = book.spec.broken ? [] : waiversOf(run);
   // A waiver counts as used also where what it silences would be left out.
   const kept = once(raised).filter((one) => !waived(one, waivers, run) && !leftOut(one));
-  const stale = staleWaivers(waivers, kinds, book.job !== undefined);
+  const stale = staleWaivers(waivers, kinds, book.job !== undefined, (name, step) =>
+    kept.some(({kind, found}) => kind.name === name && (found.step ?? stepAt(found.where, run)) === step),
+  );
   return [...kept, ...stale].flatMap((one) => finding(book, sources, one)).sort(byPlace(fileOrder(book)));
 }
 
@@ -86,7 +89,13 @@ function stepAt({file, span}: Where, run: Ledger): StepRef | undefined {
     .at(-1);
 }
 
-function staleWaivers(waivers: readonly Waiver[], kinds: readonly FindingKind[], ofJob: boolean): Raised[] {
+/** `isFound`: whether a finding of the name stands at the step. */
+function staleWaivers(
+  waivers: readonly Waiver[],
+  kinds: readonly FindingKind[],
+  ofJob: boolean,
+  isFound: (name: string, step: StepRef) => boolean,
+): Raised[] {
   const stale = kinds.find(({name}) => name === 'waiver-stale');
   if (stale === undefined) return [];
   // What only a job can have, the book without one can't judge.
@@ -94,10 +103,11 @@ function staleWaivers(waivers: readonly Waiver[], kinds: readonly FindingKind[],
   return waivers
     .filter(({used, name}) => !used && !unjudged.has(name) && !isUnasked(name, kinds))
     .filter(({tag}) => clauseOf(tag, 'because') !== undefined)
-    .map(({name, where, tag, step}) => ({
-      kind: stale,
-      found: {where, message: staleMessage(name, kinds), fix: without(tag, step)},
-    }));
+    .map(({name, where, tag, step}) => {
+      const near = nearKind(name, kinds);
+      const fix = near !== undefined && isFound(near, step) ? renamed(where, near) : without(tag, step);
+      return {kind: stale, found: {where, message: staleMessage(name, kinds, near), fix}};
+    });
 }
 
 /** The waiver's code span is taken out, with the space before it. */
@@ -109,10 +119,20 @@ function without({span}: Tag, step: StepRef): Fix {
   return {title: 'Take the waiver out', file, edits};
 }
 
-function staleMessage(name: string, kinds: readonly FindingKind[]): string {
+/** The finding that was meant by a name that is none. */
+function nearKind(name: string, kinds: readonly FindingKind[]): string | undefined {
+  const names = kinds.map((kind) => kind.name).filter((one) => !NOT_WAIVED.has(one));
+  return kinds.some((kind) => kind.name === name) ? undefined : nearest(name, names);
+}
+
+function renamed({file, span}: Where, near: string): Fix {
+  return {title: `Write ${near}`, file, edits: [{span, text: near}]};
+}
+
+function staleMessage(name: string, kinds: readonly FindingKind[], near: string | undefined): string {
   return kinds.some((kind) => kind.name === name)
     ? `the waiver of ${name} silences nothing at this step; take it out`
-    : `the waiver names ${name}, which is not a finding`;
+    : `the waiver names ${name}, which is not a finding; ${near === undefined ? '`wmark why` lists them all' : `did you mean ${near}?`}`;
 }
 
 function finding(book: Book, sources: ReadonlyMap<string, Source>, {kind, found}: Raised): Finding[] {

@@ -1,4 +1,11 @@
 /** A value in a unit of another kind than is due. */
+import {whereIn} from '../build/program.js';
+import type {Tag} from '../procedure/model.js';
+import {clauseOf} from '../procedure/values.js';
+import {dimensionOf} from '../quantity/convert.js';
+import type {Specification, Tool} from '../spec/model.js';
+import {isMisranged, misranged, misrangedWrench} from '../spec/wrenches.js';
+import type {Where} from '../text/source.js';
 import type {FindingKind} from './model.js';
 
 export const unitWrongKind: FindingKind = {
@@ -26,4 +33,40 @@ fasteners:
 `,
   },
   fromReading: true,
+  /** A tool that tightens to a torque must have a range of torques, whatever it is called. */
+  book({spec, program, report}) {
+    const reads = new Set<string>();
+    const tightens = new Map<string, Where>();
+    for (const {steps} of program.parts) {
+      for (const ref of steps) {
+        for (const tag of ref.step.tags) {
+          const tools = toolsOf(tag, spec);
+          if (tag.verb !== 'torque') for (const {id} of tools) reads.add(id);
+          else if (tools.every((tool) => isMisranged(tool) || tool.range === undefined)) {
+            for (const {id} of tools) if (!tightens.has(id)) tightens.set(id, whereIn(ref, tag.span));
+          }
+        }
+      }
+    }
+    for (const [id, where] of tightens) {
+      const tool = spec.items.get(id);
+      // An angle is turned on after the torque; a gauge that reads a length elsewhere may read the stretch of a bolt.
+      if (tool?.kind !== 'tool' || !isMisranged(tool) || misrangedWrench(tool) || reads.has(id)) continue;
+      if (dimensionOf(tool.range.value) === 'angle') continue;
+      const {says, hint, ...found} = misranged(tool);
+      report({
+        ...found,
+        message: `${says}; ${hint}`,
+        related: [{where, says: 'it tightens to a torque here'}],
+      });
+    }
+  },
 };
+
+function toolsOf(tag: Tag, spec: Specification): Tool[] {
+  const value = clauseOf(tag, 'using')?.value;
+  return (value?.type === 'ids' ? value.ids : []).flatMap(({id}) => {
+    const item = spec.items.get(id);
+    return item?.kind === 'tool' ? [item] : [];
+  });
+}

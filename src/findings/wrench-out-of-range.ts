@@ -5,6 +5,7 @@ import {clauseOf} from '../procedure/values.js';
 import {amountsAgree, dimensionOf, highOf, limitsOf, lowOf, unitOf} from '../quantity/convert.js';
 import type {Amount} from '../quantity/model.js';
 import type {Fastener, Located, Specification, Tool} from '../spec/model.js';
+import {misrangedWrench} from '../spec/wrenches.js';
 import type {Fix} from '../text/edit.js';
 import type {Span} from '../text/source.js';
 import {workingRange} from '../trade/wrench.js';
@@ -51,7 +52,8 @@ fasteners:
   },
   specification({spec, relations, report}) {
     const wrenches = wrenchesOf(relations.tools);
-    if (wrenches.length === 0) return;
+    // What a wrench reaches whose range has another unit, nobody knows: it is told at the wrench.
+    if (wrenches.length === 0 || relations.tools.some(misrangedWrench)) return;
     for (const fastener of relations.fasteners) {
       for (const {value, where} of torquesOf(fastener)) {
         if (wrenches.some((wrench) => reaches(wrench, value))) continue;

@@ -2,6 +2,7 @@
 import * as z from 'zod';
 import type {Quantity} from '../quantity/model.js';
 import {readAmount} from '../quantity/parse.js';
+import {noSuchDay} from '../spec/dates.js';
 import {entryOf, type Node, plainValue, textOf, valueAt} from '../spec/tree.js';
 import {readYaml, type YamlCaps} from '../spec/yaml.js';
 import {addAll} from '../text/add-all.js';
@@ -144,6 +145,9 @@ function wrongValue(key: Key, value: Node, hint: string): Problem {
   const says =
     text === undefined ? `${key} says nothing that it takes` : `${key} does not take ${shown(text)}`;
   const day = key === 'date' && text !== undefined ? dayOf(text) : undefined;
+  const none = key === 'date' && text !== undefined ? noSuchDay(text) : undefined;
+  if (none !== undefined)
+    return {name: 'front-matter', where, says: `${says}: ${none.says}`, hint: none.hint};
   if (day === undefined) return {name: 'front-matter', where, says, hint};
   const fix = {title: `Write ${day}`, file: where.file, edits: [{span: where.span, text: day}]};
   return {name: 'front-matter', where, says, hint: `write ${day}`, fix};

@@ -2,6 +2,7 @@
 import type * as z from 'zod';
 import type {Problem} from '../text/problem.js';
 import type {Source} from '../text/source.js';
+import {joinedAtCommas} from './commas.js';
 import {formProblems} from './form.js';
 import {entryOf, type MapNode, textOf} from './tree.js';
 import {readYaml} from './yaml.js';
@@ -22,13 +23,15 @@ export interface BookFile {
  * among the problems. Of a broken file only the causes are told, for all else would be their echo.
  */
 export function bookFile(from: Source, shape: z.ZodType): BookFile {
-  const {tree, problems, broken} = readYaml(from);
-  if (broken || tree?.type !== 'map') {
+  const {tree: read, problems: faults, broken} = readYaml(from);
+  if (broken || read?.type !== 'map') {
     const empty: MapNode = {type: 'map', where: {file: from.file, span: {start: 0, end: 0}}, entries: []};
     // A half-read map still says which engine it is and what it extends, so that the book is found and named.
-    const kept = tree?.type === 'map' ? tree : empty;
-    return {from, tree: kept, problems: broken ? problems : [...problems, noMap(from, shape)], broken: true};
+    const kept = read?.type === 'map' ? read : empty;
+    return {from, tree: kept, problems: broken ? faults : [...faults, noMap(from, shape)], broken: true};
   }
+  const {tree, problems: torn} = joinedAtCommas(from, read, shape);
+  const problems = [...faults, ...torn];
   const fileSource = textOf(entryOf(tree, 'source')?.value);
   const misfits = formProblems(from, tree, shape);
   const lost = misfits.filter((misfit) => losesSection(misfit, tree, shape));

@@ -9,8 +9,9 @@ import {clipped} from '../text/clipped.js';
 import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
 import type {Source, Where} from '../text/source.js';
+import {noSuchDay} from './dates.js';
 import {keysAt} from './shapes/keys.js';
-import {isScalar, type Node, plainValue} from './tree.js';
+import {isScalar, type ListNode, type Node, plainValue} from './tree.js';
 import {colonMissing} from './yaml-faults.js';
 
 type Issue = z.core.$ZodIssue;
@@ -83,11 +84,29 @@ function isOfAnotherKind(issue: Issue): boolean {
 function mismatch(context: Context, path: Path, issues: readonly Issue[]): Problem[] {
   const {value} = placeAt(context.tree, path);
   if (value === undefined) return [];
+  if (isPoint(path) && value.type === 'list') return [badPoint(context, path, value)];
   const dues = [...new Set(issues.flatMap(duesOf))];
   // YAML takes `85` for a number; the readers of text and of amounts see to it with its text as written.
   if (value.type === 'number' && dues.includes(TEXT)) return [];
   const says = `${titleOf(path)} is ${foundSays(value)} where ${listed(dues)} is due`;
   return [problem(path, {where: valueWhere(context, path), says, ...hintFor(value, dues, issues)})];
+}
+
+/** Of a layout of fasteners, where one of them stands. */
+function isPoint(path: Path): boolean {
+  return path.length === 4 && path[0] === 'fasteners' && path[2] === 'layout';
+}
+
+function badPoint(context: Context, path: Path, {items}: ListNode): Problem {
+  const id = titleOf(path);
+  const [across, up] = items.map(scalarText);
+  const has =
+    items.length === 0 ? 'no number' : items.length === 1 ? 'one number' : `${items.length} numbers`;
+  return problem(path, {
+    where: valueWhere(context, path),
+    says: `${id} stands in the layout with ${has} where two are due, how far across and how far up`,
+    hint: `write ${id}: [${across ?? 0}, ${up ?? 0}]`,
+  });
 }
 
 const TEXT = 'text';
@@ -173,6 +192,11 @@ function missing(context: Context, path: Path): Problem {
 
 function badFormat(context: Context, path: Path, format: string): Problem {
   if (format !== 'date') return badName(context, path, 'value');
+  const day = noSuchDay(scalarText(placeAt(context.tree, path).value));
+  if (day !== undefined) {
+    const {says, hint} = day;
+    return problem(path, {where: valueWhere(context, path), says: `${titleOf(path)}: ${says}`, hint});
+  }
   const says = `${titleOf(path)} is not a date`;
   return problem(path, {where: valueWhere(context, path), says, hint: 'write it as 2026-03-01'});
 }
@@ -201,7 +225,8 @@ function scalarText(value: Node | undefined): string {
   return value !== undefined && isScalar(value) ? value.text : '';
 }
 
-function problem(path: Path, rest: Omit<Problem, 'name'>): Problem {
+/** A problem of the value at a path, with the item that it stands in. */
+export function problem(path: Path, rest: Omit<Problem, 'name'>): Problem {
   const [section, id] = path;
   const isItem = typeof id === 'string' && path.length > 2 && section !== 'shop' && section !== 'engine';
   return {name: 'spec-form', ...rest, ...(isItem && section !== 'severity' && {item: id})};

@@ -14,6 +14,7 @@ import {engineItems, plainItems} from './merge.js';
 import type {Item, Located, Specification} from './model.js';
 import {optionProblems, optionsOf} from './options.js';
 import {practiceOf, withPractice} from './practice.js';
+import {strangeTypes} from './practice-types.js';
 import type {RawItem} from './raw.js';
 import {itemOf} from './read-items.js';
 import {referenceProblems, sourceProblems} from './references.js';
@@ -94,6 +95,7 @@ function itemsOf(
     shop ? plainItems(shop, section, kind) : [],
   );
   const raws = unique([...engineItems(chain, gathered.problems), ...ofShop], gathered.problems);
+  addAll(gathered.problems, strangeTypes(shop, raws));
   const practice = shop ? practiceOf(shop, gathered.sources) : new Map();
   const items = new Map<string, Item>();
   for (const one of raws) {

@@ -260,7 +260,7 @@ approved: J. Orrin
     procedure: `1. Wipe the seats. \`clean: plug-seats\`
 2. 🔨 Drive in the plugs. \`install: core-plugs\` \`waive: clean-frist by R. Tamsin because they are new\`
 `,
-    says: [`8:57 the waiver names clean-frist, which is not a finding`],
+    says: [`8:57 the waiver names clean-frist, which is not a finding; did you mean clean-first?`],
   },
   {
     finding: 'caution-missing',
@@ -334,6 +334,50 @@ approved: J. Orrin
     says: [
       '10:4 end-play: the branch has no steps under it; a list right below a line of prose must begin with 1, and this one begins with 2 (CommonMark)',
     ],
+  },
+  {
+    finding: 'rework-missing',
+    title: 'the steps below the branch are indented too little to be its sub-steps',
+    engine: FITS,
+    shop: GAUGED,
+    procedure: `1. Set the crankshaft in. \`install: crankshaft\`
+2. Read the play and the drag. \`measure: end-play using dial-gauge\` \`check: crank-drag\`
+3. If it is out: \`if: end-play is out\`
+  1. Fetch the lead.
+  2. Take the play
+     to him.
+4. Go on.
+`,
+    says: [
+      '10:3 end-play: the branch has no steps under it; the steps below it are indented by 2 where its sub-steps want 3, as far as its text begins (CommonMark)',
+    ],
+  },
+  {
+    finding: 'rework-missing',
+    title: 'the step below the branch is indented too little for a number of two figures',
+    engine: FITS,
+    shop: GAUGED,
+    procedure: `9. Set the crankshaft in. \`install: crankshaft\`
+10. Read the play and the drag. \`measure: end-play using dial-gauge\` \`check: crank-drag\`
+11. If it is out: \`if: end-play is out\`
+   1. Fetch the lead.
+12. Go on.
+`,
+    says: [
+      '10:4 end-play: the branch has no steps under it; the step below it is indented by 3 where its sub-steps want 4, as far as its text begins (CommonMark)',
+    ],
+  },
+  {
+    finding: 'rework-missing',
+    title: 'the next step stands at the margin like the branch',
+    engine: FITS,
+    shop: GAUGED,
+    procedure: `1. Set the crankshaft in. \`install: crankshaft\`
+2. Read the play and the drag. \`measure: end-play using dial-gauge\` \`check: crank-drag\`
+3. If it is out: \`if: end-play is out\`
+4. Fetch the lead.
+`,
+    says: ['9:19 end-play: the branch has no steps under it'],
   },
   {
     finding: 'rework-missing',

@@ -40,3 +40,18 @@ it('a waiver without a reason leaves the name joined', () => {
     {name: 'waiver-without-reason', step: '1', mends: undefined},
   ]);
 });
+
+it.each([
+  ['clean-frist', 'did you mean clean-first?', 'Write clean-first'],
+  ['left-uot', 'did you mean left-out?', 'Take the waiver out'],
+  ['my-own-word', '`wmark why` lists them all', 'Take the waiver out'],
+])('a waiver of %s, which is no finding: %s', (name, hint, title) => {
+  const engine =
+    'parts:\n  block: {given: true}\n  pump: {closes: [face]}\nsurfaces:\n  face: {on: block, assembly: clean}\n';
+  const steps = `1. Set the pump on. \`install: pump\` \`waive: ${name} by A. Lead because it is new\`\n`;
+  const {findings} = check(book({engine, procedures: {'x.md': steps}}));
+  const stale = findings.filter((one) => one.name === 'waiver-stale');
+  expect(stale.map(({message, fix}) => [message, fix?.title])).toEqual([
+    [`the waiver names ${name}, which is not a finding; ${hint}`, title],
+  ]);
+});

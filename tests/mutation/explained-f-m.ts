@@ -174,8 +174,8 @@ export const FINDINGS_F_TO_M: readonly Explained[] = [
     },
   ),
   ...explained('src/findings/missing-step.ts', 'a step of a list begins with its number', {
-    '.replace(/^(\\d+)(.).*/s, (_, numeral, mark) => `${Number(numeral) + 1}${mark}`);': [
-      ['/^(\\d+)(.).*/s', '/(\\d+)(.).*/s'],
+    '.replace(/^(\\d+)(.)[\\s\\S]*/, (_, numeral, mark) => `${Number(numeral) + 1}${mark}`);': [
+      ['/^(\\d+)(.)[\\s\\S]*/', '/(\\d+)(.)[\\s\\S]*/'],
     ],
   }),
   ...explained(

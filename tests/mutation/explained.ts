@@ -39,9 +39,9 @@ export const EXPLAINED: readonly Explained[] = [
   },
   {
     file: 'src/build/effects.ts',
-    line: 'EFFECTS[action.verb]?.({action, state, relations: known, spec: known.spec});',
-    code: 'EFFECTS[action.verb]?.({action, state, relations: known, spec: known.spec})',
-    becomes: 'EFFECTS[action.verb]({\n  action,\n  state,\n  relations: known,\n  spec: known.spec\n})',
+    line: 'EFFECTS[action.verb]?.(doing);',
+    code: 'EFFECTS[action.verb]?.(doing)',
+    becomes: 'EFFECTS[action.verb](doing)',
     because: 'every verb that deals with items stands in the table',
   },
   {

@@ -130,7 +130,7 @@ describe('front matter that is wrong', () => {
     [
       'a day that is none',
       head('title: T', 'revision: A', 'date: 2026-02-29'),
-      ['front-matter: date does not take "2026-02-29" <2026-02-29>'],
+      ['front-matter: date does not take "2026-02-29": February 2026 has 28 days <2026-02-29>'],
     ],
     [
       'another order',

@@ -110,8 +110,20 @@ const ENGINE_CASES: readonly [string, string, string, string | undefined][] = [
   [
     'a point without its second number',
     `fasteners: {bolts: {torque: snug, threads: dry, lock: wire, layout: {unit: in, a: «spec-form|[1]»}}}\n`,
-    'a is a list where at least 2 entries is due',
-    undefined,
+    'a stands in the layout with one number where two are due, how far across and how far up',
+    'write a: [1, 0]',
+  ],
+  [
+    'a point with a third number',
+    `fasteners: {bolts: {torque: snug, threads: dry, lock: wire, layout: {unit: in, a: «spec-form|[1, 2, 3]»}}}\n`,
+    'a stands in the layout with 3 numbers where two are due, how far across and how far up',
+    'write a: [1, 2]',
+  ],
+  [
+    'a point without numbers',
+    `fasteners: {bolts: {torque: snug, threads: dry, lock: wire, layout: {unit: in, a: «spec-form|[]»}}}\n`,
+    'a stands in the layout with no number where two are due, how far across and how far up',
+    'write a: [0, 0]',
   ],
   [
     'two locks as one text',
@@ -233,6 +245,36 @@ describe('shop.yaml', () => {
     [
       'a day that is none',
       'shop: {name: x}\nsources: {house: {title: x}}\ntools: {wrench: {due: «spec-form|2026-02-30»}}\n',
+      'due: February 2026 has 28 days',
+      'write a day from 01 to 28',
+    ],
+    [
+      'a day of June that is none',
+      'shop: {name: x}\nsources: {house: {title: x}}\ntools: {wrench: {due: «spec-form|2027-06-31»}}\n',
+      'due: June 2027 has 30 days',
+      'write a day from 01 to 30',
+    ],
+    [
+      'a leap day too many',
+      'shop: {name: x}\nsources: {house: {title: x}}\ntools: {wrench: {due: «spec-form|2028-02-30»}}\n',
+      'due: February 2028 has 29 days',
+      'write a day from 01 to 29',
+    ],
+    [
+      'a month that is none',
+      'shop: {name: x}\nsources: {house: {title: x}}\ntools: {wrench: {due: «spec-form|2027-13-01»}}\n',
+      'due: there is no month 13',
+      'write year, month and day: 2026-03-01 is the first of March',
+    ],
+    [
+      'a day nought',
+      'shop: {name: x}\nsources: {house: {title: x}}\ntools: {wrench: {due: «spec-form|2027-06-00»}}\n',
+      'due: there is no day 00',
+      'write a day from 01 to 30',
+    ],
+    [
+      'another order of the day',
+      'shop: {name: x}\nsources: {house: {title: x}}\ntools: {wrench: {due: «spec-form|01.06.2027»}}\n',
       'due is not a date',
       'write it as 2026-03-01',
     ],

@@ -96,7 +96,7 @@ describe('what is wrong with a job is said where it stands', () => {
       'a day that is none',
       'job: {number: 1, engine: test, received: 2026-02-30}\n',
       '1:42 2026-02-30 spec-form',
-      'received is not a date',
+      'received: February 2026 has 28 days',
     ],
     [
       'an unknown key',

@@ -131,4 +131,51 @@ fits: {gap: {limits: 1–2 mm, when: {}, by: {value: gauge, because: no room}}}
   it('is in vain where it is not in a shape that can be read', () => {
     expectMarked(withPractice('  - «spec-form|dry»\n', 'parts: {ring: {}}\n'));
   });
+
+  const OILED = '  - {every: surface, type: «unknown-item|plain-baering», is: {assembly: dry}}\n';
+  it.each([
+    [
+      'a slip of the one type there is',
+      OILED,
+      'surfaces: {bore: {type: plain-bearing, assembly: clean}}\n',
+      true,
+    ],
+    [
+      'of another kind',
+      BEARINGS.replace('surface,', 'part,').replace(/is: .*lube\]}/, 'is: {single-use: true}'),
+      'surfaces: {bore: {type: plain-baering, assembly: clean}}\n',
+      false,
+    ],
+    [
+      'that only another engine has',
+      BEARINGS,
+      'surfaces: {bore: {type: gasket-face, assembly: clean}}\n',
+      false,
+    ],
+    [
+      'told from another by its number',
+      '  - {every: fastener, type: m6-stud, is: {lock: wire}}\n',
+      'fasteners: {nuts: {type: m8-stud, torque: snug, threads: dry, lock: wire}}\n',
+      false,
+    ],
+    [
+      'beside one that practice names too',
+      `${BEARINGS}  - {every: surface, type: plane-bearing, is: {assembly: dry}}\n`,
+      'surfaces: {bore: {type: plain-bearing}}\n',
+      false,
+    ],
+  ])('of a type that no item has: %s', (_, practice, engine, isSlip) => {
+    const problems = expectMarked(withPractice(practice, engine));
+    expect(problems.map(({says, hint, fix}) => [says, hint, fix?.title])).toEqual(
+      isSlip
+        ? [
+            [
+              'practice speaks of the type plain-baering, and no surface is of that type',
+              'did you mean plain-bearing?',
+              'Write plain-bearing',
+            ],
+          ]
+        : [],
+    );
+  });
 });

@@ -4,6 +4,7 @@ import type {Amount} from '../../quantity/model.js';
 import type {Problem} from '../../text/problem.js';
 import {itemsOfKind} from '../items.js';
 import type {Fastener, Item, Part, Specification, Specified, Surface, Tool} from '../model.js';
+import {isMisranged, misranged, misrangedWrench} from '../wrenches.js';
 import {contradiction} from './contradiction.js';
 
 /** In the order of the items, each at the value that is likelier wrong, with the other beside it. */
@@ -12,7 +13,7 @@ export function amountContradictions(spec: Pick<Specification, 'items'>): Proble
     ...itemsOfKind(spec, 'fastener').flatMap(passFaults),
     ...itemsOfKind(spec, 'surface').flatMap(sizeOrderFaults),
     ...itemsOfKind(spec, 'part').flatMap((part) => seatFaults(part, spec.items)),
-    ...itemsOfKind(spec, 'tool').flatMap(resolutionFaults),
+    ...itemsOfKind(spec, 'tool').flatMap((tool) => wrenchFaults(tool) ?? resolutionFaults(tool)),
   ];
 }
 
@@ -86,6 +87,11 @@ function seatFaults(part: Part, items: ReadonlyMap<string, Item>): Problem[] {
     const related = [{where: one.seat.where, says: 'the seat is here'}];
     return {...contradiction(part, size.where, says, 'one of the two sizes is wrong'), related};
   });
+}
+
+/** Of a torque wrench by its name. Nothing else of it is judged then, for its resolution may well be right. */
+function wrenchFaults(tool: Tool): Problem[] | undefined {
+  return misrangedWrench(tool) && isMisranged(tool) ? [misranged(tool)] : undefined;
 }
 
 function resolutionFaults(tool: Tool): Problem[] {
