@@ -153,4 +153,26 @@ export const FINDINGS_A_TO_E: readonly Explained[] = [
       'if (node.repeat === undefined) return;': [['node.repeat === undefined', 'false']],
     },
   ),
+  ...explained(
+    'src/findings/check.ts',
+    'a reader names only findings that there are; the question is for the compiler',
+    {
+      'return kind === undefined ? [] : [{kind, found: foundOf(problem)}];': [['[]', '["Stryker was here"]']],
+    },
+  ),
+  ...explained(
+    'src/findings/done.ts',
+    'a lock that is on and not whole lacks something, and it is asked by name of locks alone',
+    {
+      "return detail?.lacks?.some((lock) => does('lock', item.id, place, lock)) ?? false;": [
+        ['false', 'true'],
+        ['detail?.lacks?.some', 'detail?.lacks.some'],
+        ['detail?.lacks', 'detail.lacks'],
+        ["'lock'", '""'],
+      ],
+    },
+  ),
+  ...explained('src/findings/done.ts', 'an alteration is done to a part, and never late by itself', {
+    'return true;': [['true', 'false']],
+  }),
 ];

@@ -174,8 +174,8 @@ export const FINDINGS_F_TO_M: readonly Explained[] = [
     },
   ),
   ...explained('src/findings/missing-step.ts', 'a step of a list begins with its number', {
-    '.replace(/^(\\d+)(.)[^]*/, (_, numeral, mark) => `${Number(numeral) + 1}${mark}`);': [
-      ['/^(\\d+)(.)[^]*/', '/(\\d+)(.)[^]*/'],
+    '.replace(/^(\\d+)(.)[\\s\\S]*/, (_, numeral, mark) => `${Number(numeral) + 1}${mark}`);': [
+      ['/^(\\d+)(.)[\\s\\S]*/', '/(\\d+)(.)[\\s\\S]*/'],
     ],
   }),
   ...explained(
@@ -185,4 +185,38 @@ export const FINDINGS_F_TO_M: readonly Explained[] = [
       'const locks = detail?.ids ?? [];': [['[]', '["Stryker was here"]']],
     },
   ),
+  ...explained(
+    'src/findings/install-order.ts',
+    'what is in was put in by a step; the default is for the compiler',
+    {
+      "const by = state.get('installed', item.id, already[0] ?? '').by;": [["''", '"Stryker was here!"']],
+    },
+  ),
+  ...explained(
+    'src/findings/install-order.ts',
+    'what is in was put in by a step; the question is for the compiler',
+    {
+      "const since = by === undefined ? '' : ` since ${stepName(by.step, action.step)}`;": [
+        ["''", '"Stryker was here!"'],
+        ['by === undefined', 'false'],
+      ],
+    },
+  ),
+  ...explained('src/findings/install-order.ts', 'a joint is on no part; the question is for the compiler', {
+    "return closedBy(relations, cover).some((closed) => closed.kind === 'surface' && closed.on?.value === id);":
+      [["closed.kind === 'surface'", 'true']],
+  }),
+  ...explained(
+    'src/findings/missing-place.ts',
+    'no other block has a step in it; the question is for the compiler',
+    {
+      "const own = content.flatMap((block) => (block.type === 'step' ? [block.step] : []));": [
+        ['[]', '["Stryker was here"]'],
+      ],
+    },
+  ),
+  ...explained('src/findings/missing-place.ts', 'an `if` has one target', {
+    "return step.tags.some(({verb, targets}) => verb === 'if' && targets.some((target) => target.id === id));":
+      [['targets.some((target) => target.id === id)', 'targets.every(target => target.id === id)']],
+  }),
 ];
