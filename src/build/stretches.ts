@@ -155,7 +155,7 @@ function bearingOn(item: Item): readonly string[] {
     case 'joint':
       return ids(item.between);
     case 'fastener':
-      return ids(item.holds, item.after);
+      return ids(item.holds, item.after, item.lockAfter);
     case 'fit':
       return ids(
         item.between,

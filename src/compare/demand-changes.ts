@@ -184,6 +184,7 @@ const VERBS: Readonly<Record<string, readonly Verb[]>> = {
   assembly: ['clean', 'lube'],
   lubricant: ['lube'],
   lock: ['lock'],
+  locked: ['lock'],
   stripe: ['stripe'],
   seal: ['seal'],
   cure: ['cure'],

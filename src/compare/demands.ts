@@ -131,6 +131,7 @@ function ofFastener(item: Fastener): Demand[] {
     word('count', String(item.count), item.where, item.count),
     ...each('holds', item.holds),
     ...each('after', item.after),
+    ...each('locked after', item.lockAfter),
     ...flag('renew', item.singleUse, item),
     ...ofTorque(item),
     ...ofThreads(item),

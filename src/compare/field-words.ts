@@ -30,6 +30,7 @@ const WORDS: Readonly<Record<string, {readonly gone: string; readonly come: stri
   blocks: {gone: 'no longer said to block', come: 'said to block'},
   closes: {gone: 'no longer said to close', come: 'said to close'},
   after: {gone: 'need no longer come after', come: 'must come after'},
+  'locked after': {gone: 'need no longer be locked after', come: 'must be locked after'},
   alter: {gone: 'no longer needs the alteration', come: 'needs the alteration'},
   hazard: {gone: 'no longer said to bring the hazard', come: 'said to bring the hazard'},
   'closed by': {gone: 'no longer said to be closed by', come: 'said to be closed by'},

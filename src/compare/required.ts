@@ -39,7 +39,7 @@ const FIELDS: Readonly<Record<string, readonly string[]>> = {
   'inspect-first': ['inspect'],
   'alter-first': ['alter'],
   'single-use-reused': ['renew'],
-  'install-order': ['after', 'holds'],
+  'install-order': ['after', 'locked after', 'holds'],
   'install-manner': ['tool', 'turn'],
   'lock-before-torque': ['torque', 'lock'],
   'measured-slack': ['installed', 'tight'],

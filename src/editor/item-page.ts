@@ -49,6 +49,7 @@ const FIELDS: {readonly [K in ItemKind]: (item: ItemOf<K>, spec: Specification) 
     ...(item.count > 1 ? [line('count', String(item.count))] : []),
     ...named('holds', item.holds),
     ...named('tightened after', item.after),
+    ...named('locked after', item.lockAfter),
     ...stated('torque', item.torque, spec),
     ...stated('then turn', item.angle, spec),
     ...stated('passes', item.passes, spec),

@@ -13,6 +13,7 @@ export const NAMING_FIELDS: Readonly<Record<string, readonly ItemKind[]>> = {
   closes: ['surface', 'joint'],
   blocks: ['part'],
   after: FIRSTS,
+  'lock-after': FIRSTS,
   using: ['tool', 'consumable'],
   alterations: ['alteration'],
   'seats-in': ['surface'],

@@ -1,6 +1,6 @@
 /** A part that must be altered before it fits this engine goes in as it came. */
 import type {FindingKind} from './model.js';
-import {about, itemAt, listed, specified, storyOf, tagWhere} from './phrase.js';
+import {about, inNumber, itemAt, listed, specified, storyOf, tagWhere} from './phrase.js';
 
 export const alterFirst: FindingKind = {
   name: 'alter-first',
@@ -38,7 +38,7 @@ alterations:
         reportIfItLasts(
           {
             where: tagWhere(action),
-            message: `${itemAt(item, bad)} goes in without ${listed([value])}`,
+            message: `${itemAt(item, bad)} ${inNumber(item, '[goes|go] in')} without ${listed([value])}`,
             ...about(item, bad),
             story: storyOf(bad.map((place) => state.get('altered', item.id, place))),
             related: [

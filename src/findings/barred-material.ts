@@ -3,7 +3,7 @@ import type {Action} from '../build/program.js';
 import {whereIn} from '../build/program.js';
 import {barOn} from './bars.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt} from './phrase.js';
+import {about, inNumber, itemAt} from './phrase.js';
 
 export const barredMaterial: FindingKind = {
   name: 'barred-material',
@@ -53,7 +53,7 @@ function judge({item, places, tag, step}: Action, {book, report}: Context): void
       if (bar === undefined) continue;
       report({
         where: whereIn(step, span),
-        message: `${itemAt(item, places)} is given ${id}, which is barred there: ${bar.because}`,
+        message: `${itemAt(item, places)} ${inNumber(item, '[is|are] given')} ${id}, which is barred there: ${bar.because}`,
         ...about(item, places),
         related: [{where: bar.where, says: `${id} is barred here`}],
       });

@@ -6,7 +6,7 @@ import type {Fix} from '../text/edit.js';
 import type {Span} from '../text/source.js';
 import {barOn} from './bars.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt} from './phrase.js';
+import {about, inNumber, itemAt} from './phrase.js';
 
 export const barredTool: FindingKind = {
   name: 'barred-tool',
@@ -60,7 +60,7 @@ function judge({item, places, tag, step}: Action, {book, report}: Context): void
     if (bar === undefined) continue;
     report({
       where: whereIn(step, span),
-      message: `${itemAt(item, places)} is worked on with ${id}, which is barred there: ${bar.because}`,
+      message: `${itemAt(item, places)} ${inNumber(item, '[is|are] worked on')} with ${id}, which is barred there: ${bar.because}`,
       ...about(item, places),
       related: [{where: bar.where, says: `${id} is barred here`}],
       ...(value.ids.length === 1 && instead(item, span, book.spec, step)),

@@ -3,7 +3,7 @@ import {type StepRef, whereIn} from '../build/program.js';
 import type {Fix} from '../text/edit.js';
 import {hazardsSaid, standsBefore, type Warned} from './hazards.js';
 import type {FindingKind} from './model.js';
-import {tagWhere} from './phrase.js';
+import {inNumber, tagWhere} from './phrase.js';
 
 export const cautionLate: FindingKind = {
   name: 'caution-late',
@@ -43,7 +43,7 @@ alterations:
       if (caution === undefined) continue;
       report({
         where: whereIn(step, caution.span),
-        message: `${item.id} brings ${hazardsSaid(late)} at step ${step.step.number}, and the caution stands only after it`,
+        message: `${item.id} ${inNumber(item, '[brings|bring]')} ${hazardsSaid(late)} at step ${step.step.number}, and the caution stands only after it`,
         item: item.id,
         step,
         related: [

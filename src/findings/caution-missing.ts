@@ -4,7 +4,7 @@ import type {Specification} from '../spec/model.js';
 import {nearest} from '../text/nearest.js';
 import {type Hazard, hazardsOf, hazardsSaid} from './hazards.js';
 import type {FindingKind} from './model.js';
-import {tagWhere} from './phrase.js';
+import {inNumber, tagWhere} from './phrase.js';
 
 export const cautionMissing: FindingKind = {
   name: 'caution-missing',
@@ -39,7 +39,7 @@ alterations:
       const slip = slipOf(open, part, spec);
       report({
         where: tagWhere(action),
-        message: `${item.id} brings ${hazardsSaid(open)} at step ${step.step.number}, and no caution before it warns of ${open.length === 1 ? 'that' : 'them'}${slip ? `; did you mean ${slip.meant} where a caution says ${slip.word}?` : ''}`,
+        message: `${item.id} ${inNumber(item, '[brings|bring]')} ${hazardsSaid(open)} at step ${step.step.number}, and no caution before it warns of ${open.length === 1 ? 'that' : 'them'}${slip ? `; did you mean ${slip.meant} where a caution says ${slip.word}?` : ''}`,
         item: item.id,
         step,
         related: open.flatMap(({where, value, first}) => [

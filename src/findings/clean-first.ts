@@ -6,7 +6,7 @@ import type {State} from '../build/state.js';
 import {stepName} from '../build/tell.js';
 import type {Part, Surface} from '../spec/model.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, specified, storyOf, tagWhere, targetWhere} from './phrase.js';
+import {about, closing, inNumber, itemAt, specified, storyOf, tagWhere, targetWhere} from './phrase.js';
 import {surfaceClean, surfaceLubed} from './surface-state.js';
 
 export const cleanFirst: FindingKind = {
@@ -57,7 +57,7 @@ function judge(
   const again = facts.some(({undone}) => undone !== undefined);
   report({
     where: targetWhere(action),
-    message: `${itemAt(surface, dirty)} is ${done} ${again ? 'but is no longer clean' : 'but was never cleaned'}`,
+    message: `${itemAt(surface, dirty)} ${inNumber(surface, `[is|are] ${done} but ${again ? '[is|are] no longer clean' : '[was|were] never cleaned'}`)}`,
     ...about(surface, dirty),
     story: storyOf(facts),
     related: [specified(surface)],
@@ -72,7 +72,7 @@ function sealed(action: Action, {state, report}: Context): void {
   const facts = dirty.map((place) => state.get('clean', item.id, place));
   report({
     where: targetWhere(action),
-    message: `${itemAt(item, dirty)} is sealed but its faces are not clean`,
+    message: `${itemAt(item, dirty)} ${inNumber(item, '[is|are] sealed but [its|their] faces are not clean')}`,
     ...about(item, dirty),
     story: storyOf(facts),
     related: [specified(item)],
@@ -94,7 +94,7 @@ function closed(action: Action<Part>, context: Context): void {
       context.reportIfItLasts(
         {
           where: tagWhere(action),
-          message: `${itemAt(surface, bad)} ${fault} when ${item.id} closes it, and goes together ${asked}`,
+          message: `${itemAt(surface, bad)} ${inNumber(surface, fault)} when ${closing(item, surface)}, and ${inNumber(surface, '[goes|go] together')} ${asked}`,
           ...about(surface, bad),
           story: storyOf(facts),
           related: [specified(surface)],
@@ -121,7 +121,7 @@ function swarf(action: Action<Part>, {relations, state, report}: Context): void 
     const bad = cuts.map(({place}) => place);
     report({
       where: tagWhere(action),
-      message: `${itemAt(surface, bad)} still carries what ${stepName(first.cut.step, step)} cut loose when ${item.id} closes it`,
+      message: `${itemAt(surface, bad)} still ${inNumber(surface, '[carries|carry]')} what ${stepName(first.cut.step, step)} cut loose when ${closing(item, surface)}`,
       ...about(surface, bad),
       story: storyOf(bad.map((place) => state.get('clean', surface.id, place))),
       related: [specified(surface)],
@@ -144,8 +144,8 @@ function faults(surface: Surface, places: readonly string[], {state, relations}:
       !surfaceClean(state, relations, surface, place),
   );
   const all: [string, string[]][] = [
-    ['still carries lubricant', oily],
-    ['is not clean', dirty],
+    ['still [carries|carry] lubricant', oily],
+    ['[is|are] not clean', dirty],
   ];
   return all.filter(([, bad]) => bad.length > 0);
 }

@@ -7,7 +7,7 @@ import {formatAmount} from '../quantity/format.js';
 import type {Joint} from '../spec/model.js';
 import {cureOf} from './curing.js';
 import type {FindingKind} from './model.js';
-import {about, itemAt, specified} from './phrase.js';
+import {about, inNumber, itemAt, specified} from './phrase.js';
 
 export const cureShort: FindingKind = {
   name: 'cure-short',
@@ -53,7 +53,7 @@ joints:
         const asked = formatAmount(first.cure);
         report({
           where: whereIn(action.step, clause.valueSpan),
-          message: `${itemAt(joint, places)} is left to cure for ${formatAmount(stated)}, and ${sealant.id} needs ${asked}`,
+          message: `${itemAt(joint, places)} ${inNumber(joint, '[is|are] left')} to cure for ${formatAmount(stated)}, and ${sealant.id} needs ${asked}`,
           ...about(joint, places),
           related: [specified(sealant)],
           fix: {

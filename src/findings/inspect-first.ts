@@ -1,6 +1,6 @@
 /** A part that has run before goes in without having been looked at. */
 import type {FindingKind} from './model.js';
-import {about, itemAt, specified, tagWhere} from './phrase.js';
+import {about, inNumber, itemAt, specified, tagWhere} from './phrase.js';
 
 export const inspectFirst: FindingKind = {
   name: 'inspect-first',
@@ -34,7 +34,7 @@ parts:
       reportIfItLasts(
         {
           where: tagWhere(action),
-          message: `${itemAt(item, bad)} is a reused part and goes in without inspection`,
+          message: `${itemAt(item, bad)} ${inNumber(item, '[is a reused part and goes in|are reused parts and go in]')} without inspection`,
           ...about(item, bad),
           related: [specified(item)],
           lacks: {item: item.id, verbs: ['inspect', 'renew']},

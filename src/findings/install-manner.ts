@@ -6,7 +6,7 @@ import type {Part} from '../spec/model.js';
 import type {Edit, Fix} from '../text/edit.js';
 import {barOn} from './bars.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, listed, specified, tagWhere} from './phrase.js';
+import {about, inNumber, itemAt, listed, specified, tagWhere} from './phrase.js';
 
 export const installManner: FindingKind = {
   name: 'install-manner',
@@ -76,7 +76,7 @@ function turning(action: Action<Part>, {report}: Context): void {
   const end = tag.span.end + rest.length - rest.replace(/^[ \r\n]?`+/, '').length;
   report({
     where: tagWhere(action),
-    message: `${itemAt(part, action.places)} must be turned as it goes in, and step ${step.step.number} does not turn it`,
+    message: `${itemAt(part, action.places)} must be turned as ${inNumber(part, '[it goes|they go]')} in, and step ${step.step.number} does not turn ${inNumber(part, '[it|them]')}`,
     ...about(part, action.places),
     related: [specified(part)],
     fix: {

@@ -1,4 +1,4 @@
-/** Something goes in, on or off, or is tightened, checked or filled, in the wrong order: before what must precede it, twice over, or without what it holds. */
+/** Something goes in, on or off, or is tightened, locked, checked or filled, in the wrong order: before what must precede it, twice over, or without what it holds. */
 
 import type {Action} from '../build/program.js';
 import {closedBy, meetingPlaces} from '../build/relations.js';
@@ -7,15 +7,15 @@ import {stepName} from '../build/tell.js';
 import type {Fastener, Fit, Item, Part} from '../spec/model.js';
 import {awaited, reportEarly, saysOnce} from './comes-first.js';
 import type {Context, FindingKind} from './model.js';
-import {about, agreeing, itemAt, specified, storyOf, tagWhere} from './phrase.js';
+import {about, agreeing, closing, inNumber, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 import {stillDone} from './still-done.js';
-import {tightenedEarly} from './tightened-early.js';
+import {lockedEarly, tightenedEarly} from './tightened-early.js';
 
 export const installOrder: FindingKind = {
   name: 'install-order',
   group: 'order',
   severity: 'error',
-  summary: 'Something goes in, or is tightened, checked or filled, before what must come first',
+  summary: 'Something goes in, or is tightened, locked, checked or filled, before what must come first',
   why: 'What was forgotten behind a part that is already in means taking it out again, or leaving it forgotten.',
   source: 'common practice, no source',
   example: {
@@ -49,6 +49,7 @@ parts:
       nothingHeld(action, context);
       tightenedEarly(action, context);
     },
+    lock: lockedEarly,
     measure: stillCovered,
     check(action, context) {
       reportEarly(
@@ -75,7 +76,7 @@ function forgotten(action: Action<Part>, context: Context): void {
         where: tagWhere(action),
         message: `${itemAt(item, places)} ${agreeing(item, 'goes', 'go')} in before ${itemAt(first, late)}, which must be ${saysOnce(verb)} first`,
         ...about(item, places),
-        related: [{where, says: `${item.id} comes after ${first.id}`}],
+        related: [{where, says: `${item.id} ${inNumber(item, '[comes|come]')} after ${first.id}`}],
         lacks: {item: first.id, verbs: [verb]},
       },
       places,
@@ -94,10 +95,10 @@ function coveredOver(action: Action<Part>, context: Context): void {
     if (shut.length === 0) continue;
     report({
       where: tagWhere(action),
-      message: `${itemAt(item, places)} goes in after ${itemAt(cover, shut)}, which closes over it and is in already`,
+      message: `${itemAt(item, places)} ${inNumber(item, '[goes|go]')} in after ${itemAt(cover, shut)}, which ${inNumber(cover, '[closes|close]')} over ${inNumber(item, '[it|them]')} and ${inNumber(cover, '[is|are]')} in already`,
       ...about(item, places),
       story: storyOf(shut.map((place) => state.get('installed', cover.id, place))),
-      related: [specified(cover, `${cover.id} comes after ${item.id}`)],
+      related: [specified(cover, `${cover.id} ${inNumber(cover, '[comes|come]')} after ${item.id}`)],
     });
   }
 }
@@ -118,7 +119,7 @@ function unsealed(action: Action<Part>, {relations, state, does, reportIfItLasts
     reportIfItLasts(
       {
         where: tagWhere(action),
-        message: `${itemAt(joint, open)} is not made up when ${item.id} closes it`,
+        message: `${itemAt(joint, open)} ${inNumber(joint, '[is|are]')} not made up when ${closing(item, joint)}`,
         ...about(joint, open),
         story: storyOf(facts),
         related: [specified(joint)],
@@ -136,7 +137,7 @@ function twice(action: Action, {state, report}: Context): void {
   const since = by === undefined ? '' : ` since ${stepName(by.step, action.step)}`;
   report({
     where: tagWhere(action),
-    message: `${itemAt(item, already)} goes in but is in already${since}`,
+    message: `${itemAt(item, already)} ${inNumber(item, '[goes in but is|go in but are]')} in already${since}`,
     ...about(item, already),
     story: storyOf(already.map((place) => state.get('installed', item.id, place))),
   });
@@ -149,7 +150,7 @@ function notIn(action: Action<Part>, {state, report}: Context): void {
   if (out.length === 0) return;
   report({
     where: tagWhere(action),
-    message: `${itemAt(item, out)} comes out but is not in`,
+    message: `${itemAt(item, out)} ${inNumber(item, '[comes out but is|come out but are]')} not in`,
     ...about(item, out),
     story: storyOf(out.map((place) => state.get('installed', item.id, place))),
     lacks: {item: item.id, verbs: ['install']},
@@ -165,10 +166,10 @@ function stillTight(action: Action, {state, relations, report}: Context): void {
     if (tight.length === 0) continue;
     report({
       where: tagWhere(action),
-      message: `${itemAt(fastener, tight)} ${agreeing(fastener, 'is', 'are')} still tight when ${item.id} comes off`,
+      message: `${itemAt(fastener, tight)} ${agreeing(fastener, 'is', 'are')} still tight when ${item.id} ${agreeing(item, 'comes', 'come')} off`,
       ...about(fastener, tight),
       story: storyOf(tight.map((place) => state.get('tight', fastener.id, place))),
-      related: [specified(fastener, `${fastener.id} holds ${item.id}`)],
+      related: [specified(fastener, `${fastener.id} ${agreeing(fastener, 'holds', 'hold')} ${item.id}`)],
     });
   }
 }
@@ -182,10 +183,10 @@ function nothingHeld(action: Action<Fastener>, context: Context): void {
     if (out.length === 0) continue;
     context.report({
       where: tagWhere(action),
-      message: `${itemAt(part, out)} is not in when ${item.id} ${agreeing(item, 'is', 'are')} torqued`,
+      message: `${itemAt(part, out)} ${agreeing(part, 'is', 'are')} not in when ${item.id} ${agreeing(item, 'is', 'are')} torqued`,
       ...about(part, out),
       story: storyOf(out.map((place) => context.state.get('installed', part.id, place))),
-      related: [specified(item, `${item.id} holds ${part.id}`)],
+      related: [specified(item, `${item.id} ${agreeing(item, 'holds', 'hold')} ${part.id}`)],
     });
   }
 }
@@ -201,7 +202,7 @@ function stillCovered(action: Action<Fit>, {book, state, report}: Context): void
     if (on.length === 0) continue;
     report({
       where: tagWhere(action),
-      message: `${itemAt(item, places)} is read from its strip while ${itemAt(part, on)} still covers it`,
+      message: `${itemAt(item, places)} ${inNumber(item, '[is read from its|are read from their]')} strip while ${itemAt(part, on)} still ${inNumber(part, '[covers|cover]')} ${inNumber(item, '[it|them]')}`,
       ...about(item, places),
       story: storyOf(on.map((place) => state.get('installed', part.id, place))),
       related: [specified(item)],

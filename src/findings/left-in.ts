@@ -5,7 +5,7 @@ import {placesOf} from '../spec/items.js';
 import type {Part} from '../spec/model.js';
 import {lastPlace} from './last-place.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
+import {about, inNumber, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 
 export const leftIn: FindingKind = {
   name: 'left-in',
@@ -42,10 +42,10 @@ parts:
       const where = lastPlace(part, left, ['installed'], state, relations);
       report({
         where,
-        message: `${itemAt(part, left)} is temporary, and still in at the end of the build`,
+        message: `${itemAt(part, left)} ${inNumber(part, '[is|are]')} temporary, and still in at the end of the build`,
         ...about(part, left),
         story: storyOf(left.map((place) => state.get('installed', part.id, place))),
-        related: [specified(part, `${part.id} is temporary`)],
+        related: [specified(part, `${part.id} ${inNumber(part, '[is|are]')} temporary`)],
       });
     }
   },
@@ -65,10 +65,10 @@ function closedOver(action: Action, context: Context): void {
     reportIfItLasts(
       {
         where: tagWhere(action),
-        message: `${itemAt(plug, shut)} is temporary, and still in when ${itemAt(item, places)} closes over it`,
+        message: `${itemAt(plug, shut)} ${inNumber(plug, '[is|are]')} temporary, and still in when ${itemAt(item, places)} ${inNumber(item, '[closes|close]')} over ${inNumber(plug, '[it|them]')}`,
         ...about(plug, shut),
         story: storyOf(shut.map((place) => state.get('installed', plug.id, place))),
-        related: [specified(plug, `${plug.id} is temporary`)],
+        related: [specified(plug, `${plug.id} ${inNumber(plug, '[is|are]')} temporary`)],
       },
       places,
     );

@@ -1,5 +1,6 @@
 import {reportUndone} from './left-undone.js';
 import type {FindingKind} from './model.js';
+import {inNumber} from './phrase.js';
 
 export const leftOut: FindingKind = {
   name: 'left-out',
@@ -28,9 +29,9 @@ parts:
         part,
         {
           fact: 'installed',
-          never: 'is never installed',
-          again: 'ends the build out',
-          asked: `${part.id} belongs in the engine`,
+          never: '[is|are] never installed',
+          again: '[ends|end] the build out',
+          asked: `${part.id} ${inNumber(part, '[belongs|belong]')} in the engine`,
         },
         context,
       );

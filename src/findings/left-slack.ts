@@ -6,6 +6,7 @@ import type {Amount} from '../quantity/model.js';
 import {placesOf} from '../spec/items.js';
 import type {Fastener} from '../spec/model.js';
 import {isTemporary} from '../spec/temporary.js';
+import {tightAsAsked} from './done.js';
 import {lastPlace} from './last-place.js';
 import {torqueFix} from './missing-torque.js';
 import type {Context, FindingKind} from './model.js';
@@ -47,11 +48,7 @@ function judge(fastener: Fastener, context: Context): void {
   const {state, relations, report} = context;
   const asked = fastener.torque?.value;
   if (asked === undefined || asked === 'none' || asked === 'unknown') return;
-  const slack = placesOf(fastener).filter(
-    (place) =>
-      state.get('tight', fastener.id, place).detail?.final !== true ||
-      !state.holds('tight', fastener.id, place),
-  );
+  const slack = placesOf(fastener).filter((place) => !tightAsAsked(fastener, place, state));
   if (slack.length === 0) return;
   const facts = slack.map((place) => state.get('tight', fastener.id, place));
   const where = lastPlace(fastener, slack, ['tight'], state, relations);

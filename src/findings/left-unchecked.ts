@@ -26,8 +26,8 @@ checks:
         check,
         {
           fact: 'checked',
-          never: 'is never checked',
-          again: 'is checked too early',
+          never: '[is|are] never checked',
+          again: '[is|are] checked too early',
           asked: `${check.id} is a check of this engine`,
         },
         context,

@@ -7,16 +7,16 @@ import type {Item} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import {lastPlace} from './last-place.js';
 import type {Context} from './model.js';
-import {about, itemAt, specified, storyOf} from './phrase.js';
+import {about, inNumber, itemAt, specified, storyOf} from './phrase.js';
 
 export interface Undone {
   /** The fact that should hold at the end. */
   readonly fact: FactKind;
   /** Further facts whose story belongs to it. */
   readonly also?: readonly FactKind[];
-  /** What ends wrong, after the item: "is never installed". */
+  /** What ends wrong, after the item, for one and for several: "[is|are] never installed". */
   readonly never: string;
-  /** What was done and undone again, after the item: "is taken out". */
+  /** What was done and undone again, after the item: "[is|are] taken out". */
   readonly again: string;
   /** Why it must be, for the place in the specification. */
   readonly asked: string;
@@ -45,7 +45,7 @@ export function reportOpen(item: Item, open: readonly string[], undone: Undone, 
   const fix = undone.fix?.(open);
   report({
     where,
-    message: `${itemAt(item, open)} ${cause(facts, undone)}`,
+    message: `${itemAt(item, open)} ${cause(facts, item, undone)}`,
     ...about(item, open),
     story: storyOf(facts),
     related: [specified(item, undone.asked)],
@@ -53,10 +53,10 @@ export function reportOpen(item: Item, open: readonly string[], undone: Undone, 
   });
 }
 
-function cause(facts: readonly Fact[], {never, again}: Undone): string {
+function cause(facts: readonly Fact[], subject: Item, {never, again}: Undone): string {
   const fact = facts.find(({holds, undone}) => !holds && undone !== undefined);
-  if (fact?.undone === undefined) return never;
+  if (fact?.undone === undefined) return inNumber(subject, never);
   const {step, verb, item} = fact.undone;
   const done = fact.by === undefined ? '' : `: done at ${stepName(fact.by.step, step)},`;
-  return `${again}${done} undone at ${stepName(step)} (${verb}: ${item.id}) and never made good`;
+  return `${inNumber(subject, again)}${done} undone at ${stepName(step)} (${verb}: ${item.id}) and never made good`;
 }

@@ -26,8 +26,8 @@ systems:
         system,
         {
           fact: 'filled',
-          never: 'is never filled',
-          again: 'is emptied again',
+          never: '[is|are] never filled',
+          again: '[is|are] emptied again',
           asked: `${system.id} is a system of this engine`,
         },
         context,

@@ -85,7 +85,7 @@ function fixOf(fastener: Fastener, open: readonly string[], {state, book}: Conte
   const lacks = first?.holds ? (first.detail?.lacks ?? []) : locksOf(fastener);
   const tight = open.map((place) => state.get('tight', id, place));
   const step = tight[0]?.by?.step;
-  if (step === undefined || lacks.length === 0) return undefined;
+  if (step === undefined || lacks.length === 0 || fastener.lockAfter.length > 0) return undefined;
   if (!lacks.every((lock) => goesOnAfter(lock, book.spec))) return undefined;
   if (!tight.every((fact) => fact.holds && fact.detail?.final === true && fact.by?.step === step))
     return undefined;

@@ -9,7 +9,7 @@ import {reportUndone} from './left-undone.js';
 import {factsAt, isAnswered, stepAfter} from './missing-place.js';
 import {stepBehind, titleOf} from './missing-step.js';
 import type {Context, FindingKind} from './model.js';
-import {itemAt} from './phrase.js';
+import {inNumber, itemAt} from './phrase.js';
 
 export const leftUnmeasured: FindingKind = {
   name: 'left-unmeasured',
@@ -40,9 +40,9 @@ fits:
         fit,
         {
           fact: 'measured',
-          never: 'is never measured',
-          again: 'was measured before it was changed',
-          asked: `${fit.id} is specified with limits`,
+          never: '[is|are] never measured',
+          again: '[was|were] measured before [it was|they were] changed',
+          asked: `${fit.id} ${inNumber(fit, '[is|are]')} specified with limits`,
           fix: (places) => fixOf(fit, places, context),
         },
         context,

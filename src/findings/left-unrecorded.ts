@@ -33,8 +33,8 @@ marks:
         mark,
         {
           fact: 'recorded',
-          never: 'is never written down',
-          again: 'is written down and lost again',
+          never: '[is|are] never written down',
+          again: '[is|are] written down and lost again',
           asked: `${mark.id} is a mark of this engine`,
           fix: () => fixOf(mark, context),
         },

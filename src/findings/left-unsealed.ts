@@ -6,6 +6,7 @@ import {curing} from './curing.js';
 import {reportOpen, reportUndone} from './left-undone.js';
 import {sealFix} from './missing-seal.js';
 import type {Context, FindingKind} from './model.js';
+import {inNumber} from './phrase.js';
 
 export const leftUnsealed: FindingKind = {
   name: 'left-unsealed',
@@ -38,9 +39,9 @@ joints:
         joint,
         {
           fact: 'sealed',
-          never: 'is never made up with its seal',
-          again: 'ends the build unsealed',
-          asked: `${joint.id} is specified with a seal`,
+          never: '[is|are] never made up with [its|their] seal',
+          again: '[ends|end] the build unsealed',
+          asked: `${joint.id} ${inNumber(joint, '[is|are]')} specified with a seal`,
           fix: (places) => sealFix(joint, places, context),
         },
         context,
@@ -64,8 +65,8 @@ function neverCured(joint: Joint, context: Context): void {
     {
       fact: 'cured',
       also: ['sealed'],
-      never: 'is sealed but never left to cure',
-      again: 'ends the build with its seal uncured',
+      never: '[is|are] sealed but never left to cure',
+      again: '[ends|end] the build with [its|their] seal uncured',
       asked: `the sealant of ${joint.id} has a cure`,
     },
     context,

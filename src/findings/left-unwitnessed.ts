@@ -38,8 +38,8 @@ hold-points:
         point,
         {
           fact: 'witnessed',
-          never: 'is never witnessed',
-          again: 'is witnessed too early',
+          never: '[is|are] never witnessed',
+          again: '[is|are] witnessed too early',
           asked: `${point.id} asks for a second signature`,
           fix: () => fixOf(point, context),
         },

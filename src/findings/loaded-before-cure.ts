@@ -3,7 +3,7 @@ import {meetingPlaces} from '../build/relations.js';
 import {formatAmount} from '../quantity/format.js';
 import {curing} from './curing.js';
 import type {FindingKind} from './model.js';
-import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
+import {about, inNumber, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 
 export const loadedBeforeCure: FindingKind = {
   name: 'loaded-before-cure',
@@ -49,7 +49,7 @@ systems:
         const at = wet.map(({place}) => place);
         report({
           where: tagWhere(action),
-          message: `${itemAt(joint, at)} is not cured when ${item.id} is filled: ${first.sealant.id} needs ${formatAmount(first.cure)}`,
+          message: `${itemAt(joint, at)} ${inNumber(joint, '[is|are]')} not cured when ${item.id} ${inNumber(item, '[is|are]')} filled: ${first.sealant.id} needs ${formatAmount(first.cure)}`,
           ...about(joint, at),
           story: storyOf(at.map((place) => state.get('sealed', joint.id, place))),
           related: [specified(first.sealant), specified(joint)],

@@ -6,7 +6,7 @@ import {locksOf} from '../spec/locks.js';
 import type {Fastener} from '../spec/model.js';
 import {tightAsAsked} from './done.js';
 import type {Context, FindingKind} from './model.js';
-import {about, agreeing, itemAt, specified, storyOf, tagWhere} from './phrase.js';
+import {about, agreeing, itemAt, listed, specified, storyOf, tagWhere} from './phrase.js';
 
 export const lockBeforeTorque: FindingKind = {
   name: 'lock-before-torque',
@@ -57,7 +57,7 @@ function judge(action: Action, fastener: Fastener, context: Context): void {
 function judgeFirst(action: Action, fastener: Fastener, words: readonly string[], context: Context): void {
   if (!hasTorque(fastener)) return;
   const bad = action.places.filter((place) => tightAsAsked(fastener, place, context.state));
-  const says = `${agreeing(fastener, 'is', 'are')} already at final torque, and ${words.join(', ')} ${words.length === 1 ? 'goes' : 'go'} on before it`;
+  const says = `${agreeing(fastener, 'is', 'are')} already at final torque, and ${listed(words, 'and')} ${words.length === 1 ? 'goes' : 'go'} on before it`;
   tell(action, fastener, {bad, says}, context);
 }
 

@@ -5,7 +5,7 @@ import {placesOf} from '../spec/items.js';
 import type {Surface} from '../spec/model.js';
 import {lastPlace} from './last-place.js';
 import type {Context, FindingKind} from './model.js';
-import {about, itemAt, listed, specified, storyOf, tagWhere} from './phrase.js';
+import {about, closing, inNumber, itemAt, listed, specified, storyOf, tagWhere} from './phrase.js';
 import {lubedAsAsked} from './surface-state.js';
 
 export const lubeFirst: FindingKind = {
@@ -51,10 +51,15 @@ function closed(action: Action, context: Context): void {
     context.reportIfItLasts(
       {
         where: tagWhere(action),
-        message: `${itemAt(surface, bad)} ${cause(facts, surface)} when ${item.id} closes it`,
+        message: `${itemAt(surface, bad)} ${cause(facts, surface)} when ${closing(item, surface)}`,
         ...about(surface, bad),
         story: storyOf(facts),
-        related: [specified(surface, `${surface.id} goes together lubed${withWhich(surface)}`)],
+        related: [
+          specified(
+            surface,
+            `${surface.id} ${inNumber(surface, '[goes|go]')} together lubed${withWhich(surface)}`,
+          ),
+        ],
         lacks: {item: surface.id, verbs: ['lube']},
       },
       places,
@@ -71,7 +76,7 @@ function neverClosed({relations, state, report}: Context): void {
     const where = lastPlace(surface, bad, ['lubed'], state, relations);
     report({
       where,
-      message: `${itemAt(surface, bad)} ends the build without its lubricant${withWhich(surface)}`,
+      message: `${itemAt(surface, bad)} ${inNumber(surface, '[ends|end]')} the build without ${surface.lubricants.length === 0 ? 'lubricant' : allowed(surface)}`,
       ...about(surface, bad),
       related: [specified(surface)],
       lacks: {item: surface.id, verbs: ['lube']},
@@ -81,9 +86,10 @@ function neverClosed({relations, state, report}: Context): void {
 
 function cause(facts: readonly ReturnType<Context['state']['get']>[], surface: Surface): string {
   const other = facts.find(({holds}) => holds)?.detail?.ids;
-  if (other !== undefined) return `carries ${listed(other, 'and')}, not ${allowed(surface)},`;
+  if (other !== undefined)
+    return `${inNumber(surface, '[carries|carry]')} ${listed(other, 'and')}, not ${allowed(surface)},`;
   const lost = facts.some(({undone}) => undone !== undefined);
-  return lost ? `is no longer lubed${withWhich(surface)}` : `is not lubed${withWhich(surface)}`;
+  return `${inNumber(surface, '[is|are]')} ${lost ? 'no longer' : 'not'} lubed${withWhich(surface)}`;
 }
 
 function withWhich(surface: Surface): string {

@@ -4,7 +4,7 @@ import {meetingPlaces} from '../build/relations.js';
 import type {Fit, Located} from '../spec/model.js';
 import {tightAsAsked} from './done.js';
 import type {Context, FindingKind} from './model.js';
-import {about, agreeing, itemAt, listed, specified, storyOf, tagWhere} from './phrase.js';
+import {about, agreeing, inNumber, itemAt, listed, specified, storyOf, tagWhere} from './phrase.js';
 import {numbered, STRIP_ENGINE, STRIP_STEPS, without} from './strip-example.js';
 
 export const measuredSlack: FindingKind = {
@@ -39,7 +39,7 @@ function crushed(action: Action<Fit>, {state, report}: Context): void {
   const laid = bad.some((place) => state.holds('strip', fit.id, place));
   report({
     where: tagWhere(action),
-    message: `${itemAt(fit, bad)} is read from a strip that ${laid ? uncrushed(fit) : 'no step laid'}`,
+    message: `${itemAt(fit, bad)} ${inNumber(fit, '[is|are]')} read from a strip that ${laid ? uncrushed(fit) : 'no step laid'}`,
     ...about(fit, bad),
     story: storyOf(bad.map((place) => state.get('strip', fit.id, place))),
     related: [specified(fit)],
@@ -60,7 +60,7 @@ function inPlace(action: Action<Fit>, context: Context): void {
   if (lacking.length === 0) return;
   context.report({
     where: tagWhere(action),
-    message: `${itemAt(fit, action.places)} is measured while ${lacking.join(' and ')}`,
+    message: `${itemAt(fit, action.places)} ${inNumber(fit, '[is|are]')} measured while ${lacking.join(' and ')}`,
     ...about(fit, action.places),
     related: [specified(fit)],
   });
@@ -73,7 +73,7 @@ function open(action: Action, ids: readonly Located<string>[], {book, state, doe
       const out = meetingPlaces(action.item, action.places, item).filter(
         (place) => !state.holds('installed', item.id, place) && does('install', item.id, place),
       );
-      return out.length === 0 ? [] : [`${itemAt(item, out)} is out`];
+      return out.length === 0 ? [] : [`${itemAt(item, out)} ${agreeing(item, 'is', 'are')} out`];
     }
     if (item?.kind === 'fastener') {
       const slack = meetingPlaces(action.item, action.places, item).filter(

@@ -1,7 +1,7 @@
 /** A gauging strip is read after it was taken away. */
 import {stepName} from '../build/tell.js';
 import type {FindingKind} from './model.js';
-import {about, itemAt, storyOf, tagWhere} from './phrase.js';
+import {about, inNumber, itemAt, storyOf, tagWhere} from './phrase.js';
 import {numbered, STRIP_ENGINE, STRIP_STEPS} from './strip-example.js';
 
 export const measuredTooLate: FindingKind = {
@@ -33,7 +33,7 @@ export const measuredTooLate: FindingKind = {
       const places = gone.map(({place}) => place);
       report({
         where: tagWhere(action),
-        message: `${itemAt(item, places)} is read after its strip was taken away at ${stepName(first.undone.step, step)}`,
+        message: `${itemAt(item, places)} ${inNumber(item, '[is read after its strip was|are read after their strip was]')} taken away at ${stepName(first.undone.step, step)}`,
         ...about(item, places),
         story: storyOf(gone.map(({fact}) => fact)),
       });

@@ -76,7 +76,7 @@ function waitsFor({item, verb}: Action, missing: Item): boolean {
     case 'part':
       return verb === 'install' && (names(item.after) || names(item.closes));
     case 'fastener':
-      return verb === 'torque' && names(item.after);
+      return (verb === 'torque' && names(item.after)) || (verb === 'lock' && names(item.lockAfter));
     case 'hold-point':
       return names(item.asks);
     case 'fit':

@@ -29,6 +29,18 @@ export function agreeing(item: Item, one: string, several: string): string {
   return counted || PLURAL.test(item.id) ? several : one;
 }
 
+/** Words behind the item's id, as they go with it: `[is|are] never installed`, the one for one and the other for several. */
+export function inNumber(item: Item, words: string): string {
+  return words.replace(/\[([^[|\]]*)\|([^[|\]]*)\]/g, (_, one: string, several: string) =>
+    agreeing(item, one, several),
+  );
+}
+
+/** `timing-cover closes it`, `main-caps close them`. */
+export function closing(cover: Item, closed: Item): string {
+  return `${cover.id} ${agreeing(cover, 'closes', 'close')} ${agreeing(closed, 'it', 'them')}`;
+}
+
 /** `axis`, `boss`, `gas` and `radius` are one thing each. */
 const PLURAL = /[^aisu]s$/;
 

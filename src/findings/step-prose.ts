@@ -3,7 +3,7 @@
  * pictures) blanked out, so that a place in it is a place in the file.
  */
 import type {StepRef} from '../build/program.js';
-import type {Block} from '../procedure/model.js';
+import type {Block, Caution} from '../procedure/model.js';
 import type {Span} from '../text/source.js';
 
 export interface Prose {
@@ -12,7 +12,7 @@ export interface Prose {
   readonly start: number;
 }
 
-export function proseOf({procedure, step}: StepRef): Prose {
+export function proseOf({procedure, step}: Pick<StepRef, 'procedure' | 'step'>): Prose {
   const {start, end} = step.span;
   let text = procedure.source.text.slice(start, end);
   const away = ({start: from, end: to}: Span) => {
@@ -21,12 +21,27 @@ export function proseOf({procedure, step}: StepRef): Prose {
   away({start, end: step.headSpan.start});
   for (const {span} of step.steps) away(span);
   for (const {span} of step.pictures) away(span);
+  if (text.includes('>')) for (const {span} of cautionsBelow({procedure, step})) away(span);
   for (const block of step.more) {
     const span = blockAway(block);
     if (span !== undefined) away(span);
   }
   for (const [mark, pattern] of MARKUP) if (mark.test(text)) text = text.replace(pattern, blanked);
   return {text, start};
+}
+
+/** Below the words of a step a caution stands by its indentation only: it is the next step's, or its section's last. */
+function cautionsBelow({
+  procedure: {steps, sections},
+  step,
+}: Pick<StepRef, 'procedure' | 'step'>): readonly Caution[] {
+  const next = steps[step.index + 1]?.cautions ?? [];
+  return [...next, ...sections.flatMap(({content}) => lastCautions(content))];
+}
+
+function lastCautions(content: readonly Block[]): readonly Caution[] {
+  const last = content.at(-1);
+  return last?.type === 'caution' ? [...lastCautions(content.slice(0, -1)), last.caution] : [];
 }
 
 /** The span of something found in the prose, in the file. */

@@ -2,7 +2,7 @@
 import {placesOf} from '../spec/items.js';
 import {lastPlace} from './last-place.js';
 import type {FindingKind} from './model.js';
-import {about, itemAt, specified, storyOf} from './phrase.js';
+import {about, inNumber, itemAt, specified, storyOf} from './phrase.js';
 import {numbered, STRIP_ENGINE, STRIP_STEPS} from './strip-example.js';
 
 export const stripLeftIn: FindingKind = {
@@ -24,7 +24,7 @@ export const stripLeftIn: FindingKind = {
       const where = lastPlace(fit, left, ['strip'], state, relations);
       report({
         where,
-        message: `${itemAt(fit, left)} ends the build with its gauging strip still in it`,
+        message: `${itemAt(fit, left)} ${inNumber(fit, '[ends the build with its gauging strip still in it|end the build with their gauging strip still in them]')}`,
         ...about(fit, left),
         story: storyOf(left.map((place) => state.get('strip', fit.id, place))),
         related: [specified(fit)],

@@ -2,7 +2,7 @@
 
 import {meetingPlaces} from '../build/relations.js';
 import type {FindingKind} from './model.js';
-import {about, itemAt, specified, storyOf, tagWhere} from './phrase.js';
+import {about, inNumber, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 import {numbered, STRIP_ENGINE, STRIP_STEPS, withExtra} from './strip-example.js';
 import {surfaceClean, surfaceLubed} from './surface-state.js';
 
@@ -32,7 +32,7 @@ export const stripNotDry: FindingKind = {
         const wet = bad.some((place) => surfaceLubed(state, surface, place));
         report({
           where: tagWhere(action),
-          message: `${item.id}: the strip is laid while ${itemAt(surface, bad)} ${wet ? 'carries lubricant' : 'is not clean'}`,
+          message: `${item.id}: the strip is laid while ${itemAt(surface, bad)} ${inNumber(surface, wet ? '[carries|carry] lubricant' : '[is|are] not clean')}`,
           ...about(item, places),
           story: storyOf(
             bad.flatMap((place) => [

@@ -1,7 +1,7 @@
 /** A shaft is turned with a gauging strip under it. */
 import {meetingPlaces} from '../build/relations.js';
 import type {FindingKind} from './model.js';
-import {about, itemAt, storyOf, tagWhere} from './phrase.js';
+import {about, inNumber, itemAt, storyOf, tagWhere} from './phrase.js';
 import {numbered, STRIP_ENGINE, STRIP_STEPS, withExtra} from './strip-example.js';
 
 export const stripTurned: FindingKind = {
@@ -24,7 +24,7 @@ export const stripTurned: FindingKind = {
         if (under.length === 0) continue;
         report({
           where: tagWhere(action),
-          message: `${itemAt(fit, under)} has a gauging strip in it when ${item.id} is turned`,
+          message: `${itemAt(fit, under)} ${inNumber(fit, '[has a gauging strip in it|have a gauging strip in them]')} when ${item.id} ${inNumber(item, '[is|are]')} turned`,
           ...about(fit, under),
           story: storyOf(under.map((place) => state.get('strip', fit.id, place))),
         });

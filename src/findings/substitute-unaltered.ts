@@ -1,6 +1,6 @@
 /** A part of another engine goes in without the alteration that it needs before it fits this one. */
 import type {FindingKind} from './model.js';
-import {about, itemAt, storyOf, tagWhere} from './phrase.js';
+import {about, inNumber, itemAt, storyOf, tagWhere} from './phrase.js';
 
 export const substituteUnaltered: FindingKind = {
   name: 'substitute-unaltered',
@@ -43,7 +43,7 @@ substitutes: {main-shells: twin-shells}
         reportIfItLasts(
           {
             where: tagWhere(action),
-            message: `${itemAt(item, bad)} is ${fitted.value} on this job, and goes in without ${value}`,
+            message: `${itemAt(item, bad)} ${inNumber(item, '[is|are]')} ${fitted.value} on this job, and ${inNumber(item, '[goes|go]')} in without ${value}`,
             ...about(item, bad),
             story: storyOf(bad.map((place) => state.get('altered', item.id, place))),
             related: [

@@ -1,6 +1,8 @@
-/** A fastener is tightened before what its `after` names: a locking pin that is out, a fastener that is slack, a seal that cures. */
+/** A fastener is tightened, or locked, before what must come first: a locking pin that is out, a fastener that is slack, a seal that cures. */
+import {goesOnFirst} from '../build/locks.js';
 import type {Action} from '../build/program.js';
-import {wordsOf} from '../procedure/values.js';
+import {idsOf, wordsOf} from '../procedure/values.js';
+import {locksOf} from '../spec/locks.js';
 import type {Fastener} from '../spec/model.js';
 import {awaited, reportEarly} from './comes-first.js';
 import type {Context} from './model.js';
@@ -18,6 +20,19 @@ export function tightenedEarly(action: Action, context: Context): void {
     return one.verb === 'torque' ? [{...one, says: 'tight'}] : [];
   });
   reportEarly(action, 'torqued', early, context);
+}
+
+/**
+ * A wire or a tab closes the work: it waits for what `lock-after` names. Threadlocker and what else goes on before the
+ * torque cannot wait.
+ */
+export function lockedEarly(action: Action, context: Context): void {
+  const {item, places, tag} = action;
+  if (item.kind !== 'fastener') return;
+  const named = idsOf(tag, 'with');
+  const locks = named.length > 0 ? named : locksOf(item);
+  if (locks.length > 0 && locks.every((one) => goesOnFirst(context.book.spec, one))) return;
+  reportEarly(action, 'locked', awaited(item, places, item.lockAfter, context), context);
 }
 
 /** Snug only holds things together, for a pin to be put through. */

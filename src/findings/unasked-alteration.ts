@@ -33,18 +33,23 @@ function isPart(item: Item): item is Part {
   return item.kind === 'part';
 }
 
+/** A name that means nothing, which is told where it stands, may be this one misspelt. */
 function isAsked({id}: Alteration, part: Part, context: Context): boolean {
+  const {items} = context.book.spec;
   const lists = [part.alterations, ...[...part.substitutes.values()].map(({alterations}) => alterations)];
-  return lists.some((list) => list.some(({value}) => value === id)) || isMade(id, part, context);
+  return (
+    lists.some((list) => list.some(({value}) => value === id || !items.has(value))) ||
+    isMade(id, part, context)
+  );
 }
 
 /** A tag that does not say which is taken to mean it. */
-function isMade(id: string, part: Part, {program}: Context): boolean {
+function isMade(id: string, part: Part, {book: {spec}, program}: Context): boolean {
   return program.parts.some(({actions}) =>
     actions.some(({item, tag, verb}) => {
       if (verb !== 'alter' || item.id !== part.id) return false;
       const by = idsOf(tag, 'by');
-      return by.length === 0 || by.includes(id);
+      return by.length === 0 || by.some((one) => one === id || !spec.items.has(one));
     }),
   );
 }

@@ -4,7 +4,7 @@ import {whereIn} from '../build/program.js';
 import {isDone} from './done.js';
 import {LOOP_ENGINE, LOOP_RIGHT} from './loop-example.js';
 import type {FindingKind} from './model.js';
-import {about, itemAt, specified} from './phrase.js';
+import {about, inNumber, itemAt, specified} from './phrase.js';
 
 export const unmeasuredBranch: FindingKind = {
   name: 'unmeasured-branch',
@@ -24,7 +24,7 @@ export const unmeasuredBranch: FindingKind = {
     if (open.length === 0) return;
     report({
       where: whereIn(step, tag.span),
-      message: `${itemAt(item, open)} is not read before the branch that hangs on it`,
+      message: `${itemAt(item, open)} ${inNumber(item, '[is|are]')} not read before the branch that hangs on it`,
       ...about(item, open),
       step,
       related: [specified(item)],

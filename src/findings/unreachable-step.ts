@@ -3,7 +3,7 @@ import {flowOf} from '../build/flow.js';
 import {whereIn} from '../build/program.js';
 import {LOOP_ENGINE, LOOP_RIGHT} from './loop-example.js';
 import type {FindingKind} from './model.js';
-import {specified} from './phrase.js';
+import {inNumber, specified} from './phrase.js';
 import {sidesOf} from './sides.js';
 
 export const unreachableStep: FindingKind = {
@@ -25,7 +25,7 @@ export const unreachableStep: FindingKind = {
     if (is === 'out' || is === 'in' || sidesOf(item).includes(is)) return;
     report({
       where: whereIn(step, tag.span),
-      message: `${item.id} has no ${is === 'over' ? 'upper' : 'lower'} limit that it could be ${is}`,
+      message: `${item.id} ${inNumber(item, '[has|have]')} no ${is === 'over' ? 'upper' : 'lower'} limit that ${inNumber(item, '[it|they]')} could be ${is}`,
       item: item.id,
       step,
       related: [specified(item)],

@@ -13,7 +13,7 @@ export const untaggedAction: FindingKind = {
   group: 'reading',
   severity: 'warning',
   summary: 'The prose of a step commands an action that no tag of the step says',
-  why: 'What stands in the prose alone gets no tick box, and nobody notices when a later edit drops it. A parent step speaks for its sub-steps and they for it; conditions (`if it is worn, …`) are for an `if:` tag. What is no part of the engine (`Hang up the drip tray`) is named in the front matter, `untagged: [drip tray]`, and nothing is printed of it; that silences no word for tightening, slackening, locking, sealing, measuring or signing, and no name of the specification.',
+  why: 'Of what stands in the prose alone nothing is checked, it has no values and boxes of its own on the sheet, and nobody notices when a later edit drops it. A parent step speaks for its sub-steps and they for it; conditions (`if it is worn, …`) are for an `if:` tag. What is no part of the engine (`Hang up the drip tray`) is named in the front matter, `untagged: [drip tray]`: the step is printed with its box as before, and is let stand without a tag. That silences no word for tightening, slackening, locking, sealing, curing, measuring, checking, signing, altering or renewing, and no name of the specification.',
   source: 'common practice, no source',
   example: {
     engine: `

@@ -150,6 +150,8 @@ export interface Fastener extends ItemBase {
    * and cured. Running it down snug may come first, unless snug is all that it is asked to be.
    */
   readonly after: readonly Located<string>[];
+  /** What must come before its lock goes on, as of a part; a lock that goes on before the torque does not wait. */
+  readonly lockAfter: readonly Located<string>[];
   /** Thread and grade as the shop writes them, read by `src/trade`. */
   readonly thread?: Specified<string>;
   readonly grade?: Specified<string>;

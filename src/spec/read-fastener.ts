@@ -18,6 +18,7 @@ import {
 import {isLockKind} from './locks.js';
 import {type Fastener, LOCKS} from './model.js';
 import {base, namesOr} from './read-base.js';
+import {FIRSTS} from './sections.js';
 import {NAME_PATTERN} from './shapes/values.js';
 import {entryOf, isScalar, type Node, type ScalarNode, textOf} from './tree.js';
 
@@ -30,6 +31,7 @@ export function fastener(reader: ItemReader): Fastener {
     count: whole(reader, 'count'),
     holds: references(reader, 'holds', ['part']),
     after: references(reader, 'after', ['part', 'fastener', 'joint']),
+    lockAfter: references(reader, 'lock-after', FIRSTS),
     ...defined({
       thread: specified(reader, 'thread', textOf),
       grade: specified(reader, 'grade', textOf),

@@ -476,7 +476,7 @@ describe('a substitute is altered', () => {
       findings
         .filter(({name}) => name === 'barred-tool')
         .map(({message, where}) => `${where.file}: ${message}`),
-    ).toEqual(['jobs/1.yaml: shells is worked on with steel-hammer, which is barred there: it burrs']);
+    ).toEqual(['jobs/1.yaml: shells are worked on with steel-hammer, which is barred there: it burrs']);
   });
 
   it('with its text, tools, notes and hazards, and in the job’s own file', () => {
@@ -500,12 +500,12 @@ describe('a substitute is altered', () => {
         .map(({message}) => message);
     expect(found('1. a `install: shells`\n')).toEqual([]);
     expect(found('1. a `renew: shells` `install: shells`\n')).toEqual([
-      'shells is twins on this job, and goes in without grind-lip',
-      'shells is twins on this job, and goes in without drill-hole',
+      'shells are twins on this job, and go in without grind-lip',
+      'shells are twins on this job, and go in without drill-hole',
     ]);
     expect(found('1. a `install: shells`\n2. b `alter: shells by grind-lip, drill-hole`\n')).toHaveLength(2);
     expect(found('1. a `alter: shells[front] by grind-lip`\n2. b `install: shells`\n')).toEqual([
-      'shells[rear] is twins on this job, and goes in without grind-lip',
+      'shells[rear] are twins on this job, and go in without grind-lip',
     ]);
   });
 

@@ -15,6 +15,7 @@ it('the book of these tests is clean', () => {
 it('a book and itself differ in nothing', () => {
   const same = compared(made(), made());
   expect(said(same)).toEqual([]);
+  expect(same.steps.length).toBeGreaterThan(0);
   expect(same.steps.every(({before, now, moved}) => before && now && !moved)).toBe(true);
 });
 
@@ -225,7 +226,10 @@ describe('a change of the specification', () => {
     'torque: 40 lbf·ft,',
     'torque: {value: 40 lbf·ft, note: oiled threads}, passes: [12 lbf·ft, 26 lbf·ft, 40 lbf·ft], order: [2, 1],',
   )
-    .replace('studs: {count: 2, holds: [cap],', 'studs: {count: 2, holds: [cap], after: [bolts],')
+    .replace(
+      'studs: {count: 2, holds: [cap],',
+      'studs: {count: 2, holds: [cap], after: [bolts], lock-after: [joint],',
+    )
     .replace(
       'barred:',
       'checks: {turns: {expect: freely, after: [closed], disturbed-by: [bolts]}}\nsystems: {sump: {closed-by: [cap, bolts], after: [turns]}}\nbarred:',
@@ -310,6 +314,12 @@ describe('a change of the specification', () => {
       ' after: [bolts],',
       '',
       ['weakened: studs: need no longer come after bolts'],
+    ],
+    [
+      'a fastener whose lock need not wait for a joint',
+      ' lock-after: [joint],',
+      '',
+      ['weakened: studs: need no longer be locked after joint'],
     ],
     [
       'a check that need not wait for its hold point',

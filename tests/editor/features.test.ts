@@ -130,10 +130,10 @@ describe('hover', () => {
   it('of a fastener that waits for something: what must come before it', () => {
     const view = viewOf(
       STEPS,
-      ENGINE.replace('holds: [main-caps]', 'holds: [main-caps]\n    after: [block]'),
+      ENGINE.replace('holds: [main-caps]', 'holds: [main-caps]\n    after: [block]\n    lock-after: [block]'),
     );
     const text = hover(view, FILE, offsetIn(view, FILE, 'cap-bolts to', 1))?.markdown;
-    expect(text).toContain('- tightened after: block');
+    expect(text).toContain('- tightened after: block\n- locked after: block');
   });
 
   it.each([

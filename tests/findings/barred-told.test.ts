@@ -84,7 +84,7 @@ barred-tool cam: cam is worked on with hammer, which is barred there: it burrs
         engine('using: [mallet]', 'what: [hammer], on: [cam]'),
         'torque: nuts using hammer',
         `
-barred-tool nuts: nuts is worked on with hammer, which is barred there: it burrs
+barred-tool nuts: nuts are worked on with hammer, which is barred there: it burrs
   see engine.yaml:17: hammer is barred here`,
       ],
       [
@@ -138,7 +138,7 @@ barred-tool cam: cam is worked on with hammer, which is barred there: it burrs
         engine('reused: false', 'what: [hammer], on: [bores]'),
         'clean: bores using hammer',
         `
-barred-tool bores: bores is worked on with hammer, which is barred there: it burrs
+barred-tool bores: bores are worked on with hammer, which is barred there: it burrs
   see engine.yaml:17: hammer is barred here`,
       ],
       [
@@ -146,7 +146,7 @@ barred-tool bores: bores is worked on with hammer, which is barred there: it bur
         engine('reused: false', 'what: [hammer]'),
         'clean: bores using hammer',
         `
-barred-tool bores: bores is worked on with hammer, which is barred there: it burrs
+barred-tool bores: bores are worked on with hammer, which is barred there: it burrs
   see engine.yaml:17: hammer is barred here`,
       ],
       ['another tool', engine('reused: false', 'what: [hammer]'), 'clean: bores using mallet', SILENT],
@@ -179,7 +179,7 @@ barred-material rim: rim is given silicone, which is barred there: it burrs
         engine('reused: false', 'what: [safety-wire], on: [nuts]'),
         'lock: nuts with wire',
         `
-barred-material nuts: nuts is given wire, which is barred there: it burrs
+barred-material nuts: nuts are given wire, which is barred there: it burrs
   see engine.yaml:17: wire is barred here`,
       ],
       [
@@ -187,7 +187,7 @@ barred-material nuts: nuts is given wire, which is barred there: it burrs
         engine('reused: false', 'what: [safety-wire], on: [nuts]'),
         'lock: nuts with safety-wire',
         `
-barred-material nuts: nuts is given safety-wire, which is barred there: it burrs
+barred-material nuts: nuts are given safety-wire, which is barred there: it burrs
   see engine.yaml:17: safety-wire is barred here`,
       ],
       [
@@ -195,7 +195,7 @@ barred-material nuts: nuts is given safety-wire, which is barred there: it burrs
         engine('reused: false', 'what: [wire], on: [cam]'),
         'lock: nuts with wire',
         `
-barred-material nuts: nuts is given wire, which is barred there: it burrs
+barred-material nuts: nuts are given wire, which is barred there: it burrs
   see engine.yaml:17: wire is barred here`,
       ],
       [

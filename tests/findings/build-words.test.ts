@@ -86,29 +86,29 @@ describe.each<[title: string, engine: string, ...told: Told[]]>([
     [['clean: bores', 'lube: bores with assembly-lube', 'install: camshaft'], []],
     [
       ['clean: bores', 'install: camshaft'],
-      ['lube-first: bores is not lubed with assembly-lube when camshaft closes it'],
+      ['lube-first: bores are not lubed with assembly-lube when camshaft closes them'],
     ],
     [
       ['clean: bores', 'lube: bores with assembly-lube', 'clean: bores', 'install: camshaft'],
-      ['lube-first: bores is no longer lubed with assembly-lube when camshaft closes it'],
+      ['lube-first: bores are no longer lubed with assembly-lube when camshaft closes them'],
     ],
     [
       ['lube: bores with assembly-lube', 'install: camshaft'],
-      ['clean-first: bores is lubed but was never cleaned'],
+      ['clean-first: bores are lubed but were never cleaned'],
     ],
     [
       ['clean: bores', 'lube: bores with engine-oil', 'install: camshaft'],
-      ['lube-first: bores carries engine-oil, not assembly-lube, when camshaft closes it'],
+      ['lube-first: bores carry engine-oil, not assembly-lube, when camshaft closes them'],
     ],
   ],
   [
     'bores that nothing closes',
     LIP,
     [['install: camshaft', 'clean: bores', 'lube: bores with assembly-lube'], []],
-    [['install: camshaft'], ['lube-first: bores ends the build without its lubricant with assembly-lube']],
+    [['install: camshaft'], ['lube-first: bores end the build without assembly-lube']],
     [
       ['install: camshaft', 'clean: bores', 'lube: bores with assembly-lube', 'clean: bores'],
-      ['lube-first: bores ends the build without its lubricant with assembly-lube'],
+      ['lube-first: bores end the build without assembly-lube'],
     ],
   ],
   [
@@ -148,7 +148,7 @@ describe.each<[title: string, engine: string, ...told: Told[]]>([
     ],
     [
       ['install: shaft', 'measure: play', 'install: caps', 'torque: bolts'],
-      ['measured-slack: play is measured while caps is out and bolts are slack'],
+      ['measured-slack: play is measured while caps are out and bolts are slack'],
     ],
   ],
 ])('%s', (_, engine, ...told) => {

@@ -21,7 +21,7 @@ export const TOOL_CASES: readonly Case[] = [
 3. Tap the plugs in. \`install: core-plugs\`\r
 `,
     says: [
-      `8:57 core-plugs[rear] is worked on with steel-hammer, which is barred there: it burrs what it hits`,
+      `8:57 core-plugs[rear] are worked on with steel-hammer, which is barred there: it burrs what it hits`,
     ],
     also: ['install-order'],
   },

@@ -1,7 +1,9 @@
 /** Where the fix of caution-late puts the caution, and what it leaves behind; whatever is set in stays where it is. */
 import {expect, it} from 'vitest';
 import {check} from '../../src/findings/check.js';
+import {readProcedure} from '../../src/procedure/read.js';
 import {applyEdits} from '../../src/text/edit.js';
+import {source} from '../../src/text/source.js';
 import {book} from '../help/example.js';
 
 const ENGINE = `
@@ -41,4 +43,32 @@ it.each<readonly [title: string, text: string, mended: string | undefined]>([
   expect(late).toHaveLength(1);
   const fix = late[0]?.fix;
   expect(fix && applyEdits(whole, fix.edits)).toBe(mended === undefined ? undefined : `${FRONT}${mended}`);
+});
+
+it('goes to the top of a text that begins with the step', () => {
+  const {spec} = book({engine: ENGINE, procedures: {'procedure.md': ''}});
+  const text = `${SET}\n${CAUTION}\n${LAST}`;
+  const {findings} = check({spec, procedures: [readProcedure(source('procedure.md', text))], problems: []});
+  const [late] = findings.filter(({name}) => name === 'caution-late');
+  expect(late?.fix && applyEdits(text, late.fix.edits)).toBe(`${CAUTION}\n${SET}\n${LAST}`);
+});
+
+/** A job that fits shells of another engine adds the step that grinds them, with a caution of its own. */
+it.each<readonly [title: string, text: string]>([
+  ['before the step', `\n${CAUTION}\n1. Look.\n2. Set them in. \`install: shells\`\n`],
+  ['right before the step', `\n1. Look.\n\n${CAUTION}\n2. Set them in. \`install: shells\`\n`],
+  ['behind the step', `\n1. Look.\n2. Set them in. \`install: shells\`\n\n${CAUTION}\n3. Look.\n`],
+  ['nowhere', '\n1. Look.\n2. Set them in. `install: shells`\n'],
+])('asks for no caution for a step that a job adds, where one stands %s', (_, text) => {
+  const engine = `
+parts:
+  block: {given: true}
+  shells: {substitutes: {twins: {alterations: [grind-lip]}}}
+alterations:
+  grind-lip: {of: [shells], does: grind the lip flush, hazards: [heavy]}
+`;
+  const job = 'substitutes: {shells: twins}\n';
+  const whole = book({engine, procedures: {'procedure.md': FRONT + text}, job});
+  const names = check(whole).findings.map(({name}) => name);
+  expect(names.filter((name) => name.startsWith('caution-'))).toEqual([]);
 });

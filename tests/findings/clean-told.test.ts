@@ -55,10 +55,10 @@ describe('shells that need altering before they fit', () => {
       'go in as they came',
       'install: shells',
       `
-alter-first shells: shells goes in without grind-lip
+alter-first shells: shells go in without grind-lip
   see engine.yaml:7: shells needs grind-lip
   see engine.yaml:9: grind-lip is specified here
-alter-first shells: shells goes in without ream
+alter-first shells: shells go in without ream
   see engine.yaml:7: shells needs ream
   see engine.yaml:10: ream is specified here`,
     ],
@@ -66,11 +66,11 @@ alter-first shells: shells goes in without ream
       'are altered at one end only, and in one way',
       'alter: shells[front] by ream; install: shells',
       `
-alter-first shells: shells goes in without grind-lip
+alter-first shells: shells go in without grind-lip
   story: step 1 of procedure.md: altered (alter: shells)
   see engine.yaml:7: shells needs grind-lip
   see engine.yaml:9: grind-lip is specified here
-alter-first shells[rear]: shells[rear] goes in without ream
+alter-first shells[rear]: shells[rear] go in without ream
   see engine.yaml:7: shells needs ream
   see engine.yaml:10: ream is specified here`,
     ],
@@ -78,12 +78,12 @@ alter-first shells[rear]: shells[rear] goes in without ream
       'are altered, and then others are taken',
       'alter: shells by ream, grind-lip; renew: shells; install: shells',
       `
-alter-first shells: shells goes in without grind-lip
+alter-first shells: shells go in without grind-lip
   story: step 1 of procedure.md: altered (alter: shells)
   story: step 2 of procedure.md: no longer altered (renew: shells)
   see engine.yaml:7: shells needs grind-lip
   see engine.yaml:9: grind-lip is specified here
-alter-first shells: shells goes in without ream
+alter-first shells: shells go in without ream
   story: step 1 of procedure.md: altered (alter: shells)
   story: step 2 of procedure.md: no longer altered (renew: shells)
   see engine.yaml:7: shells needs ream
@@ -110,7 +110,7 @@ describe('shells that need what nobody specified', () => {
       `
 unknown-item shells: nothing is called grind-lp; did you mean grind-lip?
   fix: Write grind-lip: "grind-lip" for "grind-lp"
-alter-first shells: shells goes in without grind-lp
+alter-first shells: shells go in without grind-lp
   see engine.yaml:7: shells needs grind-lp`,
     ],
   ]);
@@ -122,23 +122,23 @@ describe('plugs in dry seats, and a cover on its gasket', () => {
       'nothing is wiped',
       'install: plugs; clean: cover-joint; seal: cover-joint; install: cover',
       `
-clean-first seats: seats is not clean when plugs closes it, and goes together dry
+clean-first seats: seats are not clean when plugs close them, and go together dry
   see engine.yaml:10: seats is specified here
-clean-first rims: rims is not clean when plugs closes it, and goes together clean
+clean-first rims: rims are not clean when plugs close them, and go together clean
   see engine.yaml:11: rims is specified here`,
     ],
     [
       'one seat is wiped',
       'clean: seats[front], plugs; install: plugs; clean: cover-joint; seal: cover-joint; install: cover',
       `
-clean-first seats[rear]: seats[rear] is not clean when plugs closes it, and goes together dry
+clean-first seats[rear]: seats[rear] are not clean when plugs close them, and go together dry
   see engine.yaml:10: seats is specified here`,
     ],
     [
       'the seats are oily',
       'clean: seats, rims; lube: seats with engine-oil; install: plugs; clean: cover-joint; seal: cover-joint; install: cover',
       `
-clean-first seats: seats still carries lubricant when plugs closes it, and goes together dry
+clean-first seats: seats still carry lubricant when plugs close them, and go together dry
   story: step 1 of procedure.md: clean (clean: seats)
   story: step 2 of procedure.md: lubed (lube: seats)
   see engine.yaml:10: seats is specified here`,
@@ -147,12 +147,12 @@ clean-first seats: seats still carries lubricant when plugs closes it, and goes 
       'one seat is oily, the other dirty',
       'clean: rims; lube: seats[front] with engine-oil; install: plugs; clean: cover-joint; seal: cover-joint; install: cover',
       `
-clean-first seats[front]: seats[front] is lubed but was never cleaned
+clean-first seats[front]: seats[front] are lubed but were never cleaned
   see engine.yaml:10: seats is specified here
-clean-first seats[front]: seats[front] still carries lubricant when plugs closes it, and goes together dry
+clean-first seats[front]: seats[front] still carry lubricant when plugs close them, and go together dry
   story: step 2 of procedure.md: lubed (lube: seats)
   see engine.yaml:10: seats is specified here
-clean-first seats[rear]: seats[rear] is not clean when plugs closes it, and goes together dry
+clean-first seats[rear]: seats[rear] are not clean when plugs close them, and go together dry
   see engine.yaml:10: seats is specified here`,
     ],
     [
@@ -164,11 +164,11 @@ clean-first seats[rear]: seats[rear] is not clean when plugs closes it, and goes
       'plugs that were in and came out are clean no longer',
       'clean: seats, rims; install: plugs; remove: plugs; install: plugs; clean: cover-joint; seal: cover-joint; install: cover',
       `
-clean-first seats: seats is not clean when plugs closes it, and goes together dry
+clean-first seats: seats are not clean when plugs close them, and go together dry
   story: step 1 of procedure.md: clean (clean: seats)
   story: step 3 of procedure.md: no longer clean (remove: plugs)
   see engine.yaml:10: seats is specified here
-clean-first rims: rims is not clean when plugs closes it, and goes together clean
+clean-first rims: rims are not clean when plugs close them, and go together clean
   story: step 1 of procedure.md: clean (clean: rims)
   story: step 3 of procedure.md: no longer clean (remove: plugs)
   see engine.yaml:11: rims is specified here`,
@@ -177,7 +177,7 @@ clean-first rims: rims is not clean when plugs closes it, and goes together clea
       'seats that were in use are oiled before they are wiped',
       'clean: seats, rims; install: plugs; remove: plugs; lube: seats with engine-oil; clean: seats, rims; install: plugs; clean: cover-joint; seal: cover-joint; install: cover',
       `
-clean-first seats: seats is lubed but is no longer clean
+clean-first seats: seats are lubed but are no longer clean
   story: step 1 of procedure.md: clean (clean: seats)
   story: step 3 of procedure.md: no longer clean (remove: plugs)
   see engine.yaml:10: seats is specified here`,
@@ -186,7 +186,7 @@ clean-first seats: seats is lubed but is no longer clean
       'the seats are oiled: one was in use, the other never wiped',
       'clean: seats[front], rims[front]; install: plugs[front]; remove: plugs[front]; lube: seats with engine-oil; clean: seats, rims; install: plugs; clean: cover-joint; seal: cover-joint; install: cover',
       `
-clean-first seats: seats is lubed but is no longer clean
+clean-first seats: seats are lubed but are no longer clean
   story: step 1 of procedure.md: clean (clean: seats)
   story: step 3 of procedure.md: no longer clean (remove: plugs)
   see engine.yaml:10: seats is specified here`,
@@ -221,7 +221,7 @@ describe('swarf in bores that were reamed', () => {
       'is closed in, in one of them',
       'clean: bores; alter: shells by ream; clean: bores[front]; install: shells; clean: journals; lube: journals with assembly-lube; install: crankshaft',
       `
-clean-first bores[rear]: bores[rear] still carries what step 2 cut loose when crankshaft closes it
+clean-first bores[rear]: bores[rear] still carry what step 2 cut loose when crankshaft closes them
   story: step 1 of procedure.md: clean (clean: bores)
   story: step 2 of procedure.md: no longer clean (alter: shells)
   see engine.yaml:10: bores is specified here`,
@@ -230,7 +230,7 @@ clean-first bores[rear]: bores[rear] still carries what step 2 cut loose when cr
       'is closed in even for a trial',
       'alter: shells; install: shells; clean: journals; lube: journals with assembly-lube; install: crankshaft; remove: crankshaft; clean: bores; clean: journals; lube: journals with assembly-lube; install: crankshaft',
       `
-clean-first bores: bores still carries what step 1 cut loose when crankshaft closes it
+clean-first bores: bores still carry what step 1 cut loose when crankshaft closes them
   story: step 1 of procedure.md: no longer clean (alter: shells)
   see engine.yaml:10: bores is specified here`,
     ],
@@ -238,10 +238,10 @@ clean-first bores: bores still carries what step 1 cut loose when crankshaft clo
       'is oiled over: that was wrong when it was done',
       'alter: shells; install: shells; lube: bores with engine-oil; clean: journals; lube: journals with assembly-lube; install: crankshaft',
       `
-clean-first bores: bores is lubed but is no longer clean
+clean-first bores: bores are lubed but are no longer clean
   story: step 1 of procedure.md: no longer clean (alter: shells)
   see engine.yaml:10: bores is specified here
-clean-first bores: bores still carries lubricant when crankshaft closes it, and goes together clean
+clean-first bores: bores still carry lubricant when crankshaft closes them, and go together clean
   story: step 1 of procedure.md: no longer clean (alter: shells)
   story: step 3 of procedure.md: lubed (lube: bores)
   see engine.yaml:10: bores is specified here`,
@@ -250,17 +250,17 @@ clean-first bores: bores still carries lubricant when crankshaft closes it, and 
       'is told apart from dirt',
       'install: shells; clean: journals; lube: journals with assembly-lube; install: crankshaft',
       `
-alter-first shells: shells goes in without ream
+alter-first shells: shells go in without ream
   see engine.yaml:7: shells needs ream
   see engine.yaml:13: ream is specified here
-clean-first bores: bores is not clean when crankshaft closes it, and goes together clean
+clean-first bores: bores are not clean when crankshaft closes them, and go together clean
   see engine.yaml:10: bores is specified here`,
     ],
     [
       'is wiped out, and dirt comes in one of them later',
       'alter: shells; clean: bores; install: shells; clean: journals; lube: journals with assembly-lube; install: crankshaft; remove: crankshaft; clean: bores[front]; clean: journals; lube: journals with assembly-lube; install: crankshaft',
       `
-clean-first bores[rear]: bores[rear] is not clean when crankshaft closes it, and goes together clean
+clean-first bores[rear]: bores[rear] are not clean when crankshaft closes them, and go together clean
   story: step 2 of procedure.md: clean (clean: bores)
   story: step 7 of procedure.md: no longer clean (remove: crankshaft)
   see engine.yaml:10: bores is specified here`,
@@ -274,14 +274,14 @@ describe('rods that have run', () => {
       'go in unseen',
       'install: rods',
       `
-inspect-first rods: rods is a reused part and goes in without inspection
+inspect-first rods: rods are reused parts and go in without inspection
   see engine.yaml:7: rods is specified here`,
     ],
     [
       'are looked at, one of them',
       'inspect: rods[rear]; install: rods',
       `
-inspect-first rods[front]: rods[front] is a reused part and goes in without inspection
+inspect-first rods[front]: rods[front] are reused parts and go in without inspection
   see engine.yaml:7: rods is specified here`,
     ],
     [

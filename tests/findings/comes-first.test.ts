@@ -205,6 +205,62 @@ describe('what comes before a check, a filling, a part over a joint', () => {
   });
 });
 
+/** Tightened while the bead is wet, wired when it has set. */
+describe('what comes before the wire', () => {
+  const LOCKED = `
+parts:
+  block: {given: true}
+joints:
+  case-joint: {between: [block], seal: [liquid-gasket]}
+fasteners:
+  case-bolts: {count: 6, lock-after: [case-joint], torque: 15 lbf·ft, threads: [locker], lock: [threadlocker, safety-wire]}
+`;
+  const MATERIALS = `
+shop: {name: Example Works}
+sources: {house: {title: Example house notes, note: invented}}
+consumables:
+  liquid-gasket: {use: sealant, cure: {value: 24 h, source: house}}
+  locker: {use: lock, lock: threadlocker}
+  wire: {use: lock, lock: safety-wire}
+`;
+  const [wire, cure] = ['lock: case-bolts with wire', 'cure: case-joint for 24 h'];
+  const begun = [
+    'clean: case-joint',
+    'seal: case-joint with liquid-gasket',
+    'lock: case-bolts with locker',
+    'torque: case-bolts to 15 lbf·ft',
+  ];
+  const early = (is: string) => [`install-order: case-bolts are locked before case-joint is ${is}`];
+
+  it.each<readonly [string, readonly string[], readonly string[]]>([
+    ['is the cure, for which threadlocker does not wait', [...begun, cure, wire], []],
+    ['is the cure, which comes after it', [...begun, wire, cure], early('cured')],
+    [
+      'is a seal that is not there yet',
+      [begun[0] ?? '', ...begun.slice(2), wire, begun[1] ?? '', cure],
+      early('sealed'),
+    ],
+    [
+      'is nothing at all once it cannot be missed twice',
+      [...begun, wire],
+      ['left-unsealed: case-joint is sealed but never left to cure'],
+    ],
+  ])('%s', (_, tags, says) => {
+    expect(found(LOCKED, tags, MATERIALS)).toEqual(says);
+  });
+
+  it('gets no wire offered behind the torque, where it would be too early', () => {
+    const made = (lockAfter: string) => {
+      const steps = [...begun, cure].map((tag, index) => `${index + 1}. Do it. \`${tag}\``).join('\n');
+      const engine = LOCKED.replace('lock-after: [case-joint], ', lockAfter);
+      const {findings} = check(book({shop: MATERIALS, engine, procedures: {'p.md': `\n${steps}\n`}}));
+      return findings.filter(({name}) => name === 'left-unlocked').map(({fix}) => fix !== undefined);
+    };
+    expect(made('')).toEqual([true]);
+    expect(made('lock-after: [case-joint], ')).toEqual([false]);
+  });
+});
+
 describe('orders that cannot be', () => {
   it.each<readonly [string, string, string]>([
     [

@@ -32,6 +32,7 @@ it.each<[list: string, verb: Verb, rest: string, excused: boolean, fault?: strin
   ['(the) pack', 'clean', ' one pack', true],
   ['set of shims', 'clean', ' the set of shims', true],
   ['set of shims', 'clean', ' the set of the shims', false, IDLE],
+  ['set of shims', 'clean', ' set of the shims', false, IDLE],
   ['pack no 3', 'clean', ' pack no 3', true],
   ['pack no 3', 'clean', ' pack no 4', false, IDLE],
   ['the parts', 'clean', ' the parts', false, VAGUE],

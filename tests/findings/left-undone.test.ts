@@ -16,10 +16,7 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
     ],
     [
       ['- lube: lip with assembly-lube'],
-      [
-        'lube-first: lip ends the build without its lubricant with assembly-lube @ 1 lip',
-        '  see: lip, lip is specified here',
-      ],
+      ['lube-first: lip ends the build without assembly-lube @ 1 lip', '  see: lip, lip is specified here'],
     ],
     [
       ['- install: shaft'],
@@ -27,7 +24,7 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
     ],
     [
       ['- install: caps'],
-      ['left-out: caps is never installed @ caps caps', '  see: caps, caps belongs in the engine'],
+      ['left-out: caps are never installed @ caps caps', '  see: caps, caps belong in the engine'],
     ],
     [
       ['- lube: bolts with engine-oil'],
@@ -189,8 +186,8 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
     [
       ['install: caps => install: caps[rear]'],
       [
-        'left-out: caps[front] is never installed @ caps caps[front]',
-        '  see: caps, caps belongs in the engine',
+        'left-out: caps[front] are never installed @ caps caps[front]',
+        '  see: caps, caps belong in the engine',
       ],
     ],
     [
@@ -309,10 +306,7 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
     ],
     [
       ['+ clean: lip'],
-      [
-        'lube-first: lip ends the build without its lubricant with assembly-lube @ 21 lip',
-        '  see: lip, lip is specified here',
-      ],
+      ['lube-first: lip ends the build without assembly-lube @ 21 lip', '  see: lip, lip is specified here'],
     ],
     [
       ['+ renew: shaft'],
@@ -389,14 +383,14 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
         '  see: nut, nut must be torqued',
         '  fix: Write the missing step: torque nut',
         '    14 / 15. Tighten the nut. `torque: nut to 10 lbf·ft`',
+        'left-filled-open: oil is filled while nut, which holds cover, is slack @ 17 oil',
+        '  story: 14, step 14 of procedure.md: tight (torque: nut)',
+        '  see: nut, nut is specified here',
       ],
     ],
     [
       ['lube: lip with assembly-lube => lube: lip with engine-oil'],
-      [
-        'lube-first: lip ends the build without its lubricant with assembly-lube @ 2 lip',
-        '  see: lip, lip is specified here',
-      ],
+      ['lube-first: lip ends the build without assembly-lube @ 2 lip', '  see: lip, lip is specified here'],
     ],
     [['lube: lip with assembly-lube => lube: lip'], []],
     [['witness: closed by "shop lead" => witness: closed'], []],
@@ -456,8 +450,8 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
     [
       ['install: caps => torque: bolts to 40 lbf·ft', 'torque: bolts to 40 lbf·ft => install: caps'],
       [
-        'install-order: caps is not in when bolts are torqued @ 4 caps',
-        '  see: bolts, bolts holds caps',
+        'install-order: caps are not in when bolts are torqued @ 4 caps',
+        '  see: bolts, bolts hold caps',
         'thread-condition: bolts come to torque with dry threads, and the torque is for engine-oil on the threads @ 4 bolts',
         '  see: bolts, bolts is specified with engine-oil on the threads',
       ],

@@ -129,7 +129,7 @@ install-order camshaft[rear]: camshaft[rear] goes in but is in already since ste
 install-order lid: lid comes out but is not in
 install-order studs: studs are still tight when block comes off
   story: step 5 of procedure.md: tight (torque: studs)
-  see engine.yaml:13: studs holds block
+  see engine.yaml:13: studs hold block
 left-slack studs: studs end the build slack: the torque at step 5 was undone at step 11 of procedure.md (remove: block) and never made good
   story: step 5 of procedure.md: tight (torque: studs)
   story: step 11 of procedure.md: no longer tight (remove: block)
@@ -198,7 +198,7 @@ install-order sump-joint: sump-joint is not made up when sump closes it
       `
 install-order sump-bolts[right]: sump-bolts[right] are still tight when sump comes off
   story: step 4 of procedure.md: tight (torque: sump-bolts)
-  see engine.yaml:12: sump-bolts holds sump`,
+  see engine.yaml:12: sump-bolts hold sump`,
     ],
     [
       'goes on a joint that needs no seal, and gets one after that',
@@ -216,14 +216,14 @@ value-disagrees plain-joint: plain-joint is sealed with paper-gasket, and none i
       'clean: sump-joint; seal: sump-joint with paper-gasket; torque: sump-bolts; install: sump; torque: sump-bolts',
       `
 install-order sump: sump is not in when sump-bolts are torqued
-  see engine.yaml:12: sump-bolts holds sump`,
+  see engine.yaml:12: sump-bolts hold sump`,
     ],
     [
       'is torqued on one side before it is on',
       'clean: sump-joint; seal: sump-joint with paper-gasket; install: sump[left]; torque: sump-bolts; install: sump[right]; torque: sump-bolts[right]',
       `
 install-order sump[right]: sump[right] is not in when sump-bolts are torqued
-  see engine.yaml:12: sump-bolts holds sump`,
+  see engine.yaml:12: sump-bolts hold sump`,
     ],
     [
       'is torqued after it came off',
@@ -232,7 +232,7 @@ install-order sump[right]: sump[right] is not in when sump-bolts are torqued
 install-order sump: sump is not in when sump-bolts are torqued
   story: step 3 of procedure.md: in (install: sump)
   story: step 4 of procedure.md: no longer in (remove: sump)
-  see engine.yaml:12: sump-bolts holds sump`,
+  see engine.yaml:12: sump-bolts hold sump`,
     ],
   ]);
 });
@@ -248,17 +248,17 @@ describe('shells under caps, and a guard over both', () => {
       'go in when the caps are on',
       'clean: shell-faces; install: caps; install: shells; install: lamp; install: guard',
       `
-install-order shells: shells goes in after caps, which closes over it and is in already
+install-order shells: shells go in after caps, which close over them and are in already
   story: step 2 of procedure.md: in (install: caps)
-  see engine.yaml:8: caps comes after shells`,
+  see engine.yaml:8: caps come after shells`,
     ],
     [
       'go in when one cap is on',
       'clean: shell-faces; install: caps[rear]; install: shells; install: caps[front]; install: lamp; install: guard',
       `
-install-order shells: shells goes in after caps[rear], which closes over it and is in already
+install-order shells: shells go in after caps[rear], which close over them and are in already
   story: step 2 of procedure.md: in (install: caps)
-  see engine.yaml:8: caps comes after shells`,
+  see engine.yaml:8: caps come after shells`,
     ],
     [
       'go in when the caps were on for a trial',

@@ -89,7 +89,7 @@ describe('a gauging strip', () => {
       'is read with the caps still on',
       'clean: rims; install: tube; install: shaft; clean: journals; lay: clearance with strip-green; install: caps; torque: dowels; torque: cap-bolts; measure: clearance; loosen: cap-bolts, dowels; remove: caps; clean: journals; install: caps; torque: dowels; torque: cap-bolts',
       `
-install-order clearance: clearance is read from its strip while caps still covers it
+install-order clearance: clearance is read from its strip while caps still cover it
   story: step 6 of procedure.md: in (install: caps)
   see engine.yaml:17: clearance is specified here`,
     ],
@@ -97,7 +97,7 @@ install-order clearance: clearance is read from its strip while caps still cover
       'is read with one cap still on',
       'clean: rims; install: tube; install: shaft; clean: journals; lay: clearance with strip-green; install: caps; torque: dowels; torque: cap-bolts; loosen: cap-bolts, dowels; remove: caps[front]; measure: clearance; remove: caps[rear]; clean: journals; install: caps; torque: dowels; torque: cap-bolts',
       `
-install-order clearance: clearance is read from its strip while caps[rear] still covers it
+install-order clearance: clearance is read from its strip while caps[rear] still cover it
   story: step 6 of procedure.md: in (install: caps)
   see engine.yaml:17: clearance is specified here`,
     ],
@@ -238,7 +238,7 @@ describe('play between shaft and caps', () => {
       'is read before anything is in',
       'measure: play, float; clean: faces; install: shaft; install: caps; torque: cap-bolts; torque: crank-nut; check: turns',
       `
-measured-slack play: play is measured while shaft is out and caps is out and cap-bolts are slack and crank-nut is slack
+measured-slack play: play is measured while shaft is out and caps are out and cap-bolts are slack and crank-nut is slack
   see engine.yaml:17: play is specified here
 measured-slack float: float is measured while shaft is out
   see engine.yaml:18: float is specified here`,
@@ -247,7 +247,7 @@ measured-slack float: float is measured while shaft is out
       'is read at one end before the other is in',
       'clean: faces; install: shaft; install: caps[front]; torque: cap-bolts[front]; torque: crank-nut; measure: play[front]; measure: play[rear]; install: caps[rear]; torque: cap-bolts[rear]; measure: float; check: turns',
       `
-measured-slack play[rear]: play[rear] is measured while caps[rear] is out and cap-bolts[rear] are slack
+measured-slack play[rear]: play[rear] is measured while caps[rear] are out and cap-bolts[rear] are slack
   see engine.yaml:17: play is specified here`,
     ],
     [
@@ -261,8 +261,8 @@ measured-slack play: play is measured while cap-bolts are slack and crank-nut is
       'is read though the caps never go in, which is told as left out',
       'install: shaft; torque: crank-nut; measure: play, float; check: turns',
       `
-left-out caps: caps is never installed
-  see engine.yaml:8: caps belongs in the engine
+left-out caps: caps are never installed
+  see engine.yaml:8: caps belong in the engine
 left-slack cap-bolts: cap-bolts end the build slack: no step torques them
   see engine.yaml:12: cap-bolts must be torqued`,
     ],

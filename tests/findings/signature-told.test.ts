@@ -121,7 +121,7 @@ witnessed-early last: last is signed at step 1 before first is as it asks
         'comes before one part is in and one surface is clean',
         'lube: bores with engine-oil; seal: pump-joint with paper-gasket; install: pump[left]; torque: caps to 20 lbf·ft turn 90 °; measure: play; record: number; check: turns; fill: cooling; witness: first; torque: studs; lock: studs with wire; lock: studs with tabs; stripe: studs; witness: last; install: pump[right]; clean: faces, bores',
         `
-clean-first bores: bores is lubed but was never cleaned
+clean-first bores: bores are lubed but were never cleaned
   see engine.yaml:10: bores is specified here
 clean-first pump-joint: pump-joint is sealed but its faces are not clean
   see engine.yaml:12: pump-joint is specified here
@@ -131,7 +131,7 @@ witnessed-early last: last is signed at step 14 before pump[right] is as it asks
 witnessed-early last: last is signed at step 14 before faces are as it asks
   see engine.yaml:28: last asks for faces
   see engine.yaml:9: faces is specified here
-lube-first bores: bores ends the build without its lubricant with engine-oil
+lube-first bores: bores end the build without engine-oil
   see engine.yaml:10: bores is specified here`,
       ],
       [

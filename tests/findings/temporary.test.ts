@@ -39,12 +39,12 @@ describe('what is temporary', () => {
     [
       'is closed over in one place, and comes out too late',
       ['install: port-plugs', 'remove: port-plugs[left]', ...SUMP, 'remove: port-plugs[right]'],
-      ['left-in: port-plugs[right] is temporary, and still in when sump closes over it'],
+      ['left-in: port-plugs[right] are temporary, and still in when sump closes over them'],
     ],
     [
       'is closed over and never comes out, which is told once',
       ['install: port-plugs', ...SUMP],
-      ['left-in: port-plugs is temporary, and still in at the end of the build'],
+      ['left-in: port-plugs are temporary, and still in at the end of the build'],
     ],
     [
       'may be closed over by what comes off again',

@@ -68,7 +68,7 @@ describe('what must come before a tightening', () => {
     [
       'and never goes in where it should stay is missed once, at the end',
       changed(['install: dowels', ['install: dowels[left]']]),
-      ['left-out: dowels[right] is never installed'],
+      ['left-out: dowels[right] are never installed'],
     ],
     [
       'is another fastener, which is tight only later',

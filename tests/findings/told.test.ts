@@ -41,7 +41,7 @@ const TOLD: readonly (readonly [name: string, lines: readonly string[]])[] = [
     ],
   ],
   ['left-filled-open', ['see: engine.yaml:7 drain-tap is specified here']],
-  ['left-out', ['see: engine.yaml:7 core-plugs belongs in the engine']],
+  ['left-out', ['see: engine.yaml:7 core-plugs belong in the engine']],
   [
     'left-slack',
     [
@@ -108,7 +108,7 @@ const TOLD: readonly (readonly [name: string, lines: readonly string[]])[] = [
     'lock-wrong-kind',
     ['see: engine.yaml:9 main-cap-bolts is specified with lock: safety-wire', 'fix: Lock with safety-wire'],
   ],
-  ['lube-first', ['see: engine.yaml:9 camshaft-bores goes together lubed with assembly-lube']],
+  ['lube-first', ['see: engine.yaml:9 camshaft-bores go together lubed with assembly-lube']],
   [
     'measured-slack',
     [

@@ -22,6 +22,12 @@ const MUTE = (part: string) =>
 describe('an alteration that nothing asks for', () => {
   it.each<readonly [string, string, readonly string[], readonly string[]]>([
     ['is told', engine('', 'of: [flywheel]'), IN, [MUTE('flywheel')]],
+    [
+      'is misspelt where it is made, which is told alone',
+      engine('', 'of: [flywheel]'),
+      ['alter: flywheel by lapp', ...IN],
+      ['unknown-item: lapp is not in the specification; did you mean lap?'],
+    ],
     ['is made by a step all the same', engine('', 'of: [flywheel]'), [LAP, ...IN], []],
     [
       'is made by a step that does not say which',

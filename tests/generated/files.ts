@@ -1,4 +1,4 @@
-/** The files of this project that are made from its code: JSON Schemas, and the tables of tags and findings in the README. */
+/** The files of this project that are made from its code: JSON Schemas, and the tables of tags, fields and findings in the README. */
 import {readFileSync} from 'node:fs';
 import {checkSchema} from '../../src/cli/check-shape.js';
 import {compareSchema} from '../../src/cli/compare-shape.js';
@@ -7,6 +7,7 @@ import {FINDINGS} from '../../src/findings/registry.js';
 import {verbTable} from '../../src/procedure/verb-table.js';
 import {readingsSchemas} from '../../src/readings/json-schema.js';
 import {jsonSchemas} from '../../src/spec/json-schema.js';
+import {fieldTables} from './field-tables.js';
 
 export interface GeneratedFile {
   /** From the root of the project. */
@@ -33,7 +34,8 @@ export function generatedFiles(root: string): readonly GeneratedFile[] {
 
 function withTables(readme: string): string {
   const withVerbs = withTable(readme, 'tags', verbTable());
-  return withTable(withVerbs, 'findings', findingTable(FINDINGS));
+  const withFields = withTable(withVerbs, 'fields', `\n${fieldTables()}\n`);
+  return withTable(withFields, 'findings', findingTable(FINDINGS));
 }
 
 /** Between the marks `<!-- NAME -->` and `<!-- end of NAME -->`. */

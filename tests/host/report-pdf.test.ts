@@ -75,7 +75,7 @@ describe('the document', () => {
       'Readings',
       'end play: 0.004–0.008 in',
       'main clearance: 0.0020–0.0035 in',
-      'main journal: 2.499–2.500 in',
+      'main journal: 2.4990–2.5000 in',
       'main bore: 2.5015–2.5025 in',
       'Worked out from sizes',
       'Who witnessed what',

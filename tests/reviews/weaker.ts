@@ -3,7 +3,9 @@ import type {Book} from '../../src/build/book.js';
 import type {Procedure, Tag} from '../../src/procedure/model.js';
 import {clauseOf} from '../../src/procedure/values.js';
 import {formatAmount, formatQuantity} from '../../src/quantity/format.js';
+import type {Item, Located} from '../../src/spec/model.js';
 import type {Edit} from '../../src/text/edit.js';
+import type {Span} from '../../src/text/source.js';
 import {excuse} from '../omissions/excuses.js';
 import {broken, describeFault} from '../omissions/fault.js';
 import {faultsOf} from '../omissions/run.js';
@@ -69,6 +71,32 @@ function fewerDefects(tag: Tag): Edit[] {
   return clause === undefined || parts.length < 2
     ? []
     : [{span: clause.valueSpan, text: parts.slice(1).join(', ')}];
+}
+
+/** What an item waits for, is shut by, or is disturbed by: one name of a list less. */
+function orders(item: Item): readonly Located<string>[] {
+  switch (item.kind) {
+    case 'part':
+      return [...item.after, ...item.blocks];
+    case 'fastener':
+      return [...item.after, ...item.lockAfter];
+    case 'fit':
+      return item.disturbedBy;
+    case 'check':
+      return [...item.after, ...item.disturbedBy];
+    case 'system':
+      return [...item.after, ...item.closedBy];
+    default:
+      return [];
+  }
+}
+
+/** A name of a list in brackets, with the comma on one side of it. */
+function withComma(text: string, {start, end}: Span): Span {
+  const next = /^\s*,\s*/.exec(text.slice(end, end + 99));
+  if (next !== null) return {start, end: end + next[0].length};
+  const before = /,\s*$/.exec(text.slice(Math.max(0, start - 99), start));
+  return {start: start - (before?.[0].length ?? 0), end};
 }
 
 /** Limits widened and cures shortened in specification and steps alike, so that no check can see it; bars; severities. */
@@ -146,6 +174,14 @@ function specEdits(book: Book): Review[] {
             ),
           ];
     }),
+    ...items.flatMap((item) =>
+      orders(item).map(({value, where: {file, span}}): Review => {
+        const text = spec.files.get(file)?.text ?? '';
+        const edits = new Map([[file, [{span: withComma(text, span), text: ''}]]]);
+        const at = `${item.id}: ${value}`;
+        return {kind: 'ask for less order', expected: 'weakened', at, after: () => withEdits(book, edits)};
+      }),
+    ),
     ...spec.bars.flatMap(({where}, index): Review[] => {
       const text = spec.files.get(where.file)?.text;
       if (text === undefined) return [];

@@ -392,6 +392,18 @@ describe('steps', () => {
     expect(named?.holds[0]?.by).toBe('the works manager');
   });
 
+  test('a step that the front matter lets go without a tag stands on the sheet with its box', () => {
+    const front = '---\ntitle: One\nrevision: A\ndate: 2026-03-01\nuntagged: [the lamp]\n---\n\n';
+    const sheet = sheetOf(`${front}1. Hang up the lamp.\n2. Call. \`witness: closed\`\n`);
+    expect(rowsOf(sheet).map(({number, key}) => [number, key])).toEqual([
+      ['1', '1:done'],
+      ['2', '2:done'],
+    ]);
+    const text = sheetMarkdown(sheet);
+    expect(text).toContain('☐ **1** Hang up the lamp.');
+    expect(text).not.toContain('untagged');
+  });
+
   test('cautions go with the step after them; one that none follows stays in its section', () => {
     const sheet = sheetOf(
       '> **Warning:** Hot. `hazard: hot-metal, eyes`\n\n1. Do it.\n\n> **Notice:** Sweep up.\n',

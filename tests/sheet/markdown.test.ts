@@ -75,8 +75,10 @@ test('what the author says first is read before anything is laid out', () => {
 
 test('a hold point says what the second person looks at', () => {
   expect(markdownOf(trialBook)).toContain(
-    '- Hold point: bottom end closed (shop lead) ………\n' +
-      '- Look at: ☐ main cap bolts  ☐ main clearance  ☐ turns freely\n',
+    '- Look at: ☐ main cap bolts: 85 lbf·ft (115 N·m), safety wire  ' +
+      '☐ main clearance: 0.0015–0.0035 in (0.039–0.088 mm)  ' +
+      '☐ turns freely: the crankshaft turns by hand through two whole turns without a tight spot\n' +
+      '- Hold point: bottom end closed (shop lead) ………\n',
   );
 });
 

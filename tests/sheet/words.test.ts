@@ -30,7 +30,7 @@ const sheet = firstSheet(trialBook, options);
 function visible(html: string): string {
   const labels = [...html.matchAll(/aria-label="([^"]*)"/g)].map(([, label]) => label).join(' ');
   const running = [...html.matchAll(/\{ content: ([^;]*);/g)]
-    .map(([, css]) => css?.replace(/counters?\(\w+\)/g, ''))
+    .map(([, css]) => css?.replace(/counters?\(\w+\)|attr\([\w-]+\)/g, ''))
     .join(' ');
   const body = html.replace(/<style>[\s\S]*?<\/style>/, '').replace(/<[^>]*>/g, ' ');
   return `${body} ${labels} ${running.replace(/\\[0-9a-f]+ /g, ' ')}`;

@@ -57,6 +57,7 @@ fasteners:
     count: 4
     holds: [shaft]
     after: [plug, seam]
+    lock-after: [seam, gap]
     thread: 1/2-13 UNC
     grade: 8.8
     torque: 60 lbf·ft
@@ -185,6 +186,7 @@ describe('a whole book', () => {
         count: 4,
         holds: at('shaft'),
         after: at('plug', 'seam'),
+        lockAfter: at('seam', 'gap'),
         thread: {value: '1/2-13 UNC'},
         grade: {value: '8.8'},
         torque: {value: {form: 'single', value: quantity(60, 'lbf·ft')}},

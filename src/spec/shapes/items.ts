@@ -112,6 +112,9 @@ export const ITEM_SHAPES = {
     after: list(
       'What must come before it is tightened, whenever it is: parts in (a locking pin, a dowel), other fasteners at their torque, joints sealed and cured. Running it down snug may come first.',
     ),
+    'lock-after': list(
+      `What must come before its lock goes on (one that goes on before the torque does not wait): ${FIRST}.`,
+    ),
     ...PRACTICE_FIELDS.fastener,
     layout: z
       .object({unit: z.enum(['in', 'mm']).describe('Unit of the positions.')})
