@@ -18,6 +18,10 @@ export async function changedFiles(
   if (since === undefined) {
     return {ok: false, says: '--only-changed needs a revision to compare with', hint: 'add --since REV'};
   }
+  if (!onlyChanged) {
+    const says = '--since says with what --only-changed compares, and means nothing without it';
+    return {ok: false, says, hint: 'add --only-changed, or leave --since out'};
+  }
   const names = new Set<string>();
   const cwd = (await truePath(process.cwd())) ?? process.cwd();
   for (const path of paths) {

@@ -7,25 +7,43 @@ import {placeText} from './place-text.js';
 
 type SummaryJson = CheckJson['summary'];
 
-/** The reports of books put together, in their order. */
-export function checkJson(reports: readonly BookReport[]): CheckJson {
-  const findings = reports.flatMap((report) => report.findings);
-  const total = (count: keyof BookReport['counts']) =>
-    reports.reduce((sum, {counts}) => sum + counts[count], 0);
+/** The reports of books put together, in their order: one list a book, of one report or of one for each of its jobs. */
+export function checkJson(books: readonly (readonly BookReport[])[]): CheckJson {
+  const told = books.filter((reports) => reports.length > 0);
+  const findings = told.flatMap((reports) => reports.flatMap((report) => report.findings));
+  const sums = told.map(bookSums);
+  const total = (count: keyof BookReport['counts']) => sums.reduce((sum, {counts}) => sum + counts[count], 0);
   const summary = {
-    books: reports.length,
+    books: told.length,
     jobs: total('jobs'),
     procedures: total('procedures'),
     steps: total('steps'),
     tags: total('tags'),
     items: total('items'),
     covered: total('covered'),
-    uncovered: reports.flatMap(({uncovered}) => uncovered),
+    uncovered: sums.flatMap(({uncovered}) => uncovered),
     unjudged: total('unjudged'),
     ...weighed(findings),
     known: 0,
   };
   return {summary, findings};
+}
+
+/** A book that was judged for each of several jobs is one book: it has as much as it has for the job with the most. */
+function bookSums(reports: readonly BookReport[]): Pick<BookReport, 'counts' | 'uncovered'> {
+  const most = (count: keyof BookReport['counts']) => Math.max(...reports.map(({counts}) => counts[count]));
+  const uncovered = [...new Set(reports.flatMap((report) => report.uncovered))];
+  const items = most('items');
+  const counts = {
+    jobs: reports.reduce((sum, one) => sum + one.counts.jobs, 0),
+    procedures: most('procedures'),
+    steps: most('steps'),
+    tags: most('tags'),
+    items,
+    covered: reports.length === 1 ? most('covered') : Math.max(0, items - uncovered.length),
+    unjudged: most('unjudged'),
+  };
+  return {counts, uncovered};
 }
 
 /** How many of the findings are errors, and how many warnings. */

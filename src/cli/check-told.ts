@@ -47,7 +47,7 @@ export async function told(asked: Answers, options: TellOptions, streams: Stream
   if (asked.house) tellFaults(faults, asked.house, {aside});
   if (missing) return unable(streams, missing);
   if (reports.length === 0 && !asked.slice) return EXIT.unable;
-  const whole = checkJson(reports);
+  const whole = checkJson(placed.map(({answer}) => answer.reports));
   const rules = asked.house?.findings ?? [];
   const looked = {files: reports.flatMap((one) => one.files), house: rules};
   const held = await heldBack(whole, looked, options, aside);

@@ -44,7 +44,7 @@ export async function known(
   for (const failure of failures) complain(streams, failure);
   // What could not be read might be struck off as settled.
   if (failures.length > 0 || faults.length > 0) return EXIT.unable;
-  const {findings} = checkJson(reports);
+  const {findings} = checkJson([reports]);
   const files = reports.flatMap((one) => one.files);
   const folder = dirname(path);
   const counting = findings.filter(({severity}) => severity !== 'information');

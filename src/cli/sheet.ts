@@ -94,7 +94,7 @@ function judge(
   if (faults.length > 0 && !evenWithErrors) {
     return {ok: false, says: 'no sheet was written', hint: 'mend the rule', where: {file: fileOf(loaded)}};
   }
-  const checked = checkJson([bookReport(loaded, judged)]);
+  const checked = checkJson([[bookReport(loaded, judged)]]);
   const {errors} = checked.summary;
   if (errors === 0) return 'clean';
   aside(checkText(checked));

@@ -76,6 +76,14 @@ const SUBJECT_FITS: readonly (readonly [Verb, RegExp, readonly Verb[]])[] = [
   ['renew', words('gaskets?|seals?|o-rings?'), ['seal']],
   ['remove', words('strips?|gaskets?'), ['clean', 'measure']],
   ['remove', words(FASTENERS), ['loosen']],
+  // A ring is pushed down an empty bore to read its gap, and comes out again.
+  ['install', /\brings?\b.*\b(?:bores?|cylinders?|liners?|sleeves?|barrels?)\b/, ['measure']],
+  [
+    'turn',
+    new RegExp(`^(?:it|them|each|(?:[a-z]+ ){0,3}(?:${FASTENERS}))\\b.*clockwise\\b`),
+    ['torque', 'loosen'],
+  ],
+  ['torque', /clockwise\b/, ['loosen']],
   ['check', words('torque|tight'), ['torque']],
   ['check', words('turns?|spins?|free|freely'), ['turn']],
   ['clean', words('strips?'), ['remove']],

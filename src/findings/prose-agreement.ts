@@ -2,7 +2,7 @@
  * Whether a number in the prose is about a value of the step's tags, and if so whether it agrees. In doubt it is
  * about something else: a drag, a depth, the size of a wrench.
  */
-import {agrees, amountsAgree, dimensionOf, highOf, limitsOf, lowOf, si} from '../quantity/convert.js';
+import {agrees, amountsAgree, dimensionOf, highOf, limitsOf, lowOf, si, within} from '../quantity/convert.js';
 import type {Amount} from '../quantity/model.js';
 import type {Mention} from './prose-numbers.js';
 import type {StatedValue, ValueKind} from './stated-values.js';
@@ -49,7 +49,8 @@ const ABOUT: {readonly [kind in ValueKind]: About} = {
   volume: ({after}) => !/^\s*(?:can|jug|bottle|measure|tin|drum)s?\b/.test(after),
   limits: (mention, {item, amount}) =>
     (mention.amount.form === 'range' ||
-      (LIMIT_WORDS.test(mention.clause) && isNear(mention.amount, amount))) &&
+      (LIMIT_WORDS.test(mention.clause.replace(PUMPED_UP, '')) && isNear(mention.amount, amount)) ||
+      isHeating(mention, `${item.id} ${item.name}`)) &&
     !/^\s*(?:long|wide|deep|thick|high|down|from|below|above|away|apart|off|into|of (?:bead|strip|wire|thread))\b/.test(
       mention.after,
     ) &&
@@ -58,6 +59,19 @@ const ABOUT: {readonly [kind in ValueKind]: About} = {
     ) &&
     otherThings(mention.clause, `${item.id} ${item.name}`.toLowerCase()).length === 0,
 };
+
+/** `pump up to 0.5 bar` says where to begin, and no limit. */
+const PUMPED_UP =
+  /\b(?:pump|blow|bring|raise|charge|inflate|pressuri[sz]e|build)(?:ed|s)?\b[^;.]{0,60}?\bup to\b/g;
+
+/** A check of a temperature is about what is brought to it. */
+function isHeating({amount, clause}: Mention, itemWords: string): boolean {
+  return (
+    dimensionOf(amount) === 'temperature' &&
+    /\b(?:heat|warm|bake)(?:ed|s)?\b.*\bto\b/.test(clause) &&
+    /heat|warm|temperature|hot/i.test(itemWords)
+  );
+}
 
 /** What has a size of its own in a step that measures something else. */
 const OTHER_THINGS =
@@ -90,7 +104,12 @@ function fits(mentions: readonly Mention[], index: number, value: StatedValue): 
     case 'volume':
       return wholeIsNamed(mentions, value.amount);
     case 'limits':
-      return amount.form === 'single' ? isEnd(amount, value.amount) : amountsAgree(amount, value.amount);
+      if (amount.form !== 'single') return amountsAgree(amount, value.amount);
+      if (isEnd(amount, value.amount)) return true;
+      return (
+        isHeating(mention, `${value.item.id} ${value.item.name}`) &&
+        within(limitsOf(amount), limitsOf(value.amount))
+      );
     default:
       return amountsAgree(amount, value.amount);
   }

@@ -1,11 +1,13 @@
 /** A step's prose commands an action, and no tag of the step says so: nothing can then be checked of it. */
 import {type Node, type StepRef, whereIn} from '../build/program.js';
+import type {Tag} from '../procedure/model.js';
 import {tagSpec, type Verb} from '../procedure/verbs.js';
 import type {Item, Specification} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import type {Command} from './commands.js';
 import {Excused, inWords, namesOf} from './excused.js';
 import type {FindingKind, SpecificationContext} from './model.js';
+import {lacksSealant} from './sealant-untagged.js';
 import {inFile, type Prose, paragraphEnd} from './step-prose.js';
 
 export const untaggedAction: FindingKind = {
@@ -45,24 +47,26 @@ interface Judging extends SpecificationContext {
   readonly excused: Excused;
 }
 
-/** `above` are the verbs of the steps that this one is below. */
-function judge(node: Node, above: readonly Verb[], context: Judging): void {
-  const own = node.step.step.tags.map(({verb}) => verb);
+/** `above` are the tags of the steps that this one is below. */
+function judge(node: Node, above: readonly Tag[], context: Judging): void {
+  const own = node.step.step.tags;
   const down = above.length === 0 ? own : [...above, ...own];
-  const said = node.below.length === 0 ? down : [...down, ...node.below.flatMap(verbsOf)];
+  const said = node.below.length === 0 ? down : [...down, ...node.below.flatMap(tagsOf)];
   report(node.step, said, context);
   for (const below of node.below) judge(below, down, context);
 }
 
-function verbsOf({step, below}: Node): Verb[] {
-  return [...step.step.tags.map(({verb}) => verb), ...below.flatMap(verbsOf)];
+function tagsOf({step, below}: Node): Tag[] {
+  return [...step.step.tags, ...below.flatMap(tagsOf)];
 }
 
-function report(step: StepRef, said: readonly Verb[], context: Judging): void {
+function report(step: StepRef, tags: readonly Tag[], context: Judging): void {
   const prose = context.worked.prose(step);
+  const said = tags.map(({verb}) => verb);
+  const done = ({fits}: Command) => fits.some((verb) => said.includes(verb));
   const open = context.worked
     .commands(prose.text)
-    .filter(({fits}) => !fits.some((verb) => said.includes(verb)))
+    .filter((command) => !done(command) || isSealantLeftOut(prose, command, tags, context))
     .filter((command) => !isExcused(prose, command, context));
   if (open.length === 0 || hasBrokenTag(step)) return;
   const verbs = new Set<Verb>();
@@ -70,15 +74,27 @@ function report(step: StepRef, said: readonly Verb[], context: Judging): void {
     if (verbs.has(command.verb)) continue;
     verbs.add(command.verb);
     const item = itemNamed(prose, command, context.spec);
-    const fix = item && fixOf(step, prose, command, item);
+    const fix = item && !done(command) ? fixOf(step, prose, command, item) : undefined;
+    const lacks = done(command)
+      ? 'puts on sealant; name it in a `seal` tag, or take it out of the prose'
+      : undefined;
     context.report({
       where: whereIn(step, inFile(prose, command.span)),
-      message: `${item ? `${item.id}: ` : ''}${saying(step, prose, command)}`,
+      message: `${item ? `${item.id}: ` : ''}${saying(step, prose, command, lacks)}`,
       step,
       ...(item && {item: item.id}),
       ...(fix && {fix}),
     });
   }
+}
+
+function isSealantLeftOut(
+  {text}: Prose,
+  {verb, clause}: Command,
+  tags: readonly Tag[],
+  {spec}: SpecificationContext,
+): boolean {
+  return verb === 'seal' && lacksSealant(text.slice(clause.start, clause.end), tags, spec);
 }
 
 /** What names an item of the engine is never excused. */
@@ -90,10 +106,10 @@ function isExcused(prose: Prose, command: Command, {spec, excused}: Judging): bo
   );
 }
 
-function saying({step}: StepRef, {text}: Prose, {clause, verb}: Command): string {
+function saying({step}: StepRef, {text}: Prose, {clause, verb}: Command, lacks = `says \`${verb}\``): string {
   const words = text.slice(clause.start, clause.end).replace(/\s+/g, ' ');
   const shown = words.length > 48 ? `${words.slice(0, 47).trimEnd()}…` : words;
-  return `step ${step.number} says "${shown}", and no tag of it says \`${verb}\``;
+  return `step ${step.number} says "${shown}", and no tag of it ${lacks}`;
 }
 
 /** A tag that could not be read is a finding of its own, and may be the one that is missed here. */

@@ -10,7 +10,7 @@ function lineFor(...books: readonly (readonly string[])[]): string | undefined {
     files: [],
     findings: [],
   }));
-  return lineOf(reports);
+  return lineOf(reports.map((report) => [report]));
 }
 
 /** Of a book whose specification cannot be read whole, no item is counted. */
@@ -41,7 +41,21 @@ test.each([
 });
 
 test('a book that could not be judged is not said to be covered', () => {
-  expect(lineOf([BROKEN])).toBe('not judged');
+  expect(lineOf([[BROKEN]])).toBe('not judged');
   const whole = {...BROKEN, counts: {...BROKEN.counts, items: 9, covered: 9, unjudged: 0}};
-  expect(lineOf([BROKEN, whole])).toBe('9 of 9 items covered; 1 book not judged');
+  expect(lineOf([[BROKEN], [whole]])).toBe('9 of 9 items covered; 1 book not judged');
+});
+
+test('a book that was judged for each of its jobs is one book', () => {
+  const of = (steps: number, items: number, uncovered: readonly string[]) => ({
+    counts: {jobs: 1, procedures: 1, steps, tags: 2, items, covered: items - uncovered.length, unjudged: 0},
+    uncovered,
+    procedures: [],
+    files: [],
+    findings: [],
+  });
+  const {summary} = checkJson([[of(4, 9, ['seat']), of(5, 8, [])], [of(1, 1, [])], []]);
+  expect(sumsText(summary).split('\n')[0]).toBe(
+    '2 books, 3 jobs, 2 procedures, 6 steps, 4 tags; 9 of 10 items covered, all but seat',
+  );
 });

@@ -93,6 +93,7 @@ test('wmark check --job judges the book as it holds for the job', async () => {
   const all = wmark(folder, 'check', 'book', '--job', 'all');
   expect(all.out.match(/\[left-out\]/g)).toHaveLength(1);
   expect(all.code).toBe(1);
+  expect(all.out).toContain('1 book, 2 jobs, ');
   expect(wmark(folder, 'check', 'book', '--job', 'S-3')).toEqual({
     code: 2,
     out: '',

@@ -152,6 +152,8 @@ describe('what stops', () => {
     await repo.write({'book/plug.md': UNCLEAN.replace('Plug', 'The plug')});
     expect(only()).toMatchObject({code: 1});
     expect(wmark(repo.folder, 'check', '--only-changed').err).toContain('add --since REV');
+    expect(wmark(repo.folder, 'check', '--since', 'HEAD')).toMatchObject({code: 2, out: ''});
+    expect(wmark(repo.folder, 'check', '--since', 'HEAD').err).toContain('add --only-changed');
     expect(wmark(repo.folder, 'check', '--only-changed', '--since', 'nowhere').code).toBe(2);
   });
 });

@@ -43,6 +43,8 @@ fits:
   ring-gap: {between: [block, crankshaft], limits: 0.012–0.020 in}
 checks:
   crank-drag: {limits: max 5 lbf·ft}
+  case-heat: {limits: 90–110 °C}
+  case-leak: {limits: max 0.05 bar}
 joints:
   sump-joint: {between: [block, crankshaft], seal: [liquid-gasket]}
 systems:
@@ -54,6 +56,17 @@ const CURE = 'cure: sump-joint for 24 h';
 
 /** Own sentences, written as shop manuals write; no source. The rules may be tuned on these. */
 export const TUNED: readonly ProseCase[] = [
+  {
+    says: 'Heat the rear half to 60 °C on the hot plate.',
+    commands: [],
+    tag: 'check: case-heat',
+    number: 'disagrees',
+  },
+  {says: 'Warm the case to 100 °C.', commands: [], tag: 'check: case-heat', number: 'agrees'},
+  {says: 'Heat it to at least 90 °C.', commands: [], tag: 'check: case-heat', number: 'agrees'},
+  {says: 'Pump up to 0.5 bar and watch the needle.', commands: [], tag: 'check: case-leak', number: 'none'},
+  {says: 'Pump the case up to 0.5 bar.', commands: [], tag: 'check: case-leak', number: 'none'},
+  {says: 'It may lose up to 0.5 bar.', commands: [], tag: 'check: case-leak', number: 'disagrees'},
   {says: 'Drop the rear shell into its saddle, tang in the notch.', commands: ['install']},
   {says: 'Drive the plug in with a driver that nearly fills the cup.', commands: ['install']},
   {says: 'Slip the pushrods in, long ones to the exhaust side.', commands: ['install']},

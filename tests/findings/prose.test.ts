@@ -38,8 +38,24 @@ it('has no sentence in both parts', () => {
   expect(HELD_OUT.filter(({says}) => tuned.has(says))).toEqual([]);
 });
 
+describe('a command that a tag of another verb does not make good', () => {
+  it.each<[string, string]>([
+    ['Push the ring onto the piston.', 'measure'],
+    ['Turn the crankshaft clockwise.', 'torque'],
+    ['Turn the crankshaft until the nut is up, clockwise.', 'torque'],
+  ])('%s', (sentence, verb) => {
+    const commands = commandsIn(sentence);
+    expect(commands.length).toBeGreaterThan(0);
+    expect(commands.some(({fits}) => fits.some((one) => one === verb))).toBe(false);
+  });
+});
+
 describe('a command that a tag of another verb makes good', () => {
   it.each<[string, string]>([
+    ['Push a ring down each bore.', 'measure'],
+    ['Turn it anticlockwise.', 'torque'],
+    ['Turn the nut anti-clockwise.', 'loosen'],
+    ['Turn the castle nut counterclockwise.', 'torque'],
     ['Spin the spindle: smooth all the way.', 'inspect'],
     ['Scrape the blue spots off the lining.', 'alter'],
     ['Smear the thread with joint paste.', 'seal'],
