@@ -63,7 +63,8 @@ const EFFECTS: {readonly [verb in Verb]?: Effect} = {
   alter,
   renew(doing) {
     setOwn(doing, 'fresh');
-    for (const kind of ['altered', 'inspected', 'threads', 'striped'] as const) undoOwn(doing, kind);
+    for (const kind of ['altered', 'inspected', 'threads', 'tight', 'locked', 'striped'] as const)
+      undoOwn(doing, kind);
     undoLubed(doing);
     undoFits(doing);
   },

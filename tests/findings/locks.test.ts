@@ -123,3 +123,16 @@ describe('two that both go on after the torque', () => {
     expect(found(engine('[tab-washer, safety-wire]', 'dry') + asks, tags, SHOP)).toEqual(says);
   });
 });
+
+describe('bolts that are renewed after they were tight', () => {
+  const RENEWED = 'renew: bolts';
+
+  it('are slack and unlocked until that is made good', () => {
+    const all = [ON, LOCKER, TORQUE, WIRE, RENEWED];
+    expect(found(engine('[threadlocker, safety-wire]'), all, SHOP)).toEqual([
+      'left-slack: bolts end the build slack: the torque at step 3 was undone at step 5 of procedure.md (renew: bolts) and never made good',
+      'left-unlocked: bolts end the build unlocked: done at step 4, undone at step 5 of procedure.md (renew: bolts) and never made good',
+    ]);
+    expect(found(engine('[threadlocker, safety-wire]'), [...all, LOCKER, TORQUE, WIRE], SHOP)).toEqual([]);
+  });
+});
