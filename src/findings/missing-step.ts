@@ -31,7 +31,7 @@ export function stepBehind(
   const {end} = step.span;
   const next = text
     .slice(step.span.start)
-    .replace(/^(\d+)(.)[^]*/, (_, numeral, mark) => `${Number(numeral) + 1}${mark}`);
+    .replace(/^(\d+)(.)[\s\S]*/, (_, numeral, mark) => `${Number(numeral) + 1}${mark}`);
   const line = `${lineEndOf(text)}${indent}${next} ${says} \`${tag}\``;
   return {title, file, edits: [{span: {start: end, end}, text: line}]};
 }
