@@ -77,7 +77,7 @@ const SUBJECT_FITS: readonly (readonly [Verb, RegExp, readonly Verb[]])[] = [
   ['remove', words('strips?|gaskets?'), ['clean', 'measure']],
   ['remove', words(FASTENERS), ['loosen']],
   // A ring is pushed down an empty bore to read its gap, and comes out again.
-  ['install', /\brings?\b.*\b(?:bores?|cylinders?|liners?|sleeves?|barrels?)\b/, ['measure']],
+  ['install', /^(?:[a-z]+ ){0,3}rings?\b.*\b(?:bores?|cylinders?|liners?|sleeves?|barrels?)\b/, ['measure']],
   [
     'turn',
     new RegExp(`^(?:it|them|each|(?:[a-z]+ ){0,3}(?:${FASTENERS}))\\b.*clockwise\\b`),

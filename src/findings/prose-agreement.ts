@@ -49,7 +49,7 @@ const ABOUT: {readonly [kind in ValueKind]: About} = {
   volume: ({after}) => !/^\s*(?:can|jug|bottle|measure|tin|drum)s?\b/.test(after),
   limits: (mention, {item, amount}) =>
     (mention.amount.form === 'range' ||
-      (LIMIT_WORDS.test(mention.clause.replace(PUMPED_UP, '')) && isNear(mention.amount, amount)) ||
+      (LIMIT_WORDS.test(limitsIn(mention.clause)) && isNear(mention.amount, amount)) ||
       isHeating(mention, `${item.id} ${item.name}`)) &&
     !/^\s*(?:long|wide|deep|thick|high|down|from|below|above|away|apart|off|into|of (?:bead|strip|wire|thread))\b/.test(
       mention.after,
@@ -61,16 +61,17 @@ const ABOUT: {readonly [kind in ValueKind]: About} = {
 };
 
 /** `pump up to 0.5 bar` says where to begin, and no limit. */
-const PUMPED_UP =
-  /\b(?:pump|blow|bring|raise|charge|inflate|pressuri[sz]e|build)(?:ed|s)?\b[^;.]{0,60}?\bup to\b/g;
+function limitsIn(clause: string): string {
+  return PUMPING.test(clause) ? clause.replaceAll('up to', '') : clause;
+}
+
+const PUMPING = /\b(?:pump|blow|bring|raise|charge|inflate|pressuri[sz]e|build)(?:ed|s)?\b/;
 
 /** A check of a temperature is about what is brought to it. */
 function isHeating({amount, clause}: Mention, itemWords: string): boolean {
-  return (
-    dimensionOf(amount) === 'temperature' &&
-    /\b(?:heat|warm|bake)(?:ed|s)?\b.*\bto\b/.test(clause) &&
-    /heat|warm|temperature|hot/i.test(itemWords)
-  );
+  if (dimensionOf(amount) !== 'temperature') return false;
+  const heats = clause.search(/\b(?:heat|warm|bake)(?:ed|s)?\b/);
+  return heats >= 0 && / to\b/.test(clause.slice(heats)) && /heat|warm|temperature|hot/i.test(itemWords);
 }
 
 /** What has a size of its own in a step that measures something else. */

@@ -41,13 +41,18 @@ export function squareBrackets(tag: TagText, tokens: readonly Token[]): Read<rea
 
 /** From the token that opens a round bracket to the one that closes it, if there is one that does. */
 function closedFrom(tokens: readonly Token[], from: number): readonly Token[] | undefined {
-  const rest = tokens.slice(from);
-  const last = rest.findIndex(({type, text}) => type === 'word' && text.endsWith(')'));
-  if (last < 0) return undefined;
-  const group = rest.slice(0, last + 1);
-  const text = group.map((token) => token.text).join(' ');
-  const plain = group.every(({type}) => type === 'word' || type === 'comma');
-  return plain && /^[^()]*\([^()]*[^()\s,][^()]*\)$/.test(text) ? group : undefined;
+  let to = from;
+  // No further than to the next that opens one, so that a long tag is gone through once.
+  while (!tokens[to]?.text.endsWith(')')) {
+    to++;
+    const next = tokens[to];
+    if (next === undefined || next.text.includes('(') || (next.type !== 'word' && next.type !== 'comma')) {
+      return undefined;
+    }
+  }
+  const group = tokens.slice(from, to + 1);
+  const inside = /^[^()]*\(([^()]*)\)$/.exec(group.map(({text}) => text).join(' '))?.[1];
+  return inside !== undefined && /[^\s,]/.test(inside) ? group : undefined;
 }
 
 /** What of a token stands in the brackets. */
