@@ -19,7 +19,6 @@ describe('sentence by sentence', () => {
     const {wrong, missed} = scoreCommands(HELD_OUT);
     expect(wrong).toEqual([
       'Turn the block over on the stand. → turn',
-      'Paint a stripe across each bolt head and its cap. → stripe',
       'Set the wrench at 58 lbf·ft and go round once. → torque',
       'Push the crank back, zero the dial, pull it forward: 4–8 thou. → install',
       'Push the crank back, zero the dial, pull it forward: 4–18 thou. → install',

@@ -91,7 +91,8 @@ export const HELD_OUT: readonly ProseCase[] = [
   {says: 'Feed the wire through the first head and twist it close.', commands: ['lock']},
   {says: 'Offer the sump up to the block and start every bolt by hand.', commands: ['install']},
   {says: 'Swing the engine level on the stand.', commands: []},
-  {says: 'Paint a stripe across each bolt head and its cap.', commands: []},
+  // Labelled before there was a verb for it; the label followed when `stripe` came.
+  {says: 'Paint a stripe across each bolt head and its cap.', commands: ['stripe']},
   {says: 'Replace the filter.', commands: ['renew']},
   {says: 'Refit the dipstick tube.', commands: ['install']},
   {says: 'Unbolt the water pump and draw it off its dowels.', commands: ['remove']},
