@@ -140,7 +140,7 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
       [
         'clean-first: lip is lubed but was never cleaned @ 2 lip',
         '  see: lip, lip is specified here',
-        'lube-first: lip ends the build without its lubricant with assembly-lube @ 12 lip',
+        'lube-first: lip ends the build without assembly-lube @ 12 lip',
         '  see: lip, lip is specified here',
         'left-unsealed: cover-joint is never made up with its seal @ 15 cover-joint',
         '  see: cover-joint, cover-joint is specified with a seal',
@@ -398,7 +398,7 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
     [
       ['- clean: lip', '- lube: lip with assembly-lube'],
       [
-        'lube-first: lip ends the build without its lubricant with assembly-lube @ lip lip',
+        'lube-first: lip ends the build without assembly-lube @ lip lip',
         '  see: lip, lip is specified here',
       ],
     ],
@@ -408,7 +408,7 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
     ['lubricants: [assembly-lube]} => lubricants: []}'],
     [
       ['- lube: lip with assembly-lube'],
-      ['lube-first: lip ends the build without its lubricant @ 1 lip', '  see: lip, lip is specified here'],
+      ['lube-first: lip ends the build without lubricant @ 1 lip', '  see: lip, lip is specified here'],
     ],
     [['lube: lip with assembly-lube => lube: lip with engine-oil'], []],
   ],
