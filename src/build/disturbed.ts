@@ -2,7 +2,7 @@
 import type {Verb} from '../procedure/verbs.js';
 import type {Item} from '../spec/model.js';
 import {type Doing, undoAll} from './doing.js';
-import {meetingPlaces} from './relations.js';
+import {meetingPlaces, relatedTo} from './relations.js';
 
 /**
  * Fasteners are slackened, or tightened (snug too, and also where they were tight already); parts come out, go in or are
@@ -19,7 +19,7 @@ export function disturb(doing: Doing): void {
   const {action, relations} = doing;
   if (!moves(action.verb)) return;
   for (const [item, places] of moved(doing)) {
-    for (const reading of relations.disturbs.get(item.id) ?? []) {
+    for (const reading of relatedTo(relations.disturbs, item)) {
       const kind = reading.kind === 'fit' ? 'measured' : 'checked';
       undoAll(doing, kind, reading, meetingPlaces(item, places, reading));
     }
@@ -27,7 +27,7 @@ export function disturb(doing: Doing): void {
 }
 
 function moved({action: {item, places, verb}, relations}: Doing): [Item, readonly string[]][] {
-  const holders = verb === 'remove' ? (relations.holders.get(item.id) ?? []) : [];
+  const holders = verb === 'remove' ? relatedTo(relations.holders, item) : [];
   return [
     [item, places],
     ...holders.map((one): [Item, readonly string[]] => [one, meetingPlaces(item, places, one)]),

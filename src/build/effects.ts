@@ -15,6 +15,7 @@ import {goesOnFirst, lockedWith, lockKindOf} from './locks.js';
 import type {Action} from './program.js';
 import {isFastenerAction, torqueNow} from './reached.js';
 import {closedBy, meetingPlaces, type Relations, relatedTo} from './relations.js';
+import {leaveOil, soil} from './soiling.js';
 import type {State} from './state.js';
 
 type Effect = (doing: Doing) => void;
@@ -34,8 +35,12 @@ const EFFECTS: {readonly [verb in Verb]?: Effect} = {
       for (const kind of ['lubed', 'sealed', 'cured'] as const) undoAll(doing, kind, item, places);
       undoStrips(doing, item, places);
     }
+    leaveOil(doing, facesOf(doing));
   },
-  inspect: (doing) => setOwn(doing, 'inspected'),
+  inspect(doing) {
+    setOwn(doing, 'inspected');
+    soil(doing, facesOf(doing));
+  },
   measure: (doing) => setOwn(doing, 'measured'),
   lay(doing) {
     setOwn(doing, 'strip', named(doing.action.tag, 'with'));
@@ -109,6 +114,12 @@ function undoLubed(doing: Doing): void {
 function ownSurfaces({action: {item, places}, relations}: Doing): [Item, readonly string[]][] {
   const surfaces = relatedTo(relations.surfacesOn, item);
   return surfaces.map((surface) => [surface, meetingPlaces(item, places, surface)]);
+}
+
+/** The item itself, and what lies on it where it is a part. */
+function facesOf(doing: Doing): [Item, readonly string[]][] {
+  const {item, places} = doing.action;
+  return [[item, places], ...ownSurfaces(doing)];
 }
 
 function torque(doing: Doing): void {

@@ -1,6 +1,7 @@
 /** What is wrong with a name in a tag that means nothing in this book, or something that cannot stand there. */
 import type {Item, ItemKind, Specification} from '../spec/model.js';
 import {KIND_SAYS} from '../spec/sections.js';
+import {mayBear} from '../spec/written-over.js';
 import {alternatives} from '../text/alternatives.js';
 import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
@@ -31,6 +32,7 @@ export function unknownItem({id, where, kinds, taker}: Named, spec: Specificatio
     says: isTool ? `${id} is not a tool of the shop` : `${id} is not in the specification`,
     item: id,
     hint: near === undefined ? `${add}, or correct the id` : `did you mean ${near}?`,
+    ...mayBear(spec.writtenOver ?? [], kinds),
     ...(near !== undefined && {
       fix: {title: `Write ${near}`, file: where.file, edits: [{span: where.span, text: near}]},
     }),

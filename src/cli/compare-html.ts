@@ -10,12 +10,13 @@ import {lineAt} from './compare-html-lines.js';
 import {type RowOf, rowsOf, stepTables} from './compare-html-steps.js';
 import type {BookJson, ChangeJson, Compared} from './compare-report.js';
 import type {CompareJson} from './compare-shape.js';
+import {sideText} from './compare-sides.js';
 import {requiredText, unseenText} from './compare-text.js';
 
 export function compareHtml(json: CompareJson, compared: readonly Compared[]): string {
   return htmlPage({
     language: 'en',
-    title: `${printable(json.before)} and ${printable(json.now)} compared`,
+    title: `${sideText(json.before)} and ${sideText(json.now)} compared`,
     style: STYLE + OWN_STYLE,
     body: [
       ...json.unseen.map((one) => h('div.standing', [h('p', `Not seen: ${unseenText(one)}`)])),
@@ -34,8 +35,8 @@ function bookNodes(
   const counts = EFFECTS.map((effect) => ({label: effect, text: String(of(effect).length)}));
   const show: Shown = {compared, rowOf: compared === undefined ? () => undefined : rowsOf(compared, name)};
   const sides = [
-    {label: 'before', text: printable(json.before), width: 6 as const},
-    {label: 'now', text: printable(json.now), width: 6 as const},
+    {label: 'before', text: sideText(json.before), width: 6 as const},
+    {label: 'now', text: sideText(json.now), width: 6 as const},
   ];
   return [
     h('header', [

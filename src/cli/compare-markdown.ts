@@ -18,6 +18,7 @@ import {
 import {printable} from '../text/printable.js';
 import type {BookJson, ChangeJson} from './compare-report.js';
 import type {CompareJson} from './compare-shape.js';
+import {sidesAndSums} from './compare-sides.js';
 import {hasWords, requiredText, sums, unseenText} from './compare-text.js';
 
 /** A comment with this line in it is the tool's own. */
@@ -45,16 +46,15 @@ function written(json: CompareJson, most: number): string {
   ]);
 }
 
-function bookNodes(book: BookJson, {before, now}: CompareJson, most: number): RootContent[] {
+function bookNodes(book: BookJson, json: CompareJson, most: number): RootContent[] {
   if (book.changes.length + book.brought.length + book.settled.length === 0)
     return [paragraph(`${printable(book.engine)}: both sides are the same.`)];
   const of = (effect: ChangeJson['effect']) => book.changes.filter((one) => one.effect === effect);
   const weakened = of('weakened');
   const lost = of('reworded').filter(({aspect}) => aspect === LOST_WORD);
-  const counts = EFFECTS.map((effect) => `${of(effect).length} ${effect}`).join(', ');
   return [
     heading(3, printable(book.engine)),
-    paragraph(`${printable(before)} and ${printable(now)}: ${counts}.`),
+    paragraph(`${sidesAndSums(book, json)}.`),
     ...(weakened.length === 0
       ? [paragraph('Nothing is weakened.')]
       : [

@@ -3,6 +3,7 @@ import {counted} from '../text/counted.js';
 import {printable} from '../text/printable.js';
 import type {BookJson, ChangeJson} from './compare-report.js';
 import type {CompareJson} from './compare-shape.js';
+import {sidesAndSums, sideText} from './compare-sides.js';
 import {placeText} from './place-text.js';
 
 export function compareText(json: CompareJson): string {
@@ -14,9 +15,11 @@ export function compareText(json: CompareJson): string {
   return lines.map((line) => `${line}\n`).join('');
 }
 
-function bookLines({engine, changes, brought, settled}: BookJson, {before, now}: CompareJson): string[] {
+function bookLines(book: BookJson, json: CompareJson): string[] {
+  const {engine, changes, brought, settled} = book;
+  const sides = `${sideText(json.before)} and ${sideText(json.now)}: the same`;
   return [
-    `${printable(engine)}: ${printable(before)} and ${printable(now)}${changes.length === 0 ? ': the same' : ''}`,
+    `${printable(engine)}, ${changes.length === 0 ? sides : sidesAndSums(book, json)}`,
     ...changes.flatMap(changeLines),
     ...brought.map(
       (one) => `${placeText(one)}: brings ${one.severity}: ${printable(one.message)}  [${one.name}]`,

@@ -1,5 +1,4 @@
 /** `wmark sheet`: checks books and writes their sheets, a folder for each engine. */
-import {readdir} from 'node:fs/promises';
 import {join, resolve} from 'node:path';
 import {checkWithJobs} from '../findings/check-jobs.js';
 import {today} from '../host/clock.js';
@@ -9,7 +8,6 @@ import type {LoadedBook} from '../host/load.js';
 import {leadsOut, shownName} from '../host/names.js';
 import {type SheetForm, sheetsOf} from '../host/sheets.js';
 import {writeFiles} from '../host/write.js';
-import type {Job} from '../spec/job.js';
 import type {Language, Paper} from '../spec/model.js';
 import {counted} from '../text/counted.js';
 import {printable} from '../text/printable.js';
@@ -20,6 +18,7 @@ import {complain, unable} from './complain.js';
 import {EXIT, type Exit} from './exit.js';
 import {askedHouse, type HouseOptions} from './house.js';
 import {tellFaults} from './house-faults.js';
+import {folderName, leftOver} from './sheet-folder.js';
 import type {Streams} from './streams.js';
 import {tabletScript} from './tablet-script.js';
 
@@ -73,9 +72,21 @@ function alreadyTaken(loaded: LoadedBook, taken: Map<string, LoadedBook>): Failu
 
 async function writeBook(
   loaded: LoadedBook,
-  {out, as, paper, language, evenWithErrors, rules}: SheetCommandOptions & {readonly rules: House},
-  {report, aside}: Streams,
+  options: SheetCommandOptions & {readonly rules: House},
+  streams: Streams,
 ): Promise<Failure | 'errors' | undefined> {
+  const judged = judge(loaded, options, streams);
+  if (judged !== 'clean' && judged !== 'all-the-same') return judged;
+  const failure = await putSheets(loaded, options, streams);
+  return failure ?? (judged === 'clean' ? undefined : 'errors');
+}
+
+/** Whether the sheets of a book may be written; what is wrong with it is said aside. */
+function judge(
+  loaded: LoadedBook,
+  {evenWithErrors = false, rules}: SheetCommandOptions & {readonly rules: House},
+  {aside}: Streams,
+): Failure | 'errors' | 'clean' | 'all-the-same' {
   const options = {today: today(), alone: loaded.alone === true, house: rules.findings};
   const judged = checkWithJobs(loaded.book, [], options);
   const faults = faultsIn(loaded, judged);
@@ -84,13 +95,20 @@ async function writeBook(
     return {ok: false, says: 'no sheet was written', hint: 'mend the rule', where: {file: fileOf(loaded)}};
   }
   const checked = checkJson([bookReport(loaded, judged)]);
-  const errors = checked.summary.errors;
-  if (errors > 0) aside(checkText(checked));
-  if (errors > 0 && !evenWithErrors) {
-    aside(`wmark: ${printable(fileOf(loaded))}: ${counted(errors, 'error')}, so no sheet was written; `);
-    aside('mend them, or say --even-with-errors\n');
-    return 'errors';
-  }
+  const {errors} = checked.summary;
+  if (errors === 0) return 'clean';
+  aside(checkText(checked));
+  if (evenWithErrors) return 'all-the-same';
+  aside(`wmark: ${printable(fileOf(loaded))}: ${counted(errors, 'error')}, so no sheet was written; `);
+  aside('mend them, or say --even-with-errors\n');
+  return 'errors';
+}
+
+async function putSheets(
+  loaded: LoadedBook,
+  {out, as, paper, language}: SheetCommandOptions,
+  {report, aside}: Streams,
+): Promise<Failure | undefined> {
   const folder = join(resolve(out), folderName(loaded));
   if (await leadsOut(folder, resolve(out))) return linkedOut(folder);
   const sheets = await sheetsOf(loaded, {
@@ -114,7 +132,7 @@ async function writeBook(
       `wmark: ${shown}/${printable(old)} is of an earlier run and belongs to the book no longer; delete it\n`,
     );
   }
-  return errors > 0 ? 'errors' : undefined;
+  return undefined;
 }
 
 /** Whoever may write into a repository could lay such a link where a pipeline writes. */
@@ -133,32 +151,4 @@ const FORMS: Readonly<Record<SheetCommandOptions['as'], readonly SheetForm[]>> =
 /** What is judged: the job, where the sheets are for one. */
 function fileOf({file, book}: LoadedBook): string {
   return book.job?.source.file ?? file;
-}
-
-/** A folder for each engine and in it one for each job, so that no book ever takes the place of another. */
-function folderName({book, folder}: LoadedBook): string {
-  const {id} = book.spec.engine;
-  const engine = /^[a-z0-9-]+$/.test(id) ? id : (folder.split(/[\\/]/).at(-1) ?? 'book');
-  return book.job === undefined ? engine : join(engine, jobFolder(book.job));
-}
-
-/** The job's number where every system takes it for the name of a folder, else the name of the job's file. */
-function jobFolder({number, source}: Job): string {
-  const plain = /^[A-Za-z0-9](?:[\w.-]{0,60}[A-Za-z0-9_-])?$/.test(number);
-  return plain ? number : (source.file.split(/[\\/]/).at(-1) ?? 'job').replace(/\.ya?ml$/, '');
-}
-
-const SHEET_FILE = /\.(?:html|pdf|md)$/;
-
-/** Sheets that lie there from before: somebody might print one. */
-async function leftOver(
-  {only}: LoadedBook,
-  folder: string,
-  files: readonly {readonly name: string}[],
-): Promise<string[]> {
-  if (only) return [];
-  const now = new Set(files.map(({name}) => name.replace(SHEET_FILE, '')));
-  // The same sheet in another form was asked for by another run.
-  const old = (name: string) => SHEET_FILE.test(name) && !now.has(name.replace(SHEET_FILE, ''));
-  return (await readdir(folder)).filter(old).sort();
 }

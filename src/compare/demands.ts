@@ -79,6 +79,7 @@ function ofPart(part: Part): Demand[] {
     ...flag('inspect', part.reused, part),
     ...flag('turn', part.turning, part),
     ...each('alter', part.alterations),
+    ...each('blocks', part.blocks),
     ...each('closes', part.closes),
     ...each('after', part.after),
     ...each('hazard', part.hazards),

@@ -89,6 +89,7 @@ const LOSS: Readonly<Record<string, readonly string[]>> = {
   'lock-before-torque': ['lock'],
   'left-out': ['install'],
   'left-in': ['remove'],
+  'turned-blocked': ['remove'],
   'left-slack': ['torque', 'angle'],
   'left-unlocked': ['lock'],
   'left-unstriped': ['stripe'],

@@ -27,6 +27,7 @@ function asked({aspect, value}: Demand): string {
 
 const WORDS: Readonly<Record<string, {readonly gone: string; readonly come: string}>> = {
   ask: {gone: 'no longer asks for', come: 'asks for'},
+  blocks: {gone: 'no longer said to block', come: 'said to block'},
   closes: {gone: 'no longer said to close', come: 'said to close'},
   after: {gone: 'need no longer come after', come: 'must come after'},
   alter: {gone: 'no longer needs the alteration', come: 'needs the alteration'},

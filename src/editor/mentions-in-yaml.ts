@@ -11,6 +11,7 @@ const ANY: readonly ItemKind[] = Object.values(ENGINE_SECTIONS);
 /** Fields whose values name items, and the kinds of item that can stand there. */
 export const NAMING_FIELDS: Readonly<Record<string, readonly ItemKind[]>> = {
   closes: ['surface', 'joint'],
+  blocks: ['part'],
   after: FIRSTS,
   using: ['tool', 'consumable'],
   alterations: ['alteration'],

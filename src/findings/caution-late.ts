@@ -65,7 +65,8 @@ function movedUp({caution}: Warned, step: StepRef): {fix?: Fix} {
   const newline = text.includes('\r\n') ? '\r\n' : '\n';
   const blankBefore = /(?:^|[\r\n][ \t]*(?:\r\n|\n|\r))$/.test(text.slice(0, to));
   const quote = `${blankBefore ? '' : newline}${text.slice(start, end)}${newline}${newline}`;
-  const gap = /^[ \t]*(?:\r\n|\n|\r)?(?:[ \t]*(?:\r\n|\n|\r))?/.exec(text.slice(end))?.[0].length ?? 0;
+  const rest = text.slice(end);
+  const gap = rest.length - rest.replace(/^(?:[ \t]*(?:\r\n|\n|\r)){0,2}/, '').length;
   const edits = [
     {span: {start: to, end: to}, text: quote},
     {span: {start, end: end + gap}, text: ''},

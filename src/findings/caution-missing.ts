@@ -58,7 +58,6 @@ const OTHER = 'this caution stands in another section, and speaks of something e
 function slipOf(open: readonly Hazard[], {procedure}: Part, spec: Specification) {
   const {file} = procedure.source;
   const own = procedure.steps.flatMap(({cautions}) => cautions.flatMap(({hazards}) => hazards));
-  if (own.length === 0) return undefined;
   const known = new Set([...spec.items.values()].flatMap((item) => hazardsOf(item).map(({value}) => value)));
   const missing = open.map(({value}) => value);
   for (const {word, span} of own) {

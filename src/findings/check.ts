@@ -26,6 +26,7 @@ import {secondRound} from './second-round.js';
 import {finish, type Raised, waivedInReading} from './settle.js';
 import {severityNames} from './severity-names.js';
 import {type Summary, summarise} from './summary.js';
+import {toldByCause} from './told-by-cause.js';
 import {workings} from './workings.js';
 
 /** How a book is checked. */
@@ -77,7 +78,11 @@ function checkAsItStands(whole: Book, options: CheckOptions): CheckReport {
     ? fromReading(readersOf(book), kinds)
     : [
         ...fromReading(
-          joinedByName([...readersOf(book), ...run.program.problems], book, waivedInReading(run)),
+          joinedByName(
+            toldByCause([...readersOf(book), ...run.program.problems], book),
+            book,
+            waivedInReading(run),
+          ),
           kinds,
         ),
         ...fromReading(book.job?.problems ?? [], kinds),

@@ -12,7 +12,7 @@ import type {Item, Located, Specification} from '../spec/model.js';
 import type {Span} from '../text/source.js';
 import {listed} from './phrase.js';
 
-/** The first use of something that may hurt, in one procedure, with the hazards that its section has not met before. */
+/** A use of something that may hurt, in one procedure, with the hazards that its section has not met before. */
 export interface Meeting {
   readonly hazards: readonly Hazard[];
   /** What brings it: a material, an alteration, a part, a check or a system. */
@@ -35,7 +35,7 @@ export interface Warned {
   readonly caution: Caution;
 }
 
-/** Everything that brings a hazard which no caution before it can have been about, in order. */
+/** Everything that brings a hazard, in order; what was met before it brings no more. */
 export function meetings({procedure, actions}: Part, spec: Specification): Meeting[] {
   const outline = outlineOf(procedure);
   const warned = warnings(procedure, outline);
@@ -52,9 +52,9 @@ export function meetings({procedure, actions}: Part, spec: Specification): Meeti
           const all = warned.get(hazard.value) ?? [];
           const here = () => around.flatMap((section) => warned.get(`${hazard.value} in ${section}`) ?? []);
           const cautions = new Set(item.kind === 'consumable' ? all : here());
-          return {...hazard, cautions: [...cautions].sort(byText), ...(all[0] && {first: all[0]})};
+          return {...hazard, cautions: [...cautions], ...(all[0] && {first: all[0]})};
         });
-      if (hazards.length > 0) found.push({hazards, item, action, step: action.step});
+      found.push({hazards, item, action, step: action.step});
     }
   }
   return found;
@@ -164,7 +164,7 @@ function bringers(action: Action, spec: Specification): Item[] {
     const named = spec.items.get(id);
     if (named !== undefined) all.push(named);
   };
-  if (tag.clauses.length > 0) for (const word of NAMING) for (const id of idsOf(tag, word)) add(id);
+  for (const word of NAMING) for (const id of idsOf(tag, word)) add(id);
   for (const id of implied(action)) add(id);
   return all;
 }
@@ -173,19 +173,26 @@ const NAMING = ['with', 'using', 'by'] as const;
 
 /** Where the tag names no material, the only one specified is meant. */
 function implied({item, tag, verb}: Action): readonly string[] {
-  const only = (list: readonly Located<string>[]) => (list.length === 1 ? list.map(({value}) => value) : []);
-  if (item.kind === 'part' && verb === 'alter') return clauseOf(tag, 'by') ? [] : only(item.alterations);
-  if (clauseOf(tag, 'with') !== undefined) return [];
-  if (item.kind === 'surface' && verb === 'lube') return only(item.lubricants);
-  if (item.kind === 'system' && (verb === 'fill' || verb === 'drain')) return only(item.with);
-  if (item.kind === 'joint' && verb === 'seal') {
-    const seal = item.seal?.value;
-    return typeof seal === 'object' && seal.length === 1 ? seal : [];
+  if (clauseOf(tag, verb === 'alter' ? 'by' : 'with') !== undefined) return NONE;
+  switch (item.kind) {
+    case 'part':
+      return verb === 'alter' ? onlyOf(item.alterations.map(({value}) => value)) : NONE;
+    case 'surface':
+      return verb === 'lube' ? onlyOf(item.lubricants.map(({value}) => value)) : NONE;
+    case 'system':
+      return onlyOf(item.with.map(({value}) => value));
+    case 'joint':
+      return verb === 'seal' ? onlyOf(item.seal?.value) : NONE;
+    case 'fastener':
+      if (verb === 'lock') return locksOf(item);
+      return verb === 'lube' ? onlyOf(item.threads?.value) : NONE;
+    default:
+      return NONE;
   }
-  if (item.kind === 'fastener' && verb === 'lock') return locksOf(item);
-  if (item.kind === 'fastener' && verb === 'lube') {
-    const threads = item.threads?.value;
-    return typeof threads === 'object' && threads.length === 1 ? threads : [];
-  }
-  return [];
 }
+
+function onlyOf(specified: readonly string[] | string | undefined): readonly string[] {
+  return typeof specified === 'object' && specified.length === 1 ? specified : NONE;
+}
+
+const NONE: readonly string[] = [];

@@ -47,8 +47,7 @@ function tools(action: Action<Part>, {book, report}: Context): void {
   if (used.some((id) => barOn(book.spec, id, part) !== undefined)) return;
   const {number} = action.step.step;
   const does = used.length === 0 ? 'names no tool' : `uses ${listed(used, 'and')}`;
-  const [only, second] = asked;
-  const fix = only === undefined || second !== undefined ? undefined : withTool(action, only);
+  const [fix] = asked.length === 1 ? asked.map((tool) => withTool(action, tool)) : [];
   report({
     where: tagWhere(action),
     message: `${itemAt(part, action.places)} must go in with ${listed(asked)}, and step ${number} ${does}`,
@@ -74,7 +73,7 @@ function turning(action: Action<Part>, {report}: Context): void {
   const {step, tag} = action;
   // Past the backtick, or backticks, that close the tag.
   const rest = step.procedure.source.text.slice(tag.span.end);
-  const end = tag.span.end + (/^[ \r\n]?`+/.exec(rest)?.[0].length ?? 0);
+  const end = tag.span.end + rest.length - rest.replace(/^[ \r\n]?`+/, '').length;
   report({
     where: tagWhere(action),
     message: `${itemAt(part, action.places)} must be turned as it goes in, and step ${step.step.number} does not turn it`,

@@ -1,12 +1,12 @@
 /** A system is filled while what closes it is out or slack, or a joint of it is not made up. */
 import type {FactKind} from '../build/facts.js';
 import type {Action} from '../build/program.js';
-import {meetingPlaces} from '../build/relations.js';
+import {meetingPlaces, relatedTo} from '../build/relations.js';
 import {placesOf} from '../spec/items.js';
 import type {Fastener, Item, Located, Part, System} from '../spec/model.js';
 import {isDone, tightAsAsked, verbFor} from './done.js';
 import type {Context, FindingKind} from './model.js';
-import {about, agreeing, itemAt, specified, storyOf, tagWhere} from './phrase.js';
+import {about, agreeing, inBuildOrder, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 
 export const leftFilledOpen: FindingKind = {
   name: 'left-filled-open',
@@ -62,7 +62,7 @@ function judge(action: Action<System>, closer: Item, context: Context): void {
 /** A cover that is on with its screws slack is no cover. */
 function slackHolders(action: Action<System>, part: Part, context: Context): void {
   const on = placesOf(part).filter((place) => isDone(part, place, context.state));
-  for (const fastener of context.relations.holders.get(part.id) ?? []) {
+  for (const fastener of relatedTo(context.relations.holders, part)) {
     // One that closes the system itself is told as such.
     if (closersOf(action.item).some(({value}) => value === fastener.id)) continue;
     slack(action, fastener, on.length === 0 ? [] : meetingPlaces(part, on, fastener), context, part);
@@ -77,11 +77,25 @@ function slack(
   holding?: Part,
 ): void {
   const open = places.filter(
-    (place) => !tightAsAsked(fastener, place, context.state) && context.does('torque', fastener.id, place),
+    (place) =>
+      !tightAsAsked(fastener, place, context.state) && isTightenedLater(action, fastener, place, context),
   );
   const held = holding === undefined ? '' : `, which ${agreeing(fastener, 'holds', 'hold')} ${holding.id},`;
   const says = `${held} ${agreeing(fastener, 'is', 'are')} slack`;
   report(action, fastener, {open, fact: 'tight', says}, context);
+}
+
+/** What stays slack to the end is told there. */
+function isTightenedLater(action: Action, {id}: Fastener, place: string, {program}: Context): boolean {
+  return program.parts.some(({actions}) =>
+    actions.some(
+      (one) =>
+        one.verb === 'torque' &&
+        one.item.id === id &&
+        one.places.includes(place) &&
+        inBuildOrder(action, one) < 0,
+    ),
+  );
 }
 
 interface Open {

@@ -55,7 +55,7 @@ function judge(fastener: Fastener, context: Context): void {
   if (slack.length === 0) return;
   const facts = slack.map((place) => state.get('tight', fastener.id, place));
   const where = lastPlace(fastener, slack, ['tight'], state, relations);
-  const fix = torqueFix(fastener, slack, context);
+  const fix = torqueFix(fastener, asked, slack, context);
   report({
     where,
     message: `${itemAt(fastener, slack)} ${agreeing(fastener, 'ends', 'end')} the build slack: ${cause(facts, fastener)}`,

@@ -43,15 +43,14 @@ export function factsAt(
 
 /** The step before this one in its section, between which and this one there is room. */
 export function stepBefore({procedure, step, order}: StepRef, {program}: Context): StepRef | undefined {
-  const steps = procedure.sections.flatMap(({content}) => {
+  for (const {content} of procedure.sections) {
     const own = content.flatMap((block) => (block.type === 'step' ? [block.step] : []));
-    const at = own.indexOf(step);
-    return at > 0 ? own.slice(at - 1, at) : [];
-  });
-  const [before] = steps;
-  if (before === undefined) return undefined;
-  // A procedure that the build does twice has each of its steps in two places.
-  return program.steps.findLast((one) => one.step === before && one.order < order);
+    const before = own[own.indexOf(step) - 1];
+    // A procedure that the build does twice has each of its steps in two places.
+    if (before !== undefined)
+      return program.steps.findLast((one) => one.step === before && one.order < order);
+  }
+  return undefined;
 }
 
 /** No step from when the item was undone, if it was, until where it is to be done again does what comes only after it. */
@@ -63,7 +62,6 @@ export function isFree(
   if (item.only.length > 0) return false;
   const isBetween = ({order}: StepRef) => since < order && order <= until;
   for (const {actions, steps} of program.parts) {
-    if ((steps[0]?.order ?? 0) > until) break;
     if (actions.some((action) => isBetween(action.step) && waitsFor(action, item))) return false;
     if (steps.some((one) => isBetween(one) && branchesOn(one, item))) return false;
   }
@@ -71,7 +69,7 @@ export function isFree(
 }
 
 function waitsFor({item, verb}: Action, missing: Item): boolean {
-  const {id, kind} = missing;
+  const {id} = missing;
   const names = (list: readonly Located<string>[] | undefined) =>
     list?.some(({value}) => value === id) === true;
   switch (item.kind) {
@@ -92,7 +90,7 @@ function waitsFor({item, verb}: Action, missing: Item): boolean {
     case 'check':
       return names(item.after);
     case 'joint':
-      return item.id === id && kind === 'joint' && verb === 'cure';
+      return item.id === id && verb === 'cure';
     default:
       return false;
   }

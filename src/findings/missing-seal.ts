@@ -11,19 +11,18 @@ import {itemAt} from './phrase.js';
 /** Just before the first part goes on that closes the joint, where it is clean by then and only one seal is specified. */
 export function sealFix(joint: Joint, places: readonly string[], context: Context): Fix | undefined {
   const seals = joint.seal?.value;
-  const [seal, other] = typeof seals === 'object' ? seals : [];
   const first = firstClosing(joint, places, context);
   const step = first && stepBefore(first, context);
-  if (seal === undefined || other !== undefined || step === undefined) return undefined;
-  const material = context.book.spec.items.get(seal);
+  if (typeof seals !== 'object' || seals.length !== 1 || step === undefined) return undefined;
+  const [material] = seals.map((seal) => context.book.spec.items.get(seal));
   if (material?.kind !== 'consumable' || material.hazards.length > 0) return undefined;
   const undone = places.map((place) => context.state.get('sealed', joint.id, place).undone?.step.order ?? -1);
   const since = Math.max(...undone);
-  if (since > step.order || !isFree(joint, {since, until: step.order}, context)) return undefined;
+  if (!isFree(joint, {since, until: step.order}, context)) return undefined;
   if (!places.every((place) => isReady(joint, place, material, step, context))) return undefined;
   const missing = {
     says: `Make up the ${joint.name} with ${material.name}.`,
-    tag: `seal: ${itemAt(joint, places)} with ${seal}`,
+    tag: `seal: ${itemAt(joint, places)} with ${material.id}`,
   };
   return stepBehind(step, missing, titleOf('seal', joint));
 }

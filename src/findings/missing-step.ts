@@ -28,11 +28,11 @@ export function stepBehind(
   const lineStart =
     Math.max(text.lastIndexOf('\n', step.span.start), text.lastIndexOf('\r', step.span.start)) + 1;
   const indent = text.slice(lineStart, step.span.start);
-  const [, numeral, mark] = /^(\d{1,9})([.)])/.exec(text.slice(step.span.start)) ?? [];
-  if (indent.trim() !== '' || numeral === undefined || mark === undefined) return undefined;
-  const end = step.span.start + text.slice(step.span.start, step.span.end).trimEnd().length;
-  const next = Number(numeral) + 1;
-  const line = `${lineEndOf(text)}${indent}${next}${mark} ${says} \`${tag}\``;
+  const {end} = step.span;
+  const next = text
+    .slice(step.span.start)
+    .replace(/^(\d+)(.)[^]*/, (_, numeral, mark) => `${Number(numeral) + 1}${mark}`);
+  const line = `${lineEndOf(text)}${indent}${next} ${says} \`${tag}\``;
   return {title, file, edits: [{span: {start: end, end}, text: line}]};
 }
 

@@ -3,6 +3,7 @@ import type {Fact} from '../build/facts.js';
 import {goesOnFirst} from '../build/locks.js';
 import type {StepRef} from '../build/program.js';
 import {formatAmount} from '../quantity/format.js';
+import type {Amount} from '../quantity/model.js';
 import type {Fastener} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import {factsAt, stepAfter} from './missing-place.js';
@@ -14,11 +15,14 @@ import {itemAt} from './phrase.js';
  * Behind the last part that it holds, and behind what must be on the fastener by then: oil, a lock that goes on first,
  * an earlier torque that still holds. One that was slackened with nothing put in since is left to a person.
  */
-export function torqueFix(fastener: Fastener, places: readonly string[], context: Context): Fix | undefined {
+export function torqueFix(
+  fastener: Fastener,
+  asked: Amount | 'snug',
+  places: readonly string[],
+  context: Context,
+): Fix | undefined {
   const {book, state} = context;
-  const asked = fastener.torque?.value;
   const {id, name, angle} = fastener;
-  if (asked === undefined || asked === 'none' || asked === 'unknown') return undefined;
   if (!places.every((place) => threadsAsAsked(fastener, place, context))) return undefined;
   if (fastener.singleUse && !places.every((place) => state.holds('fresh', id, place))) return undefined;
   const held = fastener.holds.flatMap(({value}) => {

@@ -63,6 +63,7 @@ import {threadCondition} from './thread-condition.js';
 import {threadEngagement} from './thread-engagement.js';
 import {threadUnknown} from './thread-unknown.js';
 import {toolNotInShop} from './tool-not-in-shop.js';
+import {turnedBlocked} from './turned-blocked.js';
 import {twoActions} from './two-actions.js';
 import {undersizeMismatch} from './undersize-mismatch.js';
 import {unitMissing} from './unit-missing.js';
@@ -133,6 +134,7 @@ export const FINDINGS: readonly FindingKind[] = [
   stripNotDry,
   stripTurned,
   threadCondition,
+  turnedBlocked,
   witnessedEarly,
   unmeasuredBranch,
   endlessRepeat,

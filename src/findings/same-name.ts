@@ -45,7 +45,7 @@ function nameIn(fix: Fix | undefined): string | undefined {
 }
 
 /** The name as it stands at a use. */
-function writtenAt({where}: Problem, {spec, procedures}: Book): string | undefined {
+export function writtenAt({where}: Problem, {spec, procedures}: Book): string | undefined {
   const from =
     spec.files.get(where.file) ?? procedures.find(({source}) => source.file === where.file)?.source;
   return from?.text.slice(where.span.start, where.span.end);

@@ -5,6 +5,7 @@ import {alternatives} from '../text/alternatives.js';
 import {nearest} from '../text/nearest.js';
 import type {Span} from '../text/source.js';
 import type {Target} from './model.js';
+import {squareBrackets} from './round-brackets.js';
 import {formFault, type Read, replacing, shown, type TagFault} from './tag-fault.js';
 import {cut, folded, spanOver, type TagText, type Token} from './tag-tokens.js';
 import {CLAUSE_WORDS, tagSpec, type Verb} from './verbs.js';
@@ -32,7 +33,9 @@ export function readTargets(tag: TagText, verb: Verb, tokens: readonly Token[], 
   if (tokens.length === 0) {
     return {value: targets, faults: [formFault(at, `\`${verb}\` names no target`, {hint: hintFor(verb)})]};
   }
-  for (const {tokens: entry, at: gap} of entries(tokens)) {
+  const square = typeof tagSpec(verb).targets === 'string' ? undefined : squareBrackets(tag, tokens);
+  addAll(faults, square?.faults ?? []);
+  for (const {tokens: entry, at: gap} of entries(square?.value ?? tokens)) {
     const read = entry.length === 0 ? missing(gap) : readTarget(tag, verb, entry);
     addAll(faults, read.faults);
     if (read.value !== undefined) targets.push(read.value);

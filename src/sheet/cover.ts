@@ -1,7 +1,7 @@
 /** Compiles the cover of a book: its procedures in build order, and what a second person signs over the whole build. */
 import {numbersOf, printedDigits, type SheetBook, type SheetOptions, waiversOf, wordsOf} from './compile.js';
+import type {Cover, CoverHold, CoverLine, CoverWaiver} from './cover-model.js';
 import {jobLines} from './job-lines.js';
-import type {Cover, CoverHold, CoverLine, CoverWaiver} from './model.js';
 import {holdsOf} from './rows.js';
 import {sheetNames} from './sheet-names.js';
 import {survey} from './survey.js';

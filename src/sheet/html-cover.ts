@@ -1,11 +1,12 @@
 /** The cover of a book as one self-contained HTML file that links to its sheets. */
 import type {Element} from 'hast';
 import {h} from 'hastscript';
+import type {Cover, CoverLine} from './cover-model.js';
 import {paperPage} from './html-paper.js';
 import {box, underHeads, valueNodes} from './html-parts.js';
 import {closing, waiverTable} from './html-signs.js';
 import {sheetHeader} from './html-title-block.js';
-import type {Cover, CoverLine, Fact} from './model.js';
+import type {Fact} from './model.js';
 import {coverTitles} from './title-block.js';
 import type {Words} from './words.js';
 

@@ -1,6 +1,6 @@
 /** The cover of a book as the data that its Typst template lays out for PDF. */
 import {documentDate, type Print} from '../print/document.js';
-import type {Cover} from './model.js';
+import type {Cover} from './cover-model.js';
 import {frameOf} from './print.js';
 import {coverTitles} from './title-block.js';
 import {valueText} from './value.js';

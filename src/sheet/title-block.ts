@@ -1,7 +1,8 @@
 /** The title block of a sheet or cover and its running head, as HTML and PDF both lay them out. */
 import type {Running} from '../print/running.js';
+import type {Cover} from './cover-model.js';
 import type {BookLists} from './list-model.js';
-import type {Cover, Sheet} from './model.js';
+import type {Sheet} from './model.js';
 import {fill, type Words} from './words.js';
 
 export interface TitleBlock {

@@ -71,6 +71,8 @@ export interface Part extends ItemBase {
   readonly given: boolean;
   /** It goes in for a while only, and is out again at the end. */
   readonly temporary: boolean;
+  /** Shafts that cannot be turned while it is in: a locking pin. */
+  readonly blocks: readonly Located<string>[];
   /** It must be renewed before every lasting install. */
   readonly singleUse: boolean;
   /** It has run before: inspected before it goes in. */
@@ -387,6 +389,8 @@ export interface Specification {
   /** The YAML texts that were read, by file name. */
   readonly files: ReadonlyMap<string, Source>;
   readonly problems: readonly Problem[];
+  /** Second keys of one name in a section: what these items are called is not known. */
+  readonly writtenOver?: readonly {readonly kind: ItemKind; readonly where: Where}[];
   /** A file of it could not be read whole: what it seems to lack may well be written, so nothing is judged by it. */
   readonly broken?: true;
 }

@@ -36,6 +36,7 @@ const READERS: {readonly [K in ItemKind]: (reader: ItemReader) => ItemOf<K>} = {
     after: references(reader, 'after', FIRSTS),
     given: flag(reader, 'given'),
     temporary: flag(reader, 'temporary'),
+    blocks: references(reader, 'blocks', ['part']),
     singleUse: flag(reader, 'single-use'),
     reused: flag(reader, 'reused'),
     alterations: references(reader, 'alterations', ['alteration']),

@@ -5,6 +5,7 @@ import type {Where} from '../text/source.js';
 import type {Item, ItemKind, SourceNote} from './model.js';
 import {nearName} from './near.js';
 import {KIND_SAYS, SECTION_OF} from './sections.js';
+import {mayBear, type WrittenOver} from './written-over.js';
 
 /** A name where it is written, and what it may be the name of. */
 export interface Reference {
@@ -27,12 +28,16 @@ export interface SourceReference {
 export function referenceProblems(
   references: readonly Reference[],
   items: ReadonlyMap<string, Item>,
+  over: readonly WrittenOver[] = [],
 ): Problem[] {
   // A name is looked for once, however often it is misspelt: a search goes through every item there is.
   const hints = new Map<string, Hint>();
   return references.flatMap((reference) => {
     const item = items.get(reference.id);
-    if (item === undefined) return [unknownItem(reference, hintFor(reference, items, hints))];
+    if (item === undefined) {
+      const unknown = unknownItem(reference, hintFor(reference, items, hints));
+      return [{...unknown, ...mayBear(over, reference.kinds)}];
+    }
     return reference.kinds.includes(item.kind) ? [] : [wrongKind(reference, item)];
   });
 }

@@ -22,6 +22,7 @@ import {engineFile, shopFile} from './shapes/files.js';
 import {silences} from './silence.js';
 import {entryOf, isScalar, textOf} from './tree.js';
 import {unsourcedOnce} from './unsourced.js';
+import {writtenOver} from './written-over.js';
 import {readYaml} from './yaml.js';
 
 /** The texts of a specification; each text's name is what findings call its file. */
@@ -52,13 +53,19 @@ export function readSpecification({shop, engine, bases}: BookTexts): Specificati
     files: new Map(files.map(({from}) => [from.file, from])),
   };
   noteFileSources(files, gathered);
+  const over = writtenOver(files);
   // Only now, when every name is known, can it be said which of them name nothing.
-  addAll(gathered.problems, referenceProblems(gathered.references, read.items));
+  addAll(gathered.problems, referenceProblems(gathered.references, read.items, over));
   addAll(gathered.problems, sourceProblems(gathered.sources, sources));
   addAll(gathered.problems, optionProblems(gathered.options, read.options));
   addAll(gathered.problems, contradictions(read));
   const problems = shownProblems(files, gathered.problems);
-  return {...read, problems, ...(files.some(({broken}) => broken) && {broken: true})};
+  return {
+    ...read,
+    problems,
+    ...(over.length > 0 && {writtenOver: over}),
+    ...(files.some(({broken}) => broken) && {broken: true}),
+  };
 }
 
 /** What an engine.yaml extends, as written. */

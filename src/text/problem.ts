@@ -36,4 +36,6 @@ export interface Problem {
   readonly item?: string;
   readonly related?: readonly {readonly where: Where; readonly says: string}[];
   readonly fix?: Fix;
+  /** Where something else stands that is wrong, and must be mended first: it is told there, and not here. */
+  readonly cause?: Where;
 }

@@ -73,7 +73,9 @@ describe('a git revision', () => {
     const before = repo.git('status', '--porcelain');
     const {code, out, err} = wmark(repo.folder, 'compare', '--since', 'main');
     expect({code, err}).toEqual({code: 0, err: ''});
-    expect(out).toContain('Small engine: main and the working tree\n');
+    expect(out).toMatch(
+      /^Small engine, main and the working tree: 1 weakened, 0 strengthened, 0 changed, 0 reworded\n/,
+    );
     expect(out).toContain(`book/plug.md:8:33: ${WEAKENED}`);
     expect(repo.git('status', '--porcelain')).toBe(before);
   });
@@ -84,7 +86,7 @@ describe('a git revision', () => {
     const {code, out} = wmark(join(repo.folder, 'book'), 'compare', '--since', 'HEAD~1', '--until', 'HEAD');
     expect(code).toBe(0);
     expect(out).toContain(
-      'HEAD~1 and HEAD\nplug.md:9:4: reworded: step 2 of plug.md: worded anew  [words]\n',
+      'HEAD~1 and HEAD: 0 weakened, 0 strengthened, 0 changed, 1 reworded\nplug.md:9:4: reworded: step 2 of plug.md: worded anew  [words]\n',
     );
   });
 
@@ -327,6 +329,18 @@ describe('the forms', () => {
     const repo = await scratch(smallBook());
     await repo.write({'book/plug.md': REWORDED});
     expect(as(repo.folder, 'html').out.split('<p>Wipe the seat with solvent.</p>')).toHaveLength(3);
+  });
+
+  test.each(['text', 'markdown', 'html'])('%s says a whole commit id by its first figures', async (form) => {
+    const repo = await scratch(smallBook());
+    const id = repo.git('rev-parse', 'HEAD').trim();
+    await repo.write({'book/plug.md': REWORDED});
+    const {out} = wmark(repo.folder, 'compare', '--since', id, '--as', form);
+    expect(out).toContain(id.slice(0, 10));
+    expect(out).not.toContain(id);
+    expect(JSON.parse(wmark(repo.folder, 'compare', '--since', id, '--as', 'json').out)).toMatchObject({
+      before: id,
+    });
   });
 
   test('HTML folds the steps that stayed, and links a change to its step', async () => {

@@ -72,6 +72,13 @@ describe('a second lock', () => {
 
 describe('a temporary part', () => {
   const engine = ENGINE.replace('parts:\n', 'parts:\n  pin: {temporary: true}\n');
+
+  it('that is no longer said to block a shaft is a weakening', () => {
+    const blocking = engine.replace('temporary: true', 'temporary: true, blocks: [cap]');
+    expect(changesBetween(made(STEPS, blocking), made(STEPS, engine))).toEqual([
+      'weakened: pin: no longer said to block cap',
+    ]);
+  });
   const steps = STEPS.replace('5. Tap', '5. Pin it. `install: pin`\n6. Tap').replace(
     '10. Wire',
     '11. Draw the pin. `remove: pin`\n10. Wire',

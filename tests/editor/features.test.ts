@@ -155,6 +155,66 @@ describe('hover', () => {
     expect(text).toContain(expected);
   });
 
+  it.each([
+    [
+      'a part',
+      'parts: {flywheel: {hazards: [heavy-lift], quantity: 2}}',
+      'flywheel',
+      ['quantity: 2', 'hazards: heavy-lift'],
+    ],
+    [
+      'a surface',
+      'surfaces: {lip: {on: block, assembly: dry}}',
+      'lip',
+      ['on: block', 'goes together: **dry**'],
+    ],
+    [
+      'a fastener',
+      'fasteners: {stud: {torque: snug, hole: 1.6 mm, into: aluminium, engagement: 20 mm}}',
+      'stud',
+      ['hole: **0.063 in', 'tapped in: **aluminium**', 'engagement: **0.79 in'],
+    ],
+    [
+      'a check',
+      'checks: {lash: {limits: 0.2–0.3 mm, using: [feeler-gauges], hazards: [crush]}}',
+      'lash',
+      ['read with: feeler-gauges', 'hazards: crush'],
+    ],
+    [
+      'a mark',
+      'marks: {number: {stamped: on the block, matches: plate}, plate: {}}',
+      'number',
+      ['stamped: on the block', 'must match: plate'],
+    ],
+    [
+      'a system',
+      'systems: {sump: {with: [coolant], hazards: [poison]}}',
+      'sump',
+      ['holds: coolant', 'hazards: poison'],
+    ],
+    [
+      'an alteration',
+      'alterations: {relieve: {of: [main-caps], using: [steel-hammer], hazards: [eyes]}}',
+      'relieve',
+      ['with: steel-hammer', 'hazards: eyes'],
+    ],
+  ])('of %s: whatever the specification says of it', (_, item, id, lines) => {
+    const [section = '', rest = ''] = item.split(/: (.*)/s);
+    const own = rest.slice(1, -1);
+    const engine = ENGINE.includes(`\n${section}:`)
+      ? ENGINE.replace(`\n${section}:\n`, `\n${section}:\n  ${own}\n`)
+      : `${ENGINE}${item}\n`;
+    const view = viewOf(STEPS, engine);
+    const text = hover(view, 'engine.yaml', offsetIn(view, 'engine.yaml', `${id}:`, 1))?.markdown;
+    for (const line of lines) expect(text).toContain(`- ${line}`);
+  });
+
+  it('of a locking pin: what it blocks', () => {
+    const view = viewOf(STEPS, ENGINE.replace('parts:\n', 'parts:\n  pin: {blocks: [main-caps]}\n'));
+    const text = hover(view, 'engine.yaml', offsetIn(view, 'engine.yaml', 'pin:', 1))?.markdown;
+    expect(text).toContain('- blocks: main-caps');
+  });
+
   it('of an item in engine.yaml: its whole life', () => {
     expect(told('cap-bolts:', 1, 'engine.yaml')).toContain('step 7 of caps.md: locked');
   });

@@ -1,6 +1,7 @@
 /** A procedure that no book lists: blamed for what its own steps promise and break, and for nothing that another may do. */
 import {describe, expect, it} from 'vitest';
 import {check} from '../../src/findings/check.js';
+import type {HouseFinding} from '../../src/findings/house.js';
 import {book} from '../help/example.js';
 
 const ENGINE = `
@@ -15,6 +16,7 @@ joints:
 surfaces:
   main-journals: {on: crankshaft, assembly: lubed, lubricants: [assembly-lube]}
   cap-faces: {on: main-caps, assembly: clean}
+  bench-face: {assembly: lubed, lubricants: [assembly-lube]}
 fasteners:
   main-cap-bolts:
     holds: [main-caps]
@@ -49,6 +51,11 @@ const ELSEWHERE: readonly [string, string, string][] = [
     'a surface is cleaned and left for another to lube',
     'clean-first main-journals',
     '1. Oil it. `lube: main-journals with assembly-lube`',
+  ],
+  [
+    'a surface of nothing is cleaned',
+    'clean-first bench-face',
+    '1. Oil it. `lube: bench-face with assembly-lube`',
   ],
   ['a joint is cleaned', 'clean-first sump-joint', '1. Lay the gasket. `seal: sump-joint with paper-gasket`'],
   ['a surface is lubed', 'lube-first main-journals', '1. Lower it in. `install: crankshaft`'],
@@ -184,6 +191,17 @@ describe('alone, a procedure is blamed where it', () => {
 it('a procedure that is right alone is silent', () => {
   const steps = '1. Wipe the faces. `clean: cap-faces`\n2. Set the caps on. `install: main-caps`';
   expect(found(steps, true)).toEqual([]);
+});
+
+it('a rule of the house tells alone what is left undone about no item', () => {
+  const rule: HouseFinding = {
+    ...{name: 'house-signed', severity: 'error', group: 'left undone', summary: 'x', why: 'x'},
+    end: ({report}) =>
+      report({where: {file: 'procedure.md', span: {start: 0, end: 0}}, message: 'nobody signed'}),
+  };
+  const whole = book({engine: ENGINE, procedures: {'procedure.md': '1. Look.'}});
+  const {findings} = check(whole, {alone: true, house: [rule]});
+  expect(findings.map(({name}) => name)).toEqual(['house-signed']);
 });
 
 it('a waiver of what is left out is not stale', () => {

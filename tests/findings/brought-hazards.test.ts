@@ -12,10 +12,12 @@ tools:
 consumables:
   solvent: {use: cleaner, hazards: [vapour]}
   thick-oil: {use: lubricant, hazards: [slippery]}
-  thin-oil: {use: lubricant, hazards: [slippery]}
+  thin-oil: {use: lubricant, hazards: [stains]}
   hot-glue: {use: sealant, hazards: [burn]}
   wire: {use: lock, lock: safety-wire, hazards: [sharp]}
   antifreeze: {use: fluid, hazards: [poison]}
+  water: {use: fluid}
+  paper: {use: gasket}
 `;
 
 const ENGINE = `
@@ -29,10 +31,18 @@ surfaces:
 joints:
   gasket-face: {between: [block, head], seal: [hot-glue]}
   two-faces: {between: [block, cover], seal: none}
+  wide-face: {between: [block], seal: [hot-glue, paper]}
+  bare-face: {between: [block]}
 fasteners:
   head-bolts: {holds: [head], torque: 30 lbf·ft, threads: [thick-oil], lock: wire}
+  wide-bolts: {holds: [cover], torque: 30 lbf·ft, threads: [thick-oil, thin-oil], lock: {value: none, because: stretched}}
+  bare-bolts: {holds: [cover], torque: 30 lbf·ft, lock: {value: none, because: stretched}}
   cover-bolts: {holds: [cover], torque: 30 lbf·ft, threads: dry, lock: {value: none, because: stretched}}
+checks:
+  spin: {expect: freely, hazards: [trap]}
 systems:
+  steam: {joints: [], with: [water], amount: 3 qt, hazards: [scald]}
+  wide: {joints: [], with: [water, antifreeze], amount: 3 qt}
   cooling: {joints: [gasket-face], closed-by: [head], with: [antifreeze], amount: 3 qt}
 alterations:
   grind-lip: {of: [head, cover], does: grind the lip, using: [grinder], hazards: [eyes]}
@@ -50,8 +60,21 @@ it.each<readonly [tag: string, hazards: readonly string[]]>([
   ['alter: cover', []],
   ['alter: cover by file-lip', []],
   ['lube: bores', ['thick-oil: slippery']],
-  ['lube: bores with thin-oil', ['thin-oil: slippery']],
+  ['lube: bores with thin-oil', ['thin-oil: stains']],
   ['lube: pads', []],
+  ['clean: bores', []],
+  ['inspect: bores', []],
+  ['alter: head by file-lip', ['head: heavy']],
+  ['lube: head-bolts with thin-oil', ['thin-oil: stains']],
+  ['lube: wide-bolts', []],
+  ['lube: bare-bolts', []],
+  ['seal: wide-face', []],
+  ['clean: gasket-face', []],
+  ['seal: bare-face', []],
+  ['fill: cooling with water', []],
+  ['fill: wide', []],
+  ['check: spin', ['spin: trap']],
+  ['fill: steam', ['steam: scald']],
   ['lube: head-bolts', ['thick-oil: slippery']],
   ['lube: cover-bolts', []],
   ['seal: gasket-face', ['hot-glue: burn']],

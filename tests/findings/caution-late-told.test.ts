@@ -28,6 +28,60 @@ const caution = (words: string) => `> **Warning:** Mind it. \`hazard: ${words}\`
 describe('of its cautions a procedure has', () => {
   tellsOfText('caution-', {engine: ENGINE, shop: SHOP}, [
     [
+      'a caution too late for one of two hazards, and none for the other',
+      `1. Lift. \`install: head\`
+
+${caution('sharp')}
+
+2. Look.
+`,
+      `
+caution-missing head: head brings the hazard heavy at step 1, and no caution before it warns of that
+  see engine.yaml:7: heavy is a hazard of head
+caution-late head: head brings the hazard sharp at step 1, and the caution stands only after it
+  see procedure.md:7: the caution is needed before this
+  see engine.yaml:7: sharp is a hazard of head
+  fix: Move the caution above step 1: "> **Warning:** Mind it. \`hazard: sharp\`\\n\\n" after "…01\\n---\\n\\n", "" for "> **Warning:** Mind it. \`hazard: sharp\`\\n\\n"`,
+    ],
+    [
+      'the first in the text of two that are too late',
+      `1. Wipe. \`clean: faces with solvent\`
+
+Some words.
+
+${caution('burn, vapour')}
+
+More words.
+
+${caution('vapour, burn')}
+
+1. Look.
+`,
+      `
+caution-late solvent: solvent brings the hazards vapour and burn at step 1, and the caution stands only after it
+  see procedure.md:7: the caution is needed before this
+  see shop.yaml:6: vapour is a hazard of solvent
+  see shop.yaml:6: burn is a hazard of solvent
+  fix: Move the caution above step 1: "> **Warning:** Mind it. \`hazard: burn, vapour\`\\n\\n" after "…01\\n---\\n\\n", "" for "> **Warning:** Mind it. \`hazard: burn, vapour\`\\n\\n"`,
+    ],
+    [
+      'a caution too late, and three empty lines behind it',
+      `1. Lift. \`install: head\`
+
+${caution('heavy, sharp')}
+  
+   
+
+2. Look.
+`,
+      `
+caution-late head: head brings the hazards heavy and sharp at step 1, and the caution stands only after it
+  see procedure.md:7: the caution is needed before this
+  see engine.yaml:7: heavy is a hazard of head
+  see engine.yaml:7: sharp is a hazard of head
+  fix: Move the caution above step 1: "> **Warning:** Mind it. \`hazard: heavy, sharp\`\\n\\n" after "…01\\n---\\n\\n", "" for "> **Warning:** Mind it. \`hazard: heavy, sharp\`\\n  \\n"`,
+    ],
+    [
       'a caution too late',
       `1. Look.
 2. Lift. \`install: head\`

@@ -48,6 +48,13 @@ describe('what closes a system', () => {
       ],
     ],
     [
+      'is a cover whose screws were slackened and stay so, which is told once',
+      [IN, TAP, COVERS, PLUG, WIRE, 'loosen: cover-screws', FILL],
+      [
+        'left-slack: cover-screws end the build slack: the torque at step 3 was undone at step 6 of procedure.md (loosen: cover-screws) and never made good',
+      ],
+    ],
+    [
       'is a cover whose screws are slack',
       [IN, TAP, PLUG, WIRE, FILL, COVERS],
       ['left-filled-open: oil is filled while cover-screws, which hold covers, are slack'],

@@ -82,6 +82,21 @@ caution-missing solvent: solvent brings the hazards vapour and burn at step 1, a
   see shop.yaml:6: burn is a hazard of solvent`,
     ],
     [
+      'another material with a hazard that was met is known by then',
+      `# One
+
+1. Wipe. \`clean: faces with solvent\`
+
+# Two
+
+1. Glue. \`clean: pads with glue\`
+`,
+      `
+caution-missing solvent: solvent brings the hazards vapour and burn at step 1, and no caution before it warns of them
+  see shop.yaml:6: vapour is a hazard of solvent
+  see shop.yaml:6: burn is a hazard of solvent`,
+    ],
+    [
       'a part is known by then in its own section',
       `# One
 

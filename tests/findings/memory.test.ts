@@ -128,3 +128,27 @@ it('a step more or less in a procedure changes nothing in those behind it, whose
   expect(orders).toHaveLength(3);
   expect(orders).toEqual([...new Set(orders)].sort((one, other) => one - other));
 });
+
+it('remembers what it read of words, for as long as they are asked for', () => {
+  const {words} = new Memory();
+  const other = (length: number) => words.numbers(' '.repeat(length));
+  const said = 'Bring the bolts up to 60 lbf·ft.';
+  const [numbers, commands] = [words.numbers(said), words.commands(said)];
+  expect(numbers).toHaveLength(1);
+  expect(commands).toHaveLength(1);
+  expect(words.numbers(said)).toBe(numbers);
+  expect(words.commands(said)).toBe(commands);
+  // Two million characters make the memory full: what was asked for since the last time is kept.
+  other(1_000_001);
+  other(1_000_002);
+  expect(words.numbers(said)).toBe(numbers);
+  other(1_000_003);
+  other(1_000_004);
+  expect(words.numbers(said)).toBe(numbers);
+  other(1_000_005);
+  other(1_000_006);
+  other(1_000_007);
+  other(1_000_008);
+  expect(words.numbers(said)).not.toBe(numbers);
+  expect(words.numbers(said)).toEqual(numbers);
+});

@@ -14,6 +14,7 @@ consumables:
   moly: {use: lubricant}
   locker: {use: lock, lock: threadlocker}
   wire: {use: lock, lock: safety-wire}
+  strip: {use: strip, range: 0.001–0.003 in}
   paper-gasket: {use: gasket}
   card-gasket: {use: gasket}
   liquid-gasket: {use: sealant, cure: 24 h}
@@ -31,12 +32,14 @@ parts:
   plate: {}
 joints:
   seam: {between: [block, cover], ${fields}}
+  rim: {between: [block], seal: {value: none, because: metal to metal}}
 systems:
   cooling: {joints: [seam], closed-by: [cover], with: [engine-oil], amount: 7 qt}
+  heating: {joints: [rim], closed-by: [plate], with: [engine-oil], amount: 7 qt}
 hold-points:
   closed: {asks: [seam], by: shop lead}
 `;
-const END = '; fill: cooling; witness: closed';
+const END = '; fill: cooling; fill: heating; witness: closed';
 
 describe('the seal of a joint is written', () => {
   it.each<[where: string, engine: string, tags: string, step: string | undefined]>([
@@ -107,17 +110,27 @@ describe('the seal of a joint is written', () => {
       NOWHERE,
     ],
     [
+      'where something else was filled, or left to cure',
+      seam('seal: [paper-gasket]'),
+      `clean: seam; \`install: plate\` \`fill: heating\`; \`install: plate\` \`cure: rim for 1 h\`; install: hood; install: cover${END}`,
+      '4. Make up the seam with paper gasket. `seal: seam with paper-gasket`',
+    ],
+    [
+      'where it was filled before the last of it was wiped off',
+      seam('at: [top, bottom], seal: [paper-gasket]'),
+      'clean: seam; seal: seam with paper-gasket; clean: seam[top]; fill: cooling; clean: seam[bottom]; install: plate; install: hood; install: cover; witness: closed',
+      '7. Make up the seam with paper gasket. `seal: seam with paper-gasket`',
+    ],
+    [
       'again, where it came apart',
       seam('seal: [paper-gasket]'),
-      'clean: seam; seal: seam with paper-gasket; install: hood; install: cover; remove: hood, cover; clean: seam; install: hood; install: cover; install: plate' +
-        END,
+      `clean: seam; seal: seam with paper-gasket; install: hood; install: cover; remove: hood, cover; clean: seam; install: hood; install: cover; install: plate${END}`,
       '7. Make up the seam with paper gasket. `seal: seam with paper-gasket`',
     ],
     [
       'nowhere where it was wiped off in between',
       seam('seal: [paper-gasket]'),
-      'clean: seam; seal: seam with paper-gasket; install: hood; clean: seam; install: cover; install: plate' +
-        END,
+      `clean: seam; seal: seam with paper-gasket; install: hood; clean: seam; install: cover; install: plate${END}`,
       NOWHERE,
     ],
     [

@@ -14,6 +14,7 @@ consumables:
   moly: {use: lubricant}
   locker: {use: lock, lock: threadlocker}
   wire: {use: lock, lock: safety-wire}
+  strip: {use: strip, range: 0.001–0.003 in}
   paper-gasket: {use: gasket}
   card-gasket: {use: gasket}
   liquid-gasket: {use: sealant, cure: 24 h}
@@ -22,6 +23,7 @@ consumables:
 
 /** No one step more would do. */
 const NOWHERE = undefined;
+
 const LOCK = 'lock: {value: none, because: stretch holds them}';
 
 const bolts = (fields: string, holds = 'block, caps') => `
@@ -39,6 +41,7 @@ fasteners:
 fits:
   play: {between: [caps], limits: 0.001–0.003 in, using: [feeler-gauges], when: {installed: [caps], tight: [bolts]}}
   gap: {between: [caps], limits: 0.001–0.003 in, using: [feeler-gauges], when: {installed: [caps]}}
+  float: {between: [caps], limits: 0.001–0.003 in, using: [feeler-gauges]}
 marks:
   number: {stamped: front}
 systems:
@@ -48,7 +51,7 @@ hold-points:
   other: {asks: [number], by: shop lead}
 `;
 const REST =
-  '; clean: faces; install: lid; install: cowl; install: pipe; measure: play, gap; record: number; fill: oil; witness: closed; witness: other';
+  '; clean: faces; install: lid; install: cowl; install: pipe; measure: play, gap, float; record: number; fill: oil; witness: closed; witness: other';
 
 describe('the torque of bolts is written', () => {
   it.each<[where: string, tags: string, step: string | undefined]>([
@@ -104,6 +107,39 @@ describe('the torque of bolts is written', () => {
       '`record: number` `install: caps` `witness: other`; install: lid',
       '2. Tighten the bolts. `torque: bolts to 60 lbf·ft`',
     ],
+    ['nowhere where one cap never goes on', `install: caps[front]${REST}`, NOWHERE],
+    ['nowhere where the caps came off again', `install: caps; remove: caps${REST}`, NOWHERE],
+    [
+      'behind a reading of which nothing is said',
+      '`install: caps` `measure: float`; install: lid',
+      '2. Tighten the bolts. `torque: bolts to 60 lbf·ft`',
+    ],
+    [
+      'behind a look at the lid',
+      '`install: caps` `inspect: lid for cracks`; install: lid',
+      '2. Tighten the bolts. `torque: bolts to 60 lbf·ft`',
+    ],
+    [
+      'behind a strip that is laid for later',
+      '`install: caps` `lay: play with strip`; install: lid',
+      '2. Tighten the bolts. `torque: bolts to 60 lbf·ft`',
+    ],
+    [
+      'behind the step that slackened them, took the caps off and put them on',
+      `install: caps; torque: bolts; \`loosen: bolts\` \`remove: caps\` \`install: caps\`${REST}`,
+      '4. Tighten the bolts. `torque: bolts to 60 lbf·ft`',
+    ],
+    [
+      'where the lid went on in the step that slackened them',
+      'install: caps; torque: bolts; `install: lid` `loosen: bolts`; remove: caps; install: caps; clean: faces',
+      '6. Tighten the bolts. `torque: bolts to 60 lbf·ft`',
+    ],
+    ['nowhere behind a lock that is not named', `\`install: caps\` \`lock: bolts\`${REST}`, NOWHERE],
+    [
+      'nowhere behind a lock on one of them',
+      `\`install: caps\` \`lock: bolts[rear] with wire\`${REST}`,
+      NOWHERE,
+    ],
     [
       'nowhere where they were slackened, with nothing put on since',
       `install: caps; torque: bolts; loosen: bolts${REST}`,
@@ -126,8 +162,7 @@ describe('the torque of bolts is written', () => {
     ],
     [
       'nowhere where one was slackened later than the cap went on',
-      'install: caps; torque: bolts; loosen: bolts; remove: caps; install: caps; torque: bolts[rear]; loosen: bolts[rear]' +
-        REST,
+      `install: caps; torque: bolts; loosen: bolts; remove: caps; install: caps; torque: bolts[rear]; loosen: bolts[rear]${REST}`,
       NOWHERE,
     ],
     [
@@ -169,6 +204,42 @@ describe('the torque of bolts that ask for more is written', () => {
       bolts(`torque: 60 lbf·ft, threads: [engine-oil, moly], ${LOCK}`),
       `install: caps; lube: bolts with moly${REST}`,
       '3. Tighten the bolts. `torque: bolts to 60 lbf·ft`',
+    ],
+    [
+      'behind the caps, where the oil is on by then',
+      bolts(`torque: 60 lbf·ft, threads: [engine-oil, moly], ${LOCK}`),
+      `lube: bolts with moly; install: caps${REST}`,
+      '3. Tighten the bolts. `torque: bolts to 60 lbf·ft`',
+    ],
+    [
+      'nowhere where one of them is oiled by then',
+      bolts(`torque: 60 lbf·ft, threads: [engine-oil], ${LOCK}`),
+      `lube: bolts[rear] with engine-oil; install: caps${REST}`,
+      NOWHERE,
+    ],
+    [
+      'nowhere where one of them is new by then',
+      bolts(`torque: 60 lbf·ft, threads: dry, single-use: true, ${LOCK}`),
+      `renew: bolts[rear]; install: caps${REST}`,
+      NOWHERE,
+    ],
+    [
+      'behind the washers that go on first',
+      bolts('torque: 60 lbf·ft, threads: dry, lock: spring-washer'),
+      `install: caps; record: number; lock: bolts with spring-washer${REST}`,
+      '4. Tighten the bolts. `torque: bolts to 60 lbf·ft`',
+    ],
+    [
+      'nowhere behind a lock that goes on first and one that goes on last',
+      bolts('torque: 60 lbf·ft, threads: [locker], lock: [locker, wire]'),
+      `install: caps; record: number; lock: bolts with locker, wire${REST}`,
+      NOWHERE,
+    ],
+    [
+      'nowhere where threadlocker came off with the slackening',
+      bolts('torque: 60 lbf·ft, threads: [locker], lock: locker'),
+      `install: caps; lock: bolts with locker; torque: bolts; loosen: bolts; remove: caps; install: caps${REST}`,
+      NOWHERE,
     ],
     [
       'behind oil that is not named',

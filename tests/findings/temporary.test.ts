@@ -55,6 +55,39 @@ describe('what is temporary', () => {
     expect(found(ENGINE, tags)).toEqual(says);
   });
 
+  it.each<readonly [string, readonly string[], readonly string[]]>([
+    [
+      'blocks nothing while it is out',
+      ['turn: shaft', 'install: pins', 'remove: pins', 'turn: shaft, cam'],
+      [],
+    ],
+    [
+      'blocks a shaft',
+      ['install: pins', 'turn: shaft', 'remove: pins'],
+      ['turned-blocked: shaft is turned while pins, which block it, are in'],
+    ],
+    [
+      'blocks it with one of two pins left in',
+      ['install: pins', 'remove: pins[left]', 'turn: shaft', 'remove: pins[right]'],
+      ['turned-blocked: shaft is turned while pins[right], which block it, are in'],
+    ],
+    ['blocks no other shaft', ['install: pins', 'turn: cam', 'remove: pins'], []],
+    [
+      'blocks a shaft that is turned as it goes in',
+      ['remove: shaft', 'install: pins', 'install: shaft', 'turn: shaft', 'remove: pins'],
+      ['turned-blocked: shaft is turned while pins, which block it, are in'],
+    ],
+  ])('%s', (_, tags, says) => {
+    const engine = `
+parts:
+  block: {given: true}
+  shaft: {}
+  cam: {}
+  pins: {at: [left, right], temporary: true, blocks: [shaft]}
+`;
+    expect(found(engine, ['install: shaft, cam', ...tags])).toEqual(says);
+  });
+
   it('is not there from the start', () => {
     const engine = ENGINE.replace('stand-plate: {', 'stand-plate: {given: true, ');
     expect(found(engine, SUMP)).toEqual([

@@ -146,6 +146,13 @@ const TOLD: readonly (readonly [name: string, lines: readonly string[]])[] = [
     ],
   ],
   ['strip-turned', ['story: 8 step 2 of procedure.md: gauging strip in it (lay: main-clearance)']],
+  [
+    'turned-blocked',
+    [
+      'story: 8 step 2 of procedure.md: in (install: crank-pin)',
+      'see: engine.yaml:8 crank-pin blocks crankshaft',
+    ],
+  ],
   ['thread-condition', ['see: engine.yaml:9 main-cap-bolts is specified with engine-oil on the threads']],
   [
     'witnessed-early',

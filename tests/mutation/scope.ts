@@ -11,6 +11,7 @@ export interface Scope {
 
 const CASES = [
   'alone',
+  'barred-told',
   'check-jobs',
   'clean-told',
   'cure-told',
@@ -18,6 +19,8 @@ const CASES = [
   'fits-told',
   'fixes',
   'gauges-told',
+  'loops-told',
+  'manner-told',
   'messages',
   'missing-line',
   'missing-seal',
@@ -26,8 +29,8 @@ const CASES = [
   'pins-told',
   'readings-told',
   'signature-told',
+  'signed-by',
   'told',
-  'tools-told',
   'trade-cases',
 ].map((name) => `tests/findings/${name}.test.ts`);
 /** What stands around the findings: memory, calendar, rules of a house, fixes made without asking, pages. */
@@ -45,6 +48,7 @@ const PROSE = [
   'brought-hazards',
   'caution-late-told',
   'caution-moved',
+  'excused',
   'hazards-told',
   'inserted-steps',
   'known',
@@ -65,6 +69,7 @@ const JOBS = [
   'left-undone-otherwise',
   'locks',
   'over-under',
+  'soiled',
   'step-unmarked',
   'temporary',
   'thread-hand',

@@ -270,6 +270,9 @@ describe('a fix', () => {
     ['Torque : a', 'torque: a'],
     ['clean main-caps', 'clean: main-caps'],
     ['clean: Main_Caps', 'clean: main-caps'],
+    ['check: case-heat(rear)', 'check: case-heat[rear]'],
+    ['check: case-heat (rear) within 90 °C', 'check: case-heat[rear] within 90 °C'],
+    ['measure: a, squish(left, far  right), b', 'measure: a, squish[left, far  right], b'],
     ['clean: a wiht b', 'clean: a with b'],
     ['clean: a with b usign c', 'clean: a with b using c'],
     ['inspect: a for cracks in webs', 'inspect: a for "cracks in webs"'],
@@ -283,12 +286,26 @@ describe('a fix', () => {
   });
 
   it.each([
+    ['check: case-heat(rear)', 'write case-heat[rear]'],
     ['torqe: a', 'did you mean torque?'],
     ['torque: a to 12 kg', 'write kgf·m'],
     ['if: a is undr', 'did you mean `is under`?'],
     ['if: a is too big', 'write `is out`, `is over`, `is under` or `is in`'],
   ])('%s: %s', (text, hint) => {
     expect(read(text).problems.map((problem) => problem.hint)).toEqual([hint]);
+  });
+
+  it.each([
+    ['check: case-heat(rear)', 'check case-heat[rear]'],
+    ['check: case-heat ( rear )', 'check case-heat[rear]'],
+    ['measure: squish(left, far right), b using c', 'measure squish[left|far right] b using <c>'],
+    ['measure: (left)', 'measure'],
+    ['measure: squish(left', 'measure'],
+    ['measure: squish()', 'measure'],
+    ['repeat: lay(strips)', 'repeat'],
+  ])('reads places in round brackets as if they were square: %s', (text, meant) => {
+    expect(short(text)).toBe(meant);
+    expect(said(text)).toHaveLength(1);
   });
 });
 

@@ -27,6 +27,7 @@ parts:
     after: [plug, gap, drag, stop, number, bolts, seam, cooling]
     given: false
     temporary: true
+    blocks: [plug]
     single-use: true
     reused: true
     turning: true
@@ -144,6 +145,7 @@ describe('a whole book', () => {
         after: at('plug', 'gap', 'drag', 'stop', 'number', 'bolts', 'seam', 'cooling'),
         given: false,
         temporary: true,
+        blocks: at('plug'),
         singleUse: true,
         reused: true,
         turning: true,

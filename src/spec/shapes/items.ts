@@ -66,6 +66,7 @@ export const ITEM_SHAPES = {
         'It goes in for a while only, such as a locking pin or a blanking plug, and must be out at the end.',
       )
       .optional(),
+    blocks: list('Parts (a shaft) that must not be turned while it is in, such as a locking pin.'),
     quantity: count.describe('How many of it go in; 1 where it is left out.').optional(),
     closes: list('Surfaces and joints that can no longer be reached once it is in.'),
     after: list(`What must come before it: ${FIRST}.`),

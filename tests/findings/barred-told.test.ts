@@ -1,4 +1,4 @@
-/** What is barred, and on what; and how a part goes in: all that is told of it. Common practice, no source. */
+/** What is barred, and on what: all that is told of it. Common practice, no source. */
 import {describe} from 'vitest';
 import {SILENT, tellsOf} from '../help/stories.js';
 
@@ -29,18 +29,9 @@ surfaces:
 joints:
   rim: {between: [block, cam], seal: [silicone]}
 fasteners:
-  nuts: {count: 2, holds: [cam], torque: 20 lbf·ft, threads: dry, lock: safety-wire}
+  nuts: {count: 2, holds: [block, cam], torque: 20 lbf·ft, threads: dry, lock: safety-wire}
 barred:
   - {${bar}, because: it burrs}
-`;
-
-const cam = (fields: string) => `
-parts:
-  block: {given: true}
-  cam: {${fields}}
-  plug: {}
-barred:
-  - {what: [hammer], on: [cam], because: it burrs}
 `;
 
 describe('a tool is barred', () => {
@@ -95,6 +86,18 @@ barred-tool cam: cam is worked on with hammer, which is barred there: it burrs
         `
 barred-tool nuts: nuts is worked on with hammer, which is barred there: it burrs
   see engine.yaml:17: hammer is barred here`,
+      ],
+      [
+        'a tool on a surface, and not on the fasteners',
+        engine('reused: false', 'what: [hammer], on: [bores]'),
+        'torque: nuts using hammer',
+        SILENT,
+      ],
+      [
+        'a tool on what the part does not close',
+        engine('closes: [bores]', 'what: [hammer], on: [rim]'),
+        'install: cam using hammer',
+        SILENT,
       ],
       [
         'a tool on a surface that the part closes',
@@ -200,110 +203,6 @@ barred-material nuts: nuts is given wire, which is barred there: it burrs
         engine('reused: false', 'what: [solvent], on: [bores]'),
         'clean: bores using solvent',
         SILENT,
-      ],
-    ],
-    SHOP,
-  );
-});
-
-describe('the step that puts a part in', () => {
-  tellsOf(
-    'install-manner',
-    [
-      [
-        'names no tool',
-        cam('using: [mallet]'),
-        'install: cam',
-        `
-install-manner cam: cam must go in with mallet, and step 1 names no tool
-  see engine.yaml:7: cam is specified here
-  fix: Use mallet: " using mallet" after "…all: cam"`,
-      ],
-      [
-        'names no tool of two',
-        cam('using: [mallet, drift]'),
-        'install: cam',
-        `
-install-manner cam: cam must go in with mallet or drift, and step 1 names no tool
-  see engine.yaml:7: cam is specified here`,
-      ],
-      [
-        'names another tool',
-        cam('using: [mallet]'),
-        'install: cam using feelers',
-        `
-install-manner cam: cam must go in with mallet, and step 1 uses feelers
-  see engine.yaml:7: cam is specified here
-  fix: Use mallet: "mallet" for "feelers"`,
-      ],
-      [
-        'names two other tools',
-        cam('using: [mallet]'),
-        'install: cam using feelers, drift',
-        `
-install-manner cam: cam must go in with mallet, and step 1 uses feelers and drift
-  see engine.yaml:7: cam is specified here`,
-      ],
-      ['names one of two', cam('using: [mallet, drift]'), 'install: cam using drift', SILENT],
-      [
-        'names the right one beside another',
-        cam('using: [mallet]'),
-        'install: cam using drift, mallet',
-        SILENT,
-      ],
-      [
-        'names a barred one, which is told as that',
-        cam('using: [mallet]'),
-        'install: cam using hammer',
-        SILENT,
-      ],
-      ['names none of two, one of which nobody knows', cam('using: [mallet, drft]'), 'install: cam', SILENT],
-      [
-        'does not turn it',
-        cam('turning: true'),
-        'install: cam',
-        `
-install-manner cam: cam must be turned as it goes in, and step 1 does not turn it
-  see engine.yaml:7: cam is specified here
-  fix: Add \`turn: cam\` to step 1: " \`turn: cam\`" after "…ll: cam\`"`,
-      ],
-      ['turns it', cam('turning: true'), '`install: cam` `turn: cam`', SILENT],
-      [
-        'turns something else',
-        cam('turning: true'),
-        '`install: cam` `turn: plug`',
-        `
-install-manner cam: cam must be turned as it goes in, and step 1 does not turn it
-  see engine.yaml:7: cam is specified here
-  fix: Add \`turn: cam\` to step 1: " \`turn: cam\`" after "…ll: cam\`"`,
-      ],
-      ['turns both', cam('turning: true'), '`install: cam` `turn: plug, cam`', SILENT],
-      [
-        'does not turn it, in two backticks',
-        cam('turning: true'),
-        '``install: cam`` with care.',
-        `
-install-manner cam: cam must be turned as it goes in, and step 1 does not turn it
-  see engine.yaml:7: cam is specified here
-  fix: Add \`turn: cam\` to step 1: " \`turn: cam\`" after "…l: cam\`\`"`,
-      ],
-      [
-        'does not turn it, in two backticks and spaces',
-        cam('turning: true'),
-        '`` install: cam `` with care.',
-        `
-install-manner cam: cam must be turned as it goes in, and step 1 does not turn it
-  see engine.yaml:7: cam is specified here
-  fix: Add \`turn: cam\` to step 1: " \`turn: cam\`" after "…: cam \`\`"`,
-      ],
-      [
-        'does not turn it, and says more',
-        cam('turning: true'),
-        '`install: cam` and mind the `lobes`.',
-        `
-install-manner cam: cam must be turned as it goes in, and step 1 does not turn it
-  see engine.yaml:7: cam is specified here
-  fix: Add \`turn: cam\` to step 1: " \`turn: cam\`" after "…ll: cam\`"`,
       ],
     ],
     SHOP,
