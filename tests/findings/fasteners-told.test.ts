@@ -464,8 +464,8 @@ fasteners:
     [
       ['install: caps[frnt]', 'install: caps[frnt]', 'torque: main-bolts'],
       [
-        'left-out: caps is never installed @ caps caps',
-        '  see: caps, caps belongs in the engine',
+        'left-out: caps are never installed @ caps caps',
+        '  see: caps, caps belong in the engine',
         'unknown-item: caps has no place frnt; did you mean front? @ 1 caps',
         '  see: caps, caps is specified here',
         'unknown-item: caps has no place frnt; did you mean front? @ 2 caps',
