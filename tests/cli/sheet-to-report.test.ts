@@ -49,7 +49,7 @@ test('what was entered on the tablet is what the report tells', async () => {
   const {code, out, err} = wmark(folder, 'readings', '7.record.json');
   expect([code, err]).toEqual([1, '']);
   expect(out).toMatch(
-    /\n {2}plug, step 3: error: gap, left: 0\.0215 in \(JM, [-\d]+ [\d:]+ UTC\); over its limits, 0\.01–0\.02 in {2}\[out\]\n/,
+    /\n {2}plug, step 3: error: gap, left: 0\.0215 in \(JM, [-\d]+ [\d:]+ UTC\); over its limits, 0\.010–0\.020 in {2}\[out\]\n/,
   );
   expect(out).toContain('plug, step 2: error: not answered: Drive the plug in  [missing]\n');
   expect(out).not.toMatch(/step 1:|right|signed-over-out|same-hand|seal-broken|book-changed/);
