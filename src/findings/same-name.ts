@@ -5,6 +5,7 @@
 import type {Book} from '../build/book.js';
 import type {Item} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
+import {grouped} from '../text/grouped.js';
 import type {Problem, ProblemName} from '../text/problem.js';
 
 const OF_NAMES: ReadonlySet<ProblemName> = new Set(['unknown-item', 'tool-not-in-shop']);
@@ -103,14 +104,4 @@ function slip({id, where}: Item, written: string, uses: readonly Problem[]): Pro
       edits: [{span: where.span, text: written}],
     },
   };
-}
-
-function grouped(problems: readonly Problem[], key: (one: Problem) => string): Map<string, Problem[]> {
-  const groups = new Map<string, Problem[]>();
-  for (const problem of problems) {
-    const group = groups.get(key(problem)) ?? [];
-    groups.set(key(problem), group);
-    group.push(problem);
-  }
-  return groups;
 }

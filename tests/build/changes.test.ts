@@ -1,4 +1,7 @@
-/** What a tag changes in what is known of the engine: every fact that it sets or undoes, and nothing else. */
+/**
+ * What a tag changes in what is known of the engine: every fact that it sets or undoes, and nothing else.
+ * Common practice, no source.
+ */
 import {describe, expect, it} from 'vitest';
 import type {Detail} from '../../src/build/facts.js';
 import {ledger} from '../../src/build/ledger.js';

@@ -1,4 +1,7 @@
-/** Which torque of a fastener claims to be the end of it: the one after which it is left, or slackened. */
+/**
+ * Which torque of a fastener claims to be the end of it: the one after which it is left, or slackened.
+ * Common practice, no source.
+ */
 import {expect, it} from 'vitest';
 import {lastTorques} from '../../src/build/last-torques.js';
 import type {Verb} from '../../src/procedure/verbs.js';

@@ -1,4 +1,7 @@
-/** Parts of other engines: where the steps stand that alter them, and what such a step is. */
+/**
+ * Parts of other engines: where the steps stand that alter them, and what such a step is.
+ * Common practice, no source.
+ */
 import {describe, expect, it} from 'vitest';
 import {forJob, procedureFor} from '../../src/build/for-job.js';
 import {specificationFor} from '../../src/build/job-specification.js';

@@ -1,4 +1,7 @@
-/** Sealant that is left to cure for less than its time: all that is told of it. The times are invented. */
+/**
+ * Sealant that is left to cure for less than its time: all that is told of it. The times are invented.
+ * Common practice, no source.
+ */
 import {describe} from 'vitest';
 import {SILENT, tells} from '../help/stories.js';
 

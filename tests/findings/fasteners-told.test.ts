@@ -1,6 +1,7 @@
 /**
  * Locks, passes, threads and names of fasteners, and all that is told of them: every word, where it stands, its story and its
  * mend. Read against the builds by hand; every value is invented.
+ * Common practice, no source.
  */
 import {describe, expect, it} from 'vitest';
 import {whole} from '../help/whole.js';

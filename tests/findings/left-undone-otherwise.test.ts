@@ -1,6 +1,7 @@
 /**
  * The same build for an engine that is specified otherwise in one thing, and what is told of a step that is missing: every
  * word, where it stands, its story and its mend. Read against the build by hand.
+ * Common practice, no source.
  */
 import {describe, expect, it} from 'vitest';
 import {type Told, toldOf} from './whole-build.js';

@@ -1,6 +1,7 @@
 /**
  * What is told of a build when one thing of it is left out, done too little, undone or done out of order: every word, where
  * it stands, its story and its mend. Read against the build by hand.
+ * Common practice, no source.
  */
 import {describe, expect, it} from 'vitest';
 import {type Told, toldOf} from './whole-build.js';

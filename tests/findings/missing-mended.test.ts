@@ -1,6 +1,7 @@
 /**
  * Steps that are missing in a build where something is in the way of their mend, or where a part, a joint or a surface is
  * otherwise specified: what is told, and where the missing step is offered. Read against the build by hand.
+ * Common practice, no source.
  */
 import {describe, expect, it} from 'vitest';
 import {type Told, toldOf} from './whole-build.js';

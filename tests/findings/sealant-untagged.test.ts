@@ -1,4 +1,7 @@
-/** Sealant in the prose beside a tag that names only gaskets: what the apprentice smears on, no tag and no joint asks for. */
+/**
+ * Sealant in the prose beside a tag that names only gaskets: what the apprentice smears on, no tag and no joint asks for.
+ * Common practice, no source.
+ */
 import {expect, it} from 'vitest';
 import {check} from '../../src/findings/check.js';
 import {book} from '../help/example.js';

@@ -1,6 +1,7 @@
 /**
  * Ways that part and ways that go back, and all that is told of them: every word, where it stands, its story. Read against
  * the builds by hand; every value is invented.
+ * Common practice, no source.
  */
 import {describe, expect, it} from 'vitest';
 import {whole} from '../help/whole.js';

@@ -1,4 +1,7 @@
-/** A torque wrench whose range has the unit of something else: told at the tool, once, and not at every torque. */
+/**
+ * A torque wrench whose range has the unit of something else: told at the tool, once, and not at every torque.
+ * Common practice, no source.
+ */
 import {describe, expect, it} from 'vitest';
 import {check} from '../../src/findings/check.js';
 import {book} from '../help/example.js';
