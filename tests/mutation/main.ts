@@ -2,7 +2,8 @@
  * `npm run mutation`: changes one thing at a time in calculations, ledger and findings, and sees whether a test
  * notices. Results are kept in `.cache/mutation`, so a run goes on where the last one stopped; at its end stands a
  * table of all results there are. `npm run mutation -- src/build/flow.ts --sample 0.5 --minutes 9`; `--again` tries
- * once more what survived, `--list` lists that, `--table` prints the table alone; both run nothing.
+ * once more what survived, `--tests a.test.ts,b.test.ts` the same by those alone, which starts in seconds; `--list`
+ * lists what survived, `--table` prints the table alone; both run nothing.
  */
 import {parseArgs} from 'node:util';
 import {Stryker} from '@stryker-mutator/core';
@@ -18,10 +19,12 @@ const {values, positionals} = parseArgs({
     seed: {type: 'string', default: '1'},
     minutes: {type: 'string'},
     again: {type: 'boolean', default: false},
+    tests: {type: 'string'},
     list: {type: 'boolean', default: false},
     table: {type: 'boolean', default: false},
   },
 });
+const some = values.tests?.split(',');
 const paths = positionals.map((path) => path.replace(/\/$/, ''));
 
 if (values.list || values.table) {
@@ -49,11 +52,12 @@ async function mutate(scope: Scope): Promise<void> {
       root: process.cwd(),
       // As they are now: an edit while it runs must not take the results to itself.
       texts: Object.fromEntries(files.map((file) => [file, digestOf(file)])),
-      tests: testsOf(scope),
+      tests: some ?? testsOf(scope),
       without: LEFT_OUT,
-      sample: Number(values.sample),
+      // What some tests let pass may be known to another: they try nothing for the first time.
+      sample: some === undefined ? Number(values.sample) : 0,
       seed: values.seed,
-      again: values.again ? ['Survived', 'NoCoverage', 'Timeout'] : [],
+      again: values.again || some !== undefined ? ['Survived', 'NoCoverage', 'Timeout'] : [],
     },
   }).runMutationTest();
 }
