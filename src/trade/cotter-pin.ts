@@ -47,9 +47,9 @@ export function cotterPinFor(inputs: {
     );
   const most = quantity(largest.inches, 'in', 0);
   const least = bolt && quantity(bolt.pin, 'in', 0);
-  if (bolt && least && largest.inches < bolt.pin)
+  if (bolt && largest.inches < bolt.pin)
     return refused(
-      `the largest pin that goes in is ${formatQuantity(most)}, less than the ${formatQuantity(least)} for ${bolt.bolt}`,
+      `the largest pin that goes in is ${formatQuantity(most)}, less than the ${formatQuantity(quantity(bolt.pin, 'in', 0))} for ${bolt.bolt}`,
       'drill the hole for the larger pin',
     );
   return {

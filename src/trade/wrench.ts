@@ -25,10 +25,9 @@ export function readAccuracy(
   if (refusal) return refusal;
   const stated = /^(?:±|\+\/-)?\s*(\d+(?:\.\d+)?)\s*%(?:\s+of (?:reading|setting))?$/i.exec(text.trim());
   if (stated !== null) return statedAccuracy(Number(stated[1]));
-  const letter = /class\s+([A-G])$/i.exec(text.trim())?.[1]?.toUpperCase();
-  const type = /type\s+(I{1,2}|[12])\b/i.exec(text)?.[1];
-  const wanted = type === undefined || type === '2' || type.toUpperCase() === 'II' ? 'II' : 'I';
-  const found = WRENCH_CLASSES.find((one) => one.type === wanted && one.letter === letter);
+  const letter = /class\s+([A-G])$/i.exec(text.trim())?.[1];
+  const type = /type\s+[I1]\b/i.test(text) ? 'I' : 'II';
+  const found = WRENCH_CLASSES.find((one) => one.type === type && one.letter === letter?.toUpperCase());
   if (found === undefined)
     return refused(
       `"${text.slice(0, 30)}" does not say how accurate the wrench is`,
