@@ -3,6 +3,7 @@ import {convert, dimensionOf, highOf, lowOf, si} from '../quantity/convert.js';
 import {formatQuantity} from '../quantity/format.js';
 import type {Amount, Quantity} from '../quantity/model.js';
 import {type AdapterInputs, settingFor} from './adapter.js';
+import {figures} from './result.js';
 import {notOf, type Refused, refused, type Worked} from './worked.js';
 import {LOWEST_FRACTION, SMALL_TOOL, WRENCH_CLASSES} from './wrench-classes.js';
 
@@ -128,10 +129,10 @@ export function outsideRange(
   return refused(says, `take a ${end === 'below' ? 'smaller' : 'larger'} wrench`);
 }
 
-/** To a tenth of the torque's own step, since a band of ±4 % is finer than a whole number shows. */
+/** To a tenth of the torque's own step, since a band of ±4 % is finer than a whole number shows; a fraction to three figures. */
 function bandEnd(torque: Quantity, by: number): Quantity {
   const value = torque.value * by;
-  const step = torque.step > 0 ? Math.min(torque.step, 1) / 10 : 0.1;
+  const step = torque.step > 0 ? Math.min(torque.step, 1) / 10 : figures(value, 'N·m', 3).step;
   return convert({value: Number(value.toPrecision(12)), unit: torque.unit, step}, torque.unit);
 }
 
