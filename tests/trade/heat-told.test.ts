@@ -58,6 +58,16 @@ describe('workings', () => {
   });
 });
 
+test('the warmer end of the band stands last, above nought as below', () => {
+  const given = {
+    diameter: '50 mm',
+    interference: '0.01 mm',
+    clearance: '0.005 mm',
+    material: 'aluminium-6061',
+  };
+  expect(working(asked('cool-to-fit', given))).toContain('with α a tenth more or less: 6–8 °C');
+});
+
 describe('materials', () => {
   test.each([
     ['6.8e-6/F', '340 °F'],

@@ -3,8 +3,9 @@
  * beside the row, or by the table that it names.
  */
 import {describe, expect, test} from 'vitest';
+import {quantity} from '../../src/quantity/convert.js';
 import {deckHeight} from '../../src/trade/deck-height.js';
-import {fitOfLimits} from '../../src/trade/fit.js';
+import {fitNamed, fitOfLimits} from '../../src/trade/fit.js';
 import {stripFor, stripTaper} from '../../src/trade/gauging-strip.js';
 import {middleFor} from '../../src/trade/stack.js';
 import {amount, q} from '../help/amount.js';
@@ -60,6 +61,12 @@ const TOLD: readonly (readonly [subject: string, texts: Texts, lines: readonly s
     {...DECK, piston: '1.560 in', gasket: '0.040 in'},
     ['deck clearance: 0.0000 in', 'squish: 0.0400 in'],
     'flush',
+  ],
+  [
+    'deck-height',
+    {...DECK, block: '8.000 in', piston: '0.560 in'},
+    ['deck clearance: 0.0000 in'],
+    'flush, though the sum of the doubles is below nought',
   ],
   [
     'wear-limit',
@@ -122,12 +129,12 @@ test.each(BAD_FITS)('a fit of "%s" is refused', (fit, says) =>
   expect(refused(asked('fit', {size: '25 mm', fit}))).toBe(says),
 );
 
-describe('fits', () => {
-  test('limits that meet are called so without a sign', () => {
-    const fit = result(fitOfLimits(amount('1.500–1.501 in'), amount('1.501–1.502 in')));
-    expect(fit.kind).toBe('interference');
-    expect([fit.hole.form, fit.shaft.form]).toEqual(['range', 'range']);
-  });
+test('limits that meet are an interference from nought, which has no sign', () => {
+  const fit = result(fitOfLimits(amount('1.500–1.501 in'), amount('1.501–1.502 in')));
+  expect([fit.hole, fit.shaft]).toEqual([amount('1.500–1.501 in'), amount('1.501–1.502 in')]);
+  const none = quantity(0, 'in', 0.0001);
+  const value = {form: 'range', low: none, high: {...none, value: 0.002}};
+  expect(fitNamed(fit)).toEqual([{name: 'interference', value}]);
 });
 
 describe('stacks', () => {
@@ -186,8 +193,8 @@ test('a bore of the gasket without its thickness is refused by name', () => {
 
 // A tenth of the block's height belongs to what is allowed, as the docstring says.
 test('a piston that stands out by just a tenth of the block is worked out', () => {
-  const deck = deckHeight({block: q('16 in'), stroke: q('6 in'), rod: q('10 in'), piston: q('1.4 in')});
-  expect(result(deck).clearance.value).toBe(1.6);
+  const deck = deckHeight({block: q('10 in'), stroke: q('4 in'), rod: q('6 in'), piston: q('1 in')});
+  expect(result(deck).clearance.value).toBe(1);
 });
 
 test.each([
