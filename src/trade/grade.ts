@@ -95,7 +95,7 @@ function givenText(text: string, strength: string): GradeReading {
   if (reading.amount.form !== 'single')
     return refused(`${strength} is not one strength`, 'give the least value');
   const {value} = reading.amount;
-  return gradeGiven(/^proof/i.test(text) ? {proof: value} : {yield: value});
+  return gradeGiven(/proof/i.test(text) ? {proof: value} : {yield: value});
 }
 
 function inchGrade(
