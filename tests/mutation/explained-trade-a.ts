@@ -53,13 +53,6 @@ export const TRADE_A: readonly Explained[] = [
     },
   ),
   ...explained(
-    'src/trade/deck-height.ts',
-    'a nanometre is what sums are off by; no squish is given as just that',
-    {
-      'if (squish && si(squish) < 1e-9)': [['si(squish) < 1e-9', 'si(squish) <= 1e-9']],
-    },
-  ),
-  ...explained(
     'src/trade/engagement.ts',
     'a ratio of areas times a ratio of strengths is one to the last bit by chance alone, and then both threads strip at once',
     {"weaker: ratio > 1 ? 'hole' : 'bolt',": [['ratio > 1', 'ratio >= 1']]},

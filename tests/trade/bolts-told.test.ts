@@ -9,7 +9,7 @@ import {longFormTorque, torqueFor} from '../../src/trade/preload.js';
 import {torqueThenAngle} from '../../src/trade/torque-angle.js';
 import {ESTIMATE} from '../../src/trade/worked.js';
 import {q} from '../help/amount.js';
-import {asked, askedWith, refused, type Texts, told, working} from './asked.js';
+import {asked, askedAlone, refused, type Texts, told, working} from './ask.js';
 import {grade, thread} from './fasteners.js';
 import {result, valueIn} from './unwrap.js';
 
@@ -51,7 +51,7 @@ const TOLD: readonly (readonly [subject: string, texts: Texts, lines: readonly s
   ],
 ];
 
-test.each(TOLD)('%s %j', (subject, texts, lines) => expect(told(askedWith(subject, texts))).toEqual(lines));
+test.each(TOLD)('%s %j', (subject, texts, lines) => expect(told(askedAlone(subject, texts))).toEqual(lines));
 
 describe('preloads', () => {
   test('what stands under a preload', () => {

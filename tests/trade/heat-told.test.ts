@@ -9,7 +9,7 @@ import {COLD_STEEL, MATERIALS, type Material} from '../../src/trade/expansion.js
 import {coolToAssemble, heatToAssemble} from '../../src/trade/shrink-fit.js';
 import {ESTIMATE} from '../../src/trade/worked.js';
 import {q} from '../help/amount.js';
-import {asked, refused, told, working} from './asked.js';
+import {asked, refused, told, working} from './ask.js';
 import {out} from './unwrap.js';
 
 const STEEL: Material = {name: 'steel', perKelvin: 11.7e-6, steel: true};

@@ -4,7 +4,7 @@ import {quantity} from '../../src/quantity/convert.js';
 import {byOneInTurn} from '../../src/trade/one-in-turn.js';
 import type {Task} from '../../src/trade/task-graph.js';
 import {timePlan} from '../../src/trade/time-plan.js';
-import {asked, askedWith, refused, told} from './asked.js';
+import {asked, askedAlone, refused, told} from './ask.js';
 import {result} from './unwrap.js';
 
 function task(id: string, hands: number, wait: number, ...after: string[]): Task {
@@ -78,7 +78,7 @@ describe('as it is written', () => {
       'fill: 10 min, after  seal  and  head',
       'tidy: 5 min',
     ];
-    expect(told(askedWith('time-plan', {task}))).toEqual([
+    expect(told(askedAlone('time-plan', {task}))).toEqual([
       'hands-on time: 3.6 h',
       'waits: 90 min',
       'earliest finish: 3.2 h',

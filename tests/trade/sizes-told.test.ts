@@ -9,7 +9,7 @@ import {fitNamed, fitOfLimits} from '../../src/trade/fit.js';
 import {stripFor, stripTaper} from '../../src/trade/gauging-strip.js';
 import {middleFor} from '../../src/trade/stack.js';
 import {amount, q} from '../help/amount.js';
-import {asked, askedWith, refused, type Texts, told, working} from './asked.js';
+import {asked, askedAlone, refused, type Texts, told, working} from './ask.js';
 import {out, result} from './unwrap.js';
 
 const DECK = {block: '9.000 in', stroke: '3.480 in', rod: '5.700 in'};
@@ -95,7 +95,7 @@ const TOLD: readonly (readonly [subject: string, texts: Texts, lines: readonly s
   ],
 ];
 
-test.each(TOLD)('%s %j', (subject, texts, lines) => expect(told(askedWith(subject, texts))).toEqual(lines));
+test.each(TOLD)('%s %j', (subject, texts, lines) => expect(told(askedAlone(subject, texts))).toEqual(lines));
 
 /** A guard band is as fine as the finer of limits and uncertainty; a fraction is told to four places, or it would be lost. */
 test.each([
@@ -108,7 +108,7 @@ test.each([
   ['20–40 mm', '1/64 in', '20.3969–39.6031 mm'],
   ['1/2 to 5/8 in', '1/64 in', '0.5156–0.6094 in'],
 ])('%s by a gauge of ±%s accepts %s', (limits, uncertainty, accept) => {
-  expect(told(askedWith('guard-band', {limits, uncertainty}))[0]).toBe(`accept: ${accept}`);
+  expect(told(askedAlone('guard-band', {limits, uncertainty}))[0]).toBe(`accept: ${accept}`);
 });
 
 function noClass(text: string): string {
@@ -186,7 +186,7 @@ describe('strips', () => {
 
 test('a bore of the gasket without its thickness is refused by name', () => {
   const given = {bore: '4.000 in', stroke: '3.480 in', ratio: '9.5', 'gasket-bore': '4.1 in'};
-  expect(refused(askedWith('chamber', given))).toBe(
+  expect(refused(askedAlone('chamber', given))).toBe(
     '--gasket-bore is given without --gasket; give the thickness of the gasket too',
   );
 });
@@ -200,4 +200,4 @@ test('a piston that stands out by just a tenth of the block is worked out', () =
 test.each([
   ['crush', {}, '--bore is missing: bore of the housing; write --bore "2.6545 in"'],
   ['crush', {xyzzy: '2 in'}, 'there is no option --xyzzy; it takes --bore, --height, --gap'],
-])('%s %j', (subject, texts, says) => expect(refused(askedWith(subject, texts))).toBe(says));
+])('%s %j', (subject, texts, says) => expect(refused(askedAlone(subject, texts))).toBe(says));
