@@ -103,5 +103,5 @@ function notLengths({low, high}: Range, name: string): Refused | undefined {
 }
 
 function opposite(q: Quantity): Quantity {
-  return {...q, value: q.value === 0 ? 0 : -q.value};
+  return {...q, value: 0 - q.value};
 }

@@ -32,7 +32,10 @@ export interface Stack {
  */
 export function stack(links: readonly Link[], inflation = 1): Worked<Stack> {
   const read = readLinks(links);
-  if ('ok' in read) return read;
+  return 'ok' in read ? read : added(read, links, inflation);
+}
+
+function added(read: readonly ReadLink[], links: readonly Link[], inflation: number): Worked<Stack> {
   const [first] = read;
   if (first === undefined) return refused('the stack has no link', 'give one size at least');
   if (!(inflation >= 1 && inflation <= 2))
@@ -66,7 +69,7 @@ export function stack(links: readonly Link[], inflation = 1): Worked<Stack> {
 export function middleFor(links: readonly Link[], name: string, least: Quantity): Worked<Quantity> {
   const read = readLinks(links);
   if ('ok' in read) return read;
-  const worked = stack(links);
+  const worked = added(read, links, 1);
   if (!worked.ok) return worked;
   const link = read.find((one) => one.name === name && one.times !== 0);
   if (link === undefined)

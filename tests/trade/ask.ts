@@ -3,7 +3,7 @@ import {formatAmount, formatQuantity} from '../../src/quantity/format.js';
 import type {Figure} from '../../src/trade/figure.js';
 import {FIGURES} from '../../src/trade/figures/registry.js';
 import type {Named, Worked} from '../../src/trade/worked.js';
-import {out} from './unwrap.js';
+import {out, refusal} from './unwrap.js';
 
 export type Texts = Readonly<Record<string, string | readonly string[]>>;
 
@@ -26,6 +26,23 @@ export function lines(values: readonly Named[]): readonly string[] {
 /** The lines of the result, or the refusal. */
 export function answer(worked: Worked<readonly Named[]>): readonly string[] {
   return worked.ok ? lines(worked.result) : [worked.says, worked.hint];
+}
+
+/** The lines of the result, which there must be. */
+export function told(worked: Worked<readonly Named[]>): readonly string[] {
+  return lines(out(worked).result);
+}
+
+/** All that stands beside the result: formula, inputs, band, source and advice, a line each. */
+export function working(worked: Worked<unknown>): readonly string[] {
+  const {formula, inputs, band, source, advisory = ''} = out(worked);
+  return [formula, ...lines([...inputs, ...(band ? [band] : [])]), source, advisory];
+}
+
+/** `what is wrong; what to do`. */
+export function refused(worked: Worked<unknown>): string {
+  const {says, hint} = refusal(worked);
+  return `${says}; ${hint}`;
 }
 
 /** The lines of what was given and taken. */

@@ -9,7 +9,7 @@ import {longFormTorque, torqueFor} from '../../src/trade/preload.js';
 import {torqueThenAngle} from '../../src/trade/torque-angle.js';
 import {ESTIMATE} from '../../src/trade/worked.js';
 import {q} from '../help/amount.js';
-import {asked, askedWith, refused, type Texts, told, working} from './asked.js';
+import {asked, askedAlone, refused, type Texts, told, working} from './ask.js';
 import {grade, thread} from './fasteners.js';
 import {result, valueIn} from './unwrap.js';
 
@@ -51,7 +51,7 @@ const TOLD: readonly (readonly [subject: string, texts: Texts, lines: readonly s
   ],
 ];
 
-test.each(TOLD)('%s %j', (subject, texts, lines) => expect(told(askedWith(subject, texts))).toEqual(lines));
+test.each(TOLD)('%s %j', (subject, texts, lines) => expect(told(askedAlone(subject, texts))).toEqual(lines));
 
 describe('preloads', () => {
   test('what stands under a preload', () => {
@@ -71,15 +71,15 @@ describe('preloads', () => {
   test.each([
     [
       'a nut factor of a slip',
-      torqueFor({thread: HALF, friction: 5, preload: q('1000 lbf')}),
+      () => torqueFor({thread: HALF, friction: 5, preload: q('1000 lbf')}),
       'a nut factor of 5 is outside 0.09 to 0.35; about 0.15 is oiled steel, 0.20 dry',
     ],
     [
       'neither preload nor grade',
-      torqueFor({thread: HALF, friction: 0.2}),
+      () => torqueFor({thread: HALF, friction: 0.2}),
       'neither preload nor grade is given; give one of them',
     ],
-  ])('%s', (_, work, says) => expect(refused(work)).toBe(says));
+  ])('%s', (_, work, says) => expect(refused(work())).toBe(says));
 
   // d2 and d3 of M10 are 9.026 and 8.160 mm (ISO 724 and ISO 898-1); the formula by hand: dm 9.080 mm, λ 3.01°.
   test('the long form takes the minor diameter of a metric thread by ISO', () => {

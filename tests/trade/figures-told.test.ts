@@ -3,7 +3,7 @@
  * by hand from the formula or read in the table that the last word of a row names.
  */
 import {expect, test} from 'vitest';
-import {askedWith, type Texts, told} from './asked.js';
+import {askedAlone, type Texts, told} from './ask.js';
 
 const BOLT = {thread: '7/16-20 UNF', condition: 'oiled'};
 const METRIC = {thread: 'M10×1.5', condition: 'K 0.2'};
@@ -320,5 +320,5 @@ const TOLD: readonly (readonly [subject: string, texts: Texts, lines: readonly s
 ];
 
 test.each(TOLD)('%s %j', (subject, texts, lines) => {
-  expect(told(askedWith(subject, texts))).toEqual(lines);
+  expect(told(askedAlone(subject, texts))).toEqual(lines);
 });

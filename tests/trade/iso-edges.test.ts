@@ -3,7 +3,7 @@ import {expect, test} from 'vitest';
 import {formatAmount} from '../../src/quantity/format.js';
 import {limitsOfSize} from '../../src/trade/iso-limits.js';
 import {q} from '../help/amount.js';
-import {asked, refused, working} from './asked.js';
+import {asked, refused, working} from './ask.js';
 import {result} from './unwrap.js';
 
 test.each([

@@ -11,7 +11,7 @@ import type {Task} from '../../src/trade/task-graph.js';
 import {timePlan} from '../../src/trade/time-plan.js';
 import type {Worked} from '../../src/trade/worked.js';
 import {amount, q} from '../help/amount.js';
-import {asked, type Texts} from './asked.js';
+import {asked, type Texts} from './ask.js';
 import {thread} from './fasteners.js';
 import {out, refusal} from './unwrap.js';
 

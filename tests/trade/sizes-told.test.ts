@@ -3,12 +3,13 @@
  * beside the row, or by the table that it names.
  */
 import {describe, expect, test} from 'vitest';
+import {quantity} from '../../src/quantity/convert.js';
 import {deckHeight} from '../../src/trade/deck-height.js';
-import {fitOfLimits} from '../../src/trade/fit.js';
+import {fitNamed, fitOfLimits} from '../../src/trade/fit.js';
 import {stripFor, stripTaper} from '../../src/trade/gauging-strip.js';
 import {middleFor} from '../../src/trade/stack.js';
 import {amount, q} from '../help/amount.js';
-import {asked, askedWith, refused, type Texts, told, working} from './asked.js';
+import {asked, askedAlone, refused, type Texts, told, working} from './ask.js';
 import {out, result} from './unwrap.js';
 
 const DECK = {block: '9.000 in', stroke: '3.480 in', rod: '5.700 in'};
@@ -62,6 +63,12 @@ const TOLD: readonly (readonly [subject: string, texts: Texts, lines: readonly s
     'flush',
   ],
   [
+    'deck-height',
+    {...DECK, block: '8.000 in', piston: '0.560 in'},
+    ['deck clearance: 0.0000 in'],
+    'flush, though the sum of the doubles is below nought',
+  ],
+  [
     'wear-limit',
     {rule: 'bearing-clearance', size: '2.500 in', 'new-limit': '0.0030 in'},
     ['allowance: 0.0013 in', 'wear limit: 0.0043 in'],
@@ -88,7 +95,7 @@ const TOLD: readonly (readonly [subject: string, texts: Texts, lines: readonly s
   ],
 ];
 
-test.each(TOLD)('%s %j', (subject, texts, lines) => expect(told(askedWith(subject, texts))).toEqual(lines));
+test.each(TOLD)('%s %j', (subject, texts, lines) => expect(told(askedAlone(subject, texts))).toEqual(lines));
 
 /** A guard band is as fine as the finer of limits and uncertainty; a fraction is told to four places, or it would be lost. */
 test.each([
@@ -101,7 +108,7 @@ test.each([
   ['20–40 mm', '1/64 in', '20.3969–39.6031 mm'],
   ['1/2 to 5/8 in', '1/64 in', '0.5156–0.6094 in'],
 ])('%s by a gauge of ±%s accepts %s', (limits, uncertainty, accept) => {
-  expect(told(askedWith('guard-band', {limits, uncertainty}))[0]).toBe(`accept: ${accept}`);
+  expect(told(askedAlone('guard-band', {limits, uncertainty}))[0]).toBe(`accept: ${accept}`);
 });
 
 function noClass(text: string): string {
@@ -122,12 +129,12 @@ test.each(BAD_FITS)('a fit of "%s" is refused', (fit, says) =>
   expect(refused(asked('fit', {size: '25 mm', fit}))).toBe(says),
 );
 
-describe('fits', () => {
-  test('limits that meet are called so without a sign', () => {
-    const fit = result(fitOfLimits(amount('1.500–1.501 in'), amount('1.501–1.502 in')));
-    expect(fit.kind).toBe('interference');
-    expect([fit.hole.form, fit.shaft.form]).toEqual(['range', 'range']);
-  });
+test('limits that meet are an interference from nought, which has no sign', () => {
+  const fit = result(fitOfLimits(amount('1.500–1.501 in'), amount('1.501–1.502 in')));
+  expect([fit.hole, fit.shaft]).toEqual([amount('1.500–1.501 in'), amount('1.501–1.502 in')]);
+  const none = quantity(0, 'in', 0.0001);
+  const value = {form: 'range', low: none, high: {...none, value: 0.002}};
+  expect(fitNamed(fit)).toEqual([{name: 'interference', value}]);
 });
 
 describe('stacks', () => {
@@ -179,18 +186,18 @@ describe('strips', () => {
 
 test('a bore of the gasket without its thickness is refused by name', () => {
   const given = {bore: '4.000 in', stroke: '3.480 in', ratio: '9.5', 'gasket-bore': '4.1 in'};
-  expect(refused(askedWith('chamber', given))).toBe(
+  expect(refused(askedAlone('chamber', given))).toBe(
     '--gasket-bore is given without --gasket; give the thickness of the gasket too',
   );
 });
 
 // A tenth of the block's height belongs to what is allowed, as the docstring says.
 test('a piston that stands out by just a tenth of the block is worked out', () => {
-  const deck = deckHeight({block: q('16 in'), stroke: q('6 in'), rod: q('10 in'), piston: q('1.4 in')});
-  expect(result(deck).clearance.value).toBe(1.6);
+  const deck = deckHeight({block: q('10 in'), stroke: q('4 in'), rod: q('6 in'), piston: q('1 in')});
+  expect(result(deck).clearance.value).toBe(1);
 });
 
 test.each([
   ['crush', {}, '--bore is missing: bore of the housing; write --bore "2.6545 in"'],
   ['crush', {xyzzy: '2 in'}, 'there is no option --xyzzy; it takes --bore, --height, --gap'],
-])('%s %j', (subject, texts, says) => expect(refused(askedWith(subject, texts))).toBe(says));
+])('%s %j', (subject, texts, says) => expect(refused(askedAlone(subject, texts))).toBe(says));

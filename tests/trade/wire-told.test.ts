@@ -7,7 +7,7 @@ import {cotterSuits} from '../../src/trade/cotter-pin.js';
 import {wireSuits} from '../../src/trade/safety-wire.js';
 import {wireLength} from '../../src/trade/wire-run.js';
 import {q} from '../help/amount.js';
-import {asked, askedWith, refused, type Texts, told} from './asked.js';
+import {asked, askedAlone, refused, type Texts, told} from './ask.js';
 import {out} from './unwrap.js';
 
 const WIRE = {count: '4', wire: '0.032 in'};
@@ -70,7 +70,7 @@ const TOLD: readonly (readonly [subject: string, texts: Texts, lines: readonly s
   ],
 ];
 
-test.each(TOLD)('%s %j', (subject, texts, lines) => expect(told(askedWith(subject, texts))).toEqual(lines));
+test.each(TOLD)('%s %j', (subject, texts, lines) => expect(told(askedAlone(subject, texts))).toEqual(lines));
 
 const REFUSED: readonly (readonly [subject: string, texts: Texts, says: string])[] = [
   [
@@ -112,7 +112,7 @@ test.each(REFUSED)('%s %j is refused', (subject, texts, says) =>
 );
 
 test('four hundred fasteners of a grid are taken', () => {
-  expect(told(askedWith('tightening-order', {layout: 'grid 20x20'}))[0]?.split(', ')).toHaveLength(400);
+  expect(told(askedAlone('tightening-order', {layout: 'grid 20x20'}))[0]?.split(', ')).toHaveLength(400);
 });
 
 describe('wire', () => {

@@ -4,7 +4,7 @@ import type {Task} from '../../src/trade/task-graph.js';
 import {readThread} from '../../src/trade/thread.js';
 import {timePlan} from '../../src/trade/time-plan.js';
 import {q} from '../help/amount.js';
-import {asked, type Texts, working} from './asked.js';
+import {asked, type Texts, working} from './ask.js';
 import {out, refusal} from './unwrap.js';
 
 const WORKINGS: readonly (readonly [

@@ -6,7 +6,7 @@ import {describe, expect, test} from 'vitest';
 import {quantity} from '../../src/quantity/convert.js';
 import {appliedTorque, readAccuracy} from '../../src/trade/wrench.js';
 import {amount, q} from '../help/amount.js';
-import {asked, refused, told, working} from './asked.js';
+import {asked, refused, told, working} from './ask.js';
 import {result} from './unwrap.js';
 
 test.each([
