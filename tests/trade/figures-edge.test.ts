@@ -55,6 +55,8 @@ test.each<readonly [string, Texts, readonly string[], string]>([
     ['take: 3/32 in', 'least for the bolt: 3/32 in', 'largest that goes in: 7/64 in'],
     'ASME B18.8.1',
   ],
+  // No slot is tabled for that bolt, so nothing is known to end what goes in.
+  ['cotter-pin', {thread: '#10-32'}, ['take: 1/16 in', 'least for the bolt: 1/16 in'], 'AN310 and AN380'],
   ['cotter-pin', {hole: '0.109 in'}, ['take: 3/32 in', 'largest that goes in: 3/32 in'], 'ASME B18.8.1'],
   [
     'guard-band',
