@@ -32,7 +32,9 @@ if (values.list || values.table) {
 } else {
   // Every result is written down at once, so that nothing is lost when the time is over.
   if (values.minutes !== undefined) setTimeout(finish, Number(values.minutes) * 60_000).unref();
-  for (const scope of SCOPES) await mutate(scope);
+  for (const scope of SCOPES) {
+    for (const files of batches(filesOf(scope, paths))) await mutate(scope, files);
+  }
   finish();
 }
 
@@ -42,9 +44,14 @@ function finish(): never {
   process.exit();
 }
 
-async function mutate(scope: Scope): Promise<void> {
-  const files = filesOf(scope, paths);
-  if (files.length === 0) return;
+/** So many at once that which test reaches what of them still fits into one text. */
+function batches(files: readonly string[]): string[][] {
+  const most = 80;
+  const begins = Array.from({length: Math.ceil(files.length / most)}, (_, index) => index * most);
+  return begins.map((begin) => files.slice(begin, begin + most));
+}
+
+async function mutate(scope: Scope, files: string[]): Promise<void> {
   await new Stryker({
     configFile: '.config/mutation/stryker.config.mjs',
     mutate: files,
