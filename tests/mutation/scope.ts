@@ -72,7 +72,6 @@ const JOBS = [
   'left-undone-otherwise',
   'locks',
   'missing-mended',
-  'missing-step',
   'over-under',
   'phrase',
   'sealant-untagged',
