@@ -107,9 +107,8 @@ function warnings(procedure: Procedure, outline: Outline): ReadonlyMap<string, r
 /** Each caution of a procedure once, with where the step stands that it belongs to. */
 function cautionsOf({steps, sections}: Procedure): ReadonlyMap<Caution, number> {
   const all = new Map<Caution, number>();
-  for (const {cautions, more, headSpan} of steps) {
+  for (const {cautions, headSpan} of steps) {
     for (const caution of cautions) all.set(caution, headSpan.start);
-    for (const block of more) if (block.type === 'caution') all.set(block.caution, headSpan.start);
   }
   for (const {content} of sections) {
     for (const block of content)

@@ -55,7 +55,7 @@ function sideIn(text: string, clearance: boolean): {readonly side: Side; readonl
   const under = first('under', clearance ? [UNDER, TIGHT] : [UNDER]);
   const named = over ?? under;
   if (named === undefined || (over && under)) return undefined;
-  return NEGATED.test(text.slice(Math.max(0, named.span.start - 12), named.span.start)) ? undefined : named;
+  return NEGATED.test(text.slice(0, named.span.start)) ? undefined : named;
 }
 
 const NEGATED = /\b(?:not|never|no longer)\s+(?:be\s+|is\s+)?$/i;

@@ -1,7 +1,6 @@
 /** The values that a step's tags stand for: stated in the tag, or else specified for its item. */
 import type {Step, Tag} from '../procedure/model.js';
 import {amountOf, amountsOf, clauseOf} from '../procedure/values.js';
-import type {Verb} from '../procedure/verbs.js';
 import {amountsAgree} from '../quantity/convert.js';
 import type {Amount} from '../quantity/model.js';
 import type {Fastener, Item, Located, Specification} from '../spec/model.js';
@@ -27,7 +26,6 @@ export interface StatedValue {
 export function valuesOf(step: Step, spec: Specification): StatedValue[] {
   const values: StatedValue[] = [];
   for (const tag of step.tags) {
-    if (!VALUED.has(tag.verb)) continue;
     for (const {id} of tag.targets) {
       const item = spec.items.get(id);
       if (item !== undefined) addAll(values, ofTag(tag, item, spec));
@@ -35,9 +33,6 @@ export function valuesOf(step: Step, spec: Specification): StatedValue[] {
   }
   return values;
 }
-
-/** Verbs that a value can stand with, most have none. */
-const VALUED: ReadonlySet<Verb> = new Set(['torque', 'measure', 'check', 'cure', 'fill']);
 
 function ofTag(tag: Tag, item: Item, spec: Specification): StatedValue[] {
   switch (tag.verb) {
