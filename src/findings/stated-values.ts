@@ -70,14 +70,16 @@ function angleOf(tag: Tag, item: Fastener): StatedValue[] {
 }
 
 function curesOf(tag: Tag, item: Item, spec: Specification): StatedValue[] {
-  const stated = amountOf(tag, 'for');
-  if (stated !== undefined) return [{kind: 'time', item, tag, amount: stated, passes: []}];
   const sealants =
     item.kind === 'joint' && typeof item.seal?.value === 'object' ? item.seal.value : [item.id];
-  return sealants.flatMap((id) => {
+  const cures = sealants.flatMap((id) => {
     const sealant = spec.items.get(id);
-    return sealant?.kind === 'consumable' ? value('time', tag, item, 'for', sealant.cure) : [];
+    return sealant?.kind === 'consumable' && sealant.cure ? [sealant.cure] : [];
   });
+  const [cure, second] = cures;
+  // Of two sealants, the joint is made up with either.
+  if (clauseOf(tag, 'for') !== undefined) return value('time', tag, item, 'for', second ? undefined : cure);
+  return cures.flatMap((one) => value('time', tag, item, 'for', one));
 }
 
 function value(

@@ -83,6 +83,7 @@ const JOBS = [
   'thread-hand',
   'tightened-early',
   'unasked-alteration',
+  'values-stated',
   'waived-name',
   'ways-told',
   'witness-mark',
