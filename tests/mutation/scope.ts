@@ -55,6 +55,7 @@ const PROSE = [
   'numbers-read',
   'page',
   'prose',
+  'prose-about',
   'prose-exact',
   'sentences',
 ].map((name) => `tests/findings/${name}.test.ts`);
@@ -72,7 +73,6 @@ const JOBS = [
   'left-undone-otherwise',
   'locks',
   'missing-mended',
-  'missing-step',
   'over-under',
   'phrase',
   'sealant-untagged',
