@@ -26,6 +26,7 @@ joints:
   dry-joint: {between: [block, cover], seal: {value: none, because: ground faces}}
   lost-joint: {between: [block, cover], seal: [nobody]}
 fasteners:
+  nut: {holds: [cover], torque: 40 lbf·ft, threads: dry, lock: {value: none, because: stretch}}
   bolts: {holds: [cover], torque: 40 lbf·ft, passes: [20 lbf·ft, 40 lbf·ft], threads: dry, lock: {value: none, because: stretch}}
 fits:
   play: {between: [block, cover], limits: 0.004–0.008 in, using: [gauge]}
@@ -113,5 +114,39 @@ prose-disagrees either-joint: either-joint: the prose says 24 h, the tag 12 h
       SILENT,
     ],
     ['nothing of a step that states no values', step('Carry it 5 qt.', 'install: cover'), SILENT],
+  ]);
+});
+
+/** Passes that are listed without a unit. */
+describe('the passes are held against', () => {
+  const NUT_SPECIFIED = `
+prose-disagrees nut: nut: the prose has passes of 20 and 30, the specification 40 lbf·ft
+  see procedure.md:7: the tag
+  see engine.yaml:15: nut is specified here`;
+
+  tellsOfText('prose-', {engine: ENGINE, shop: SHOP}, [
+    ['the torque that is specified', step('Passes of 20 and 30.', 'torque: nut'), NUT_SPECIFIED],
+    [
+      'the torque that the tag states',
+      step('Passes of 20 and 30.', 'torque: nut to 40 lbf·ft'),
+      `
+prose-disagrees nut: nut: the prose has passes of 20 and 30, the tag 40 lbf·ft
+  see procedure.md:7: the tag`,
+    ],
+    ['the torque, at which they end', step('Passes of 20 and 40.', 'torque: nut'), SILENT],
+    ['the torque, at which they end in the other unit', step('Passes of 20 and 54.', 'torque: nut'), SILENT],
+    ['the passes that are specified', step('Passes of 20 and 40.', 'torque: bolts'), SILENT],
+    [
+      'the passes that are specified, of which one is another',
+      step('Passes of 30, then\n   40.', 'torque: bolts'),
+      `
+prose-disagrees bolts: bolts: the prose has passes of 30, then 40, the specification 40 lbf·ft in passes of 20 lbf·ft, 40 lbf·ft
+  see procedure.md:8: the tag
+  see engine.yaml:16: bolts is specified here`,
+    ],
+    ['nothing where one number is no list', step('Passes of 30.', 'torque: nut'), SILENT],
+    ['nothing where the first is no number', step('Passes of 2,0 and 30.', 'torque: nut'), SILENT],
+    ['nothing where they are of something else', step('Passes of 2 and 3 strokes.', 'torque: nut'), SILENT],
+    ['nothing where two are tightened', step('Passes of 20 and 30.', 'torque: nut, bolts'), SILENT],
   ]);
 });
