@@ -49,8 +49,8 @@ function readFriction(given: string): Read<number | ThreadCondition> {
   const plain = given.trim().toLowerCase();
   const condition = CONDITIONS.find((one) => one === plain);
   if (condition) return {ok: true, value: condition};
-  if (/^(?:k\s*(?:=\s*)?)?0?\.\d+$/.test(plain))
-    return {ok: true, value: Number(plain.replace(/^k\s*(?:=\s*)?/, ''))};
+  const factor = plain.replace(/^k\s*=?\s*/, '');
+  if (/^0?\.\d+$/.test(factor)) return {ok: true, value: Number(factor)};
   const meant = /^(?:oil|lub|greas)/.test(plain) ? 'oiled' : nearest(plain, CONDITIONS);
   const hint = meant
     ? `did you mean ${meant}?`

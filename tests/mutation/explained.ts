@@ -200,7 +200,7 @@ export const EXPLAINED: readonly Explained[] = [
   },
   {
     file: 'src/trade/task-graph.ts',
-    line: 'for (const {id, after} of tasks) for (const one of new Set(after)) waiting.get(one)?.push(id);',
+    line: 'for (const one of after) waiting.get(one)?.push(held);',
     code: 'waiting.get(one)?.push',
     becomes: 'waiting.get(one).push',
     because: 'every name that is waited for has been found to be a task before',
