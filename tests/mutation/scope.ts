@@ -55,6 +55,7 @@ const PROSE = [
   'numbers-read',
   'page',
   'prose',
+  'prose-about',
   'prose-exact',
   'sentences',
 ].map((name) => `tests/findings/${name}.test.ts`);
@@ -82,6 +83,7 @@ const JOBS = [
   'thread-hand',
   'tightened-early',
   'unasked-alteration',
+  'values-stated',
   'waived-name',
   'ways-told',
   'witness-mark',
