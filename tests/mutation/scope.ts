@@ -75,7 +75,6 @@ const JOBS = [
   'left-undone-otherwise',
   'locks',
   'missing-mended',
-  'missing-step',
   'missing-waited',
   'over-under',
   'phrase',
