@@ -11,6 +11,7 @@ export interface Scope {
 
 const CASES = [
   'alone',
+  'alone-told',
   'barred-told',
   'check-jobs',
   'clean-told',
@@ -71,6 +72,7 @@ const JOBS = [
   'filled-slack',
   'follow-on',
   'follow-on-limits',
+  'job-told',
   'key-twice',
   'left-undone',
   'left-undone-otherwise',
@@ -86,7 +88,9 @@ const JOBS = [
   'step-unmarked',
   'temporary',
   'thread-hand',
+  'threads-told',
   'tightened-early',
+  'two-actions-told',
   'unasked-alteration',
   'values-stated',
   'waived-name',
