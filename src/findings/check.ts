@@ -60,7 +60,6 @@ export interface CheckReport {
  */
 export function check(whole: Book, options: CheckOptions = {}): CheckReport {
   const report = checkAsItStands(whole, options);
-  if (whole.spec.broken) return report;
   const {house: _, ...ours} = options;
   const recheck = (mended: Book) => checkAsItStands(mended, ours).findings;
   const findings = withFollowOn(report.findings, whole, recheck, options.memory?.mended);

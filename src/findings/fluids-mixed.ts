@@ -1,7 +1,7 @@
 /** A system is filled with one fluid while another is still in it. */
 import {idsOf} from '../procedure/values.js';
 import type {FindingKind} from './model.js';
-import {about, listed, specified, storyOf, tagWhere} from './phrase.js';
+import {listed, specified, storyOf, tagWhere} from './phrase.js';
 
 const OIL = `
 systems:
@@ -42,17 +42,19 @@ export const fluidsMixed: FindingKind = {
       const {item, places, tag} = action;
       const now = idsOf(tag, 'with');
       if (now.length === 0) return;
-      const over = places
-        .map((place) => state.get('filled', item.id, place))
-        .filter(({holds, detail}) => holds && detail?.ids && !detail.ids.some((id) => now.includes(id)));
+      const over = places.filter((place) => {
+        const still = state.named('filled', item.id, place);
+        return still.length > 0 && !still.some((id) => now.includes(id));
+      });
       const [first] = over;
       if (first === undefined) return;
-      const [still, comes] = [first.detail?.ids ?? [], now].map((ids) => listed(ids, 'and'));
+      const still = state.named('filled', item.id, first);
+      const [goes, is] = [now.length > 1 ? 'go' : 'goes', still.length > 1 ? 'are' : 'is'];
       report({
         where: tagWhere(action),
-        message: `${item.id}: ${comes} goes in while ${still} is still in it; drain it first (\`drain: ${item.id}\`)`,
-        ...about(item, []),
-        story: storyOf(over),
+        message: `${item.id}: ${listed(now, 'and')} ${goes} in while ${listed(still, 'and')} ${is} still in it; drain it first (\`drain: ${item.id}\`)`,
+        item: item.id,
+        story: storyOf(over.map((place) => state.get('filled', item.id, place))),
         related: [specified(item)],
       });
     },

@@ -19,6 +19,9 @@ const SHOWN = 3;
 /** In characters, of a procedure: to read a longer one anew would be felt at every key in an editor. */
 const LONGEST = 100_000;
 
+/** A finding of a slip that a mend is known for. */
+type Slip = Finding & {readonly fix: Fix};
+
 /** Reads a procedure anew with its slips mended, or knows how it was read before. */
 export type ReadMended = (procedure: Procedure, text: string) => Procedure;
 
@@ -35,10 +38,11 @@ export function withFollowOn(
   read: ReadMended = readMended,
 ): readonly Finding[] {
   const sources = book.procedures.map((procedure) => procedure.source);
-  const files = new Set(sources.flatMap(({file, text}) => (text.length > LONGEST ? [] : [file])));
-  const slips = findings.filter(
-    ({name, severity, fix}) => SLIPS.has(name) && severity === 'error' && files.has(fix?.file ?? ''),
-  );
+  const files = new Set(sources.filter(({text}) => text.length <= LONGEST).map(({file}) => file));
+  const slips = findings.filter((one): one is Slip => {
+    const {name, severity, fix} = one;
+    return SLIPS.has(name) && severity === 'error' && fix !== undefined && files.has(fix.file);
+  });
   if (slips.length === 0 || slips.length === findings.length) return findings;
   const still = new Set(recheck(mended(slips, book, read)).map(keyOf));
   const follows = (one: Finding) =>
@@ -51,7 +55,7 @@ export function withFollowOn(
     const {fix: _, ...rest} = one;
     return {...rest, related: [...causes, ...one.related]};
   });
-  const first = new Set(slips);
+  const first = new Set<Finding>(slips);
   return [...slips, ...marked.filter((one) => !first.has(one))];
 }
 
@@ -60,9 +64,11 @@ function keyOf({name, where, item, place}: Finding): string {
   return JSON.stringify([name, where.file, item, place]);
 }
 
-function mended(slips: readonly Finding[], book: Book, read: ReadMended): Book {
+function mended(slips: readonly Slip[], book: Book, read: ReadMended): Book {
   const edits = new Map<string, Edit[]>();
-  for (const {file, edits: own} of slips.flatMap(({fix}): Fix[] => (fix ? [fix] : []))) {
+  for (const {
+    fix: {file, edits: own},
+  } of slips) {
     const all = edits.get(file) ?? [];
     edits.set(file, all);
     for (const edit of own) all.push(edit);

@@ -42,13 +42,11 @@ export function factsAt(
 }
 
 /** The step before this one in its section, between which and this one there is room. */
-export function stepBefore({procedure, step, order}: StepRef, {program}: Context): StepRef | undefined {
+export function stepBefore({procedure, step}: StepRef, {program}: Context): StepRef | undefined {
   for (const {content} of procedure.sections) {
     const own = content.flatMap((block) => (block.type === 'step' ? [block.step] : []));
     const before = own[own.indexOf(step) - 1];
-    // A procedure that the build does twice has each of its steps in two places.
-    if (before !== undefined)
-      return program.steps.findLast((one) => one.step === before && one.order < order);
+    if (before !== undefined) return program.steps.find((one) => one.step === before);
   }
   return undefined;
 }

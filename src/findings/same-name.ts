@@ -17,7 +17,7 @@ const OF_NAMES: ReadonlySet<ProblemName> = new Set(['unknown-item', 'tool-not-in
 export function joinedByName(
   problems: readonly Problem[],
   book: Book,
-  isWaived: (problem: Problem) => boolean = () => false,
+  isWaived: (problem: Problem) => boolean,
 ): readonly Problem[] {
   const ofNames = problems.filter(
     (one) => OF_NAMES.has(one.name) && nameIn(one.fix) !== undefined && !isWaived(one),
@@ -33,7 +33,7 @@ export function joinedByName(
     const isSlip = item !== undefined && written.size === 1 && only !== undefined && isNamedOnce(item, book);
     if (isSlip) {
       for (const use of uses) joined.set(use, undefined);
-      joined.set(first, slip(item, only, uses));
+      joined.set(first, slip(item, only, [first, ...others]));
     } else for (const [, same] of grouped(uses, saidIn)) join(same, joined);
   }
   return problems.flatMap((problem) => (joined.has(problem) ? (joined.get(problem) ?? []) : problem));
@@ -90,9 +90,9 @@ function timesSaid(id: string, text: string): number {
 }
 
 /** The message says no number, for it is the same finding on a job that has fewer of the steps. */
-function slip({id, where}: Item, written: string, uses: readonly Problem[]): Problem {
+function slip({id, where}: Item, written: string, uses: readonly [Problem, ...Problem[]]): Problem {
   return {
-    name: uses[0]?.name ?? 'unknown-item',
+    name: uses[0].name,
     where,
     says: `${id} is named nowhere, and every place that means it says ${written}`,
     hint: `did you mean ${written} here?`,

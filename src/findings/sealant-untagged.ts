@@ -17,11 +17,10 @@ export function lacksSealant(clause: string, tags: readonly Tag[], spec: Specifi
   const words = clause.toLowerCase();
   const named = SEALANT.exec(words)?.[0];
   if (named === undefined || NONE.test(words)) return false;
-  const used = tags.map((tag) => materialsOf(tag, spec));
   // Only where everything that seals says with what, and none of it is what the prose may mean.
-  const seals = tags.flatMap(({verb}, at) => (verb === 'seal' ? [used[at] ?? []] : []));
-  if (seals.length === 0 || seals.some((materials) => materials.length === 0)) return false;
-  return !used.flat().some((item) => mayBe(item, named));
+  const seals = tags.filter(({verb}) => verb === 'seal');
+  if (seals.length === 0 || seals.some((tag) => materialsOf(tag, spec).length === 0)) return false;
+  return !tags.some((tag) => materialsOf(tag, spec).some((item) => mayBe(item, named)));
 }
 
 function materialsOf(tag: Tag, {items}: Specification): Item[] {

@@ -1,8 +1,8 @@
 /**
  * What goes wrong only when a `repeat:` has gone back: the story of such a finding has something in it that stands below the
- * step itself, and so cannot have happened the first time that the step is come to.
+ * tag, or is the tag itself, and so cannot have happened the first time that the step is come to.
  */
-import type {Found} from '../build/found.js';
+import type {Found, Remark} from '../build/found.js';
 import {type Action, type Node, type Program, type StepRef, whereIn} from '../build/program.js';
 import {stepName} from '../build/tell.js';
 
@@ -17,7 +17,8 @@ export function secondRound({parts}: Program): (found: Found, action: Action) =>
   const loops = parts.flatMap(({nodes}) => loopsIn(nodes, new Map()));
   if (loops.length === 0) return (found) => found;
   return (found, action) => {
-    const loop = loopOf(found, action, loops);
+    const {story = []} = found;
+    const loop = loopOf(story, action, loops);
     if (loop === undefined) return found;
     const {back, to} = loop;
     const round = `${stepName(back, action.step)} goes back to ${stepName(to, action.step)}`;
@@ -25,12 +26,12 @@ export function secondRound({parts}: Program): (found: Found, action: Action) =>
     return {
       ...found,
       message: `${found.message}, the second time round, after ${round}`,
-      story: [...(found.story ?? []), {where: whereIn(back, back.step.span), says}],
+      story: [...story, {where: whereIn(back, back.step.span), says}],
     };
   };
 }
 
-/** The steps that have a name so far are filled into `named`. */
+/** In the order in which they go back. The steps that have a name so far are filled into `named`. */
 function loopsIn(nodes: readonly Node[], named: Map<string, StepRef>): Loop[] {
   return nodes.flatMap(({step, below, repeat}) => {
     if (step.step.id !== undefined) named.set(step.step.id, step);
@@ -40,16 +41,15 @@ function loopsIn(nodes: readonly Node[], named: Map<string, StepRef>): Loop[] {
   });
 }
 
-/** The shortest one that holds both the action and what stands below it in the story. */
-function loopOf({story = []}: Found, {step, tag}: Action, loops: readonly Loop[]): Loop | undefined {
+/** The first to go back, and so the shortest, that holds both the action and what stands below it in the story. */
+function loopOf(story: readonly Remark[], {step, tag}: Action, loops: readonly Loop[]): Loop | undefined {
   const {file} = step.procedure.source;
-  const later = story.filter(({where}) => where.file === file && where.span.start > tag.span.start);
+  // What the tag itself did, it did the time before; unless it names several, and did it to another of them just now.
+  const from = tag.targets.length > 1 ? tag.span.end : tag.span.start;
+  const later = story.filter(({where}) => where.file === file && where.span.start >= from);
   if (later.length === 0) return undefined;
   const last = Math.max(...later.map(({where}) => where.span.start));
-  return loops
-    .filter(
-      ({back, to}) =>
-        back.procedure === step.procedure && to.order <= step.order && last < back.step.span.end,
-    )
-    .sort((one, other) => one.back.order - other.back.order)[0];
+  return loops.find(
+    ({back, to}) => back.procedure === step.procedure && to.order <= step.order && last < back.step.span.end,
+  );
 }

@@ -13,6 +13,7 @@ import type {Source, Where} from '../text/source.js';
 import {foundFault, sourcesOf} from './found-fault.js';
 import {isUnasked} from './house.js';
 import type {Finding, FindingKind} from './model.js';
+import {waiverStale} from './waiver-stale.js';
 
 export interface Raised {
   readonly kind: FindingKind;
@@ -96,8 +97,6 @@ function staleWaivers(
   ofJob: boolean,
   isFound: (name: string, step: StepRef) => boolean,
 ): Raised[] {
-  const stale = kinds.find(({name}) => name === 'waiver-stale');
-  if (stale === undefined) return [];
   // What only a job can have, the book without one can't judge.
   const unjudged = new Set(kinds.filter(({group}) => group === 'job' && !ofJob).map(({name}) => name));
   return waivers
@@ -106,7 +105,7 @@ function staleWaivers(
     .map(({name, where, tag, step}) => {
       const near = nearKind(name, kinds);
       const fix = near !== undefined && isFound(near, step) ? renamed(where, near) : without(tag, step);
-      return {kind: stale, found: {where, message: staleMessage(name, kinds, near), fix}};
+      return {kind: waiverStale, found: {where, message: staleMessage(name, kinds, near), fix}};
     });
 }
 

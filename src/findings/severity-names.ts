@@ -4,11 +4,10 @@ import {nearest} from '../text/nearest.js';
 import {isUnasked} from './house.js';
 import type {FindingKind} from './model.js';
 import type {Raised} from './settle.js';
+import {specForm} from './spec-form.js';
 
 export function severityNames({spec}: Book, kinds: readonly FindingKind[]): Raised[] {
-  const kind = kinds.find(({name}) => name === 'spec-form');
   const names = kinds.map(({name}) => name);
-  if (kind === undefined) return [];
   return [...spec.shop.severity].flatMap(([name, {where}]): Raised[] => {
     if (names.includes(name) || isUnasked(name, kinds)) return [];
     const near = nearest(name, names);
@@ -21,6 +20,6 @@ export function severityNames({spec}: Book, kinds: readonly FindingKind[]): Rais
         edits: [{span: where.span, text: near}],
       };
     const message = `severity: ${name} is not a finding; ${hint}`;
-    return [{kind, found: {where, message, ...(fix && {fix})}}];
+    return [{kind: specForm, found: {where, message, ...(fix && {fix})}}];
   });
 }

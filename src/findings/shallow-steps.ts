@@ -53,7 +53,7 @@ function indented({file, text}: Source, steps: readonly Step[], by: number): Fix
   const lines = steps.flatMap(({span}) => {
     const starts = [text.lastIndexOf('\n', span.start - 1) + 1];
     for (let at = text.indexOf('\n', span.start); at >= 0 && at < span.end; at = text.indexOf('\n', at + 1)) {
-      if (/\S/.test(text[at + 1] ?? '') || text[at + 1] === ' ') starts.push(at + 1);
+      if (/[\S ]/.test(text.slice(at + 1, at + 2))) starts.push(at + 1);
     }
     return starts;
   });

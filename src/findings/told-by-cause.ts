@@ -9,8 +9,8 @@ const SHOWN = 3;
 /** The problems without those that have their cause among them; the cause says which name is wanted, where it is plain. */
 export function toldByCause(problems: readonly Problem[], book: Book): readonly Problem[] {
   if (!problems.some(({cause}) => cause)) return problems;
-  return problems.flatMap((problem) => {
-    if (problem.cause !== undefined) return [];
+  const first = problems.filter(({cause}) => cause === undefined);
+  return first.map((problem) => {
     const wanted = problems.filter(({cause}) => cause === problem.where);
     const [name, other] = new Set(wanted.map((one) => writtenAt(one, book)));
     if (name === undefined) return problem;

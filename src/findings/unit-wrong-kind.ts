@@ -35,23 +35,22 @@ fasteners:
   fromReading: true,
   /** A tool that tightens to a torque must have a range of torques, whatever it is called. */
   book({spec, program, report}) {
-    const reads = new Set<string>();
-    const tightens = new Map<string, Where>();
+    const reads = new Set<Tool>();
+    const tightens = new Map<Tool, Where>();
     for (const {steps} of program.parts) {
       for (const ref of steps) {
         for (const tag of ref.step.tags) {
           const tools = toolsOf(tag, spec);
-          if (tag.verb !== 'torque') for (const {id} of tools) reads.add(id);
+          if (tag.verb !== 'torque') for (const tool of tools) reads.add(tool);
           else if (tools.every((tool) => isMisranged(tool) || tool.range === undefined)) {
-            for (const {id} of tools) if (!tightens.has(id)) tightens.set(id, whereIn(ref, tag.span));
+            for (const tool of tools) if (!tightens.has(tool)) tightens.set(tool, whereIn(ref, tag.span));
           }
         }
       }
     }
-    for (const [id, where] of tightens) {
-      const tool = spec.items.get(id);
+    for (const [tool, where] of tightens) {
       // An angle is turned on after the torque; a gauge that reads a length elsewhere may read the stretch of a bolt.
-      if (tool?.kind !== 'tool' || !isMisranged(tool) || misrangedWrench(tool) || reads.has(id)) continue;
+      if (!isMisranged(tool) || misrangedWrench(tool) || reads.has(tool)) continue;
       if (dimensionOf(tool.range.value) === 'angle') continue;
       const {says, hint, ...found} = misranged(tool);
       report({

@@ -1,4 +1,5 @@
 /** What the figures of fasteners have in common: the thread, what is on it, and the grade. */
+import {clipped} from '../text/clipped.js';
 import {nearest} from '../text/nearest.js';
 import {type Option, type Read, text} from './figure-options.js';
 import type {ThreadCondition, TighteningMethod} from './nut-factors.js';
@@ -55,5 +56,5 @@ function readFriction(given: string): Read<number | ThreadCondition> {
   const hint = meant
     ? `did you mean ${meant}?`
     : `write one of ${CONDITIONS.join(', ')}, or a nut factor such as 0.18`;
-  return refused(`"${given.trim().slice(0, 30)}" is no condition of threads`, hint);
+  return refused(`"${clipped(given.trim(), 30)}" is no condition of threads`, hint);
 }

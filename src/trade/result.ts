@@ -50,7 +50,7 @@ function tidy(step: number): number {
   return Number(step.toPrecision(6));
 }
 
+/** Without noise, and nought without a sign. */
 function clean(value: number): number {
-  const plain = Number(value.toPrecision(12));
-  return plain === 0 ? 0 : plain;
+  return Number(value.toPrecision(12));
 }

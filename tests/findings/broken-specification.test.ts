@@ -44,6 +44,22 @@ describe('a specification that cannot be read whole', () => {
     expect(found(ENGINE.replace(right, wrong))).toEqual([`spec-form: ${says}`]);
   });
 
+  it('counts no item, and calls none covered', () => {
+    const engine = ENGINE.replace('    holds', '\tholds');
+    const {summary} = check(book({engine, procedures: {'procedure.md': STEPS}}));
+    expect(summary).toEqual({
+      procedures: 1,
+      steps: 1,
+      tags: 2,
+      judged: false,
+      items: 0,
+      covered: 0,
+      uncovered: [],
+      errors: 1,
+      warnings: 0,
+    });
+  });
+
   it('still lets slips of tags be told', () => {
     const {findings} = check(
       book({

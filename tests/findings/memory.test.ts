@@ -102,6 +102,18 @@ alterations:
     expect(new Set(before).size).toBe(3);
   });
 
+  it('reads a procedure with its slips mended once, for as long as it is mended so', () => {
+    const memory = new Memory();
+    const [procedure] = whole.procedures;
+    if (procedure === undefined) throw new Error('the book has no procedure');
+    const {text} = procedure.source;
+    const read = memory.mended(procedure, text);
+    expect(memory.mended(procedure, text)).toBe(read);
+    const other = memory.mended(procedure, `${text}\n`);
+    expect(other.source.text).toBe(`${text}\n`);
+    expect(memory.mended(procedure, `${text}\n`)).toBe(other);
+  });
+
   it('reads the relations of a specification once', () => {
     const memory = new Memory();
     const known = memory.relations(whole.spec);
@@ -151,4 +163,15 @@ it('remembers what it read of words, for as long as they are asked for', () => {
   other(1_000_008);
   expect(words.numbers(said)).not.toBe(numbers);
   expect(words.numbers(said)).toEqual(numbers);
+  const since = 'Bring the nuts up to 40 lbf·ft.';
+  expect(words.numbers(since)).toBe(words.numbers(since));
+});
+
+it('is full beyond two million characters, and not with them', () => {
+  const {words} = new Memory();
+  const said = 'Bring the bolts up to 60 lbf·ft.';
+  const numbers = words.numbers(said);
+  words.numbers(' '.repeat(2_000_000 - said.length));
+  words.numbers(' '.repeat(2_000_001));
+  expect(words.numbers(said)).toBe(numbers);
 });
