@@ -44,6 +44,16 @@ export function told(worked: Worked<readonly Named[]>): readonly string[] {
   return lines(out(worked).result);
 }
 
+/** The lines of the result, or the refusal and its hint. */
+export function answer(worked: Worked<readonly Named[]>): readonly string[] {
+  return worked.ok ? lines(worked.result) : [worked.says, worked.hint];
+}
+
+/** The lines of what was given and taken. */
+export function inputsOf(worked: Worked<unknown>): readonly string[] {
+  return lines(out(worked).inputs);
+}
+
 /** All that stands beside the result: formula, inputs, band, source and advice, a line each. */
 export function working(worked: Worked<unknown>): readonly string[] {
   const {formula, inputs, band, source, advisory = ''} = out(worked);
