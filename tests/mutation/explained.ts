@@ -4,6 +4,7 @@ import {FINDINGS_A_TO_E} from './explained-a-e.js';
 import {FINDINGS_F_TO_M} from './explained-f-m.js';
 import type {Explained} from './explained-form.js';
 import {TRADE_A} from './explained-trade-a.js';
+import {TRADE_B} from './explained-trade-b.js';
 
 const STRYKERS = '"Stryker was here!"';
 /** The same where a list stood that was empty. */
@@ -209,6 +210,7 @@ export const EXPLAINED: readonly Explained[] = [
   ...FINDINGS_A_TO_E,
   ...FINDINGS_F_TO_M,
   ...TRADE_A,
+  ...TRADE_B,
 ];
 
 export function explanationOf(found: Omit<Explained, 'because'>): Explained | undefined {

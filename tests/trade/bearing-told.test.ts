@@ -4,8 +4,8 @@ import {type BearingPlace, bearingClearance} from '../../src/trade/bearing-clear
 import {formOf} from '../../src/trade/roundness.js';
 import {runningClearance} from '../../src/trade/running-clearance.js';
 import {amount, q} from '../help/amount.js';
-import {answer, askedAlone, inputsOf, lines} from './ask.js';
-import {out, refusal, result} from './unwrap.js';
+import {answer, askedWith, inputsOf, lines, refused} from './asked.js';
+import {out, result} from './unwrap.js';
 
 /** A journal of 2 in in bores larger by these thousandths, the least and the most at each place. */
 function placesOf(clearances: Readonly<Record<string, readonly [number, number]>>): BearingPlace[] {
@@ -95,15 +95,14 @@ describe('without a name of the place', () => {
     [{place: 'rear', bore: []}, 'the bore at rear has no reading; give at least one diameter'],
     [{place: 'rear', journal: []}, 'the journal at rear has no reading; give at least one diameter'],
   ])('%j is refused', (change: Partial<BearingPlace>, due) => {
-    const {says, hint} = refusal(bearingClearance([{...PLACE, ...change}]));
-    expect(`${says}; ${hint}`).toBe(due);
+    expect(refused(bearingClearance([{...PLACE, ...change}]))).toBe(due);
   });
 });
 
 test('the figure tells taper and out-of-round of both, and no verdict without limits', () => {
   expect(
     answer(
-      askedAlone('bearing-clearance', {
+      askedWith('bearing-clearance', {
         journal: '2.0000, 2.0001; 1.9998, 1.9998 in',
         bore: '2.0020, 2.0021; 2.0024, 2.0020 in',
       }),
