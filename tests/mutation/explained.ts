@@ -5,6 +5,7 @@ import {FINDINGS_F_TO_M} from './explained-f-m.js';
 import type {Explained} from './explained-form.js';
 import {TRADE_A} from './explained-trade-a.js';
 import {TRADE_B} from './explained-trade-b.js';
+import {FINDINGS_ON_PROSE} from './explained-prose.js';
 
 const STRYKERS = '"Stryker was here!"';
 /** The same where a list stood that was empty. */
@@ -211,6 +212,7 @@ export const EXPLAINED: readonly Explained[] = [
   ...FINDINGS_F_TO_M,
   ...TRADE_A,
   ...TRADE_B,
+  ...FINDINGS_ON_PROSE,
 ];
 
 export function explanationOf(found: Omit<Explained, 'because'>): Explained | undefined {

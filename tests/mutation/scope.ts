@@ -60,6 +60,7 @@ const PROSE = [
   'prose',
   'prose-about',
   'prose-exact',
+  'prose-mended',
   'sentences',
 ].map((name) => `tests/findings/${name}.test.ts`);
 /** Stories of single jobs, each by its findings. */
