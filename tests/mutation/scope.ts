@@ -27,6 +27,7 @@ const CASES = [
   'missing-seal',
   'missing-torque',
   'names-told',
+  'options-told',
   'order-told',
   'pins-told',
   'readings-told',
