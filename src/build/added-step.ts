@@ -1,5 +1,5 @@
 /** A step that no procedure holds: an alteration of a substituted part, asked for by a job. */
-import type {Block, Step, Tag} from '../procedure/model.js';
+import type {PlainBlock, Step, Tag} from '../procedure/model.js';
 import type {Alteration, Part} from '../spec/model.js';
 import type {Span, Where} from '../text/source.js';
 
@@ -61,7 +61,7 @@ function alterTag({part, places, alteration}: Adding, span: Span): Tag {
   };
 }
 
-function prose(text: string, span: Span): Block {
+function prose(text: string, span: Span): PlainBlock {
   return {type: 'prose', span, text, inline: [{type: 'text', value: text}]};
 }
 

@@ -70,7 +70,7 @@ function keptStep(step: Step, fitting: Fitting): Step {
     ...step,
     tags: step.tags.flatMap((tag) => keptTag(tag, fitting)),
     steps: below.flatMap((block) => (block.type === 'step' ? [block.step] : [])),
-    more: [...step.more, ...below.filter(({type}) => type === 'left-out')],
+    more: [...step.more, ...below.filter((block) => block.type === 'left-out')],
   };
 }
 

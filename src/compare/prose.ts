@@ -1,6 +1,6 @@
 /** The prose of a book as plain text: of a step with all that stands in its item, and of what stands outside steps. */
 import type {Book} from '../build/book.js';
-import type {Block, Caution, Picture, Procedure, Step} from '../procedure/model.js';
+import type {Block, Picture, Procedure, Step} from '../procedure/model.js';
 import type {Span} from '../text/source.js';
 
 /** A step's words with the paragraphs, lists and pictures below them, its cautions left out. */
@@ -42,13 +42,9 @@ export function passagesOf(procedure: Procedure): Passage[] {
 /** Every text of a book that somebody reads. */
 export function proseOf({procedures}: Book): string[] {
   return procedures.flatMap((procedure) => [
-    ...procedure.steps.flatMap((step) => [wordsOfStep(step), ...cautionsIn(step).map(({text}) => text)]),
+    ...procedure.steps.flatMap((step) => [wordsOfStep(step), ...step.cautions.map(({text}) => text)]),
     ...passagesOf(procedure).map(({text}) => text),
   ]);
-}
-
-function cautionsIn({cautions, more}: Step): Caution[] {
-  return [...cautions, ...more.flatMap((block) => (block.type === 'caution' ? [block.caution] : []))];
 }
 
 function wordsOfBlock(block: Block): string[] {

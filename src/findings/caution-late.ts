@@ -75,5 +75,5 @@ function movedUp({caution}: Warned, step: StepRef): {fix?: Fix} {
 }
 
 function atMargin(text: string, offset: number): boolean {
-  return offset === 0 || /[\r\n]/.test(text[offset - 1] ?? '');
+  return offset === 0 || /[\r\n]/.test(text.charAt(offset - 1));
 }

@@ -100,6 +100,7 @@ function warnings(procedure: Procedure, outline: Outline): ReadonlyMap<string, r
       for (const section of new Set(sections)) add(`${one.word} in ${section}`, one);
     }
   }
+  // A step that a job adds is gone through before the cautions of the step behind it, which stand above both.
   for (const list of all.values()) list.sort(byText);
   return all;
 }
@@ -107,9 +108,8 @@ function warnings(procedure: Procedure, outline: Outline): ReadonlyMap<string, r
 /** Each caution of a procedure once, with where the step stands that it belongs to. */
 function cautionsOf({steps, sections}: Procedure): ReadonlyMap<Caution, number> {
   const all = new Map<Caution, number>();
-  for (const {cautions, more, headSpan} of steps) {
+  for (const {cautions, headSpan} of steps) {
     for (const caution of cautions) all.set(caution, headSpan.start);
-    for (const block of more) if (block.type === 'caution') all.set(block.caution, headSpan.start);
   }
   for (const {content} of sections) {
     for (const block of content)
@@ -145,9 +145,9 @@ function sectionsAround(outline: Outline, offset: number): readonly number[] {
   return outline[low]?.around ?? [0];
 }
 
-/** A caution stands before a step when it stands before its words; a step that a job adds has no words in the text. */
+/** A caution stands before the words of a step; that of a step which a job adds, right where that would begin. */
 export function standsBefore({span}: Warned, {step}: StepRef): boolean {
-  return span.start < step.headSpan.start || (step.added !== undefined && span.start === step.headSpan.start);
+  return span.start <= step.headSpan.start;
 }
 
 export function hazardsOf(item: Item): readonly Located<string>[] {

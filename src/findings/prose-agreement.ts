@@ -23,7 +23,8 @@ export function disagreements(
         dimensionOf(value.amount) === dimensionOf(mention.amount) && ABOUT[value.kind](mention, value),
     );
     const [first] = near;
-    if (first === undefined || near.some((value) => fits(mentions, index, value))) return [];
+    const later = mentions.slice(index + 1);
+    if (first === undefined || near.some((value) => fits(mention, value, mentions, later))) return [];
     return [{mention, value: first}];
   });
 }
@@ -33,8 +34,7 @@ type About = (mention: Mention, value: StatedValue) => boolean;
 /** Whether a mention is about a value of this kind at all. */
 const ABOUT: {readonly [kind in ValueKind]: About} = {
   torque: ({clause, after}) =>
-    // A bolt is brought up to its torque; `up to` is no limit there.
-    !LIMIT_WORDS.test(clause.replaceAll('up to', '')) &&
+    !LIMIT_WORDS.test(clause) &&
     !/\b(?:drag|drags|prevailing|breakaway|resistance|still turn|to turn|turning)\b/.test(clause) &&
     !/\bwrench (?:reads?|covers?|goes|ranges?|is|from)\b/.test(clause) &&
     !/^\s*(?:torque )?(?:wrench|adapter|scale)\b/.test(after),
@@ -49,7 +49,7 @@ const ABOUT: {readonly [kind in ValueKind]: About} = {
   volume: ({after}) => !/^\s*(?:can|jug|bottle|measure|tin|drum)s?\b/.test(after),
   limits: (mention, {item, amount}) =>
     (mention.amount.form === 'range' ||
-      (LIMIT_WORDS.test(limitsIn(mention.clause)) && isNear(mention.amount, amount)) ||
+      (isLimit(mention.clause) && isNear(mention.amount, amount)) ||
       isHeating(mention, `${item.id} ${item.name}`)) &&
     !/^\s*(?:long|wide|deep|thick|high|down|from|below|above|away|apart|off|into|of (?:bead|strip|wire|thread))\b/.test(
       mention.after,
@@ -60,9 +60,9 @@ const ABOUT: {readonly [kind in ValueKind]: About} = {
     otherThings(mention.clause, `${item.id} ${item.name}`.toLowerCase()).length === 0,
 };
 
-/** `pump up to 0.5 bar` says where to begin, and no limit. */
-function limitsIn(clause: string): string {
-  return PUMPING.test(clause) ? clause.replaceAll('up to', '') : clause;
+/** `pump up to 0.5 bar` says where to begin, and no limit; nor is it one that a bolt is brought up to its torque. */
+function isLimit(clause: string): boolean {
+  return LIMIT_WORDS.test(clause) || (/\bup to\b/.test(clause) && !PUMPING.test(clause));
 }
 
 const PUMPING = /\b(?:pump|blow|bring|raise|charge|inflate|pressuri[sz]e|build)(?:ed|s)?\b/;
@@ -70,8 +70,9 @@ const PUMPING = /\b(?:pump|blow|bring|raise|charge|inflate|pressuri[sz]e|build)(
 /** A check of a temperature is about what is brought to it. */
 function isHeating({amount, clause}: Mention, itemWords: string): boolean {
   if (dimensionOf(amount) !== 'temperature') return false;
-  const heats = clause.search(/\b(?:heat|warm|bake)(?:ed|s)?\b/);
-  return heats >= 0 && / to\b/.test(clause.slice(heats)) && /heat|warm|temperature|hot/i.test(itemWords);
+  const heats = /\b(?:heat|warm|bake)(?:ed|s)?\b/.exec(clause);
+  if (heats === null || !/heat|warm|temperature|hot/i.test(itemWords)) return false;
+  return / to\b/.test(clause.slice(heats.index));
 }
 
 /** What has a size of its own in a step that measures something else. */
@@ -89,21 +90,24 @@ const LIMIT_WORDS = new RegExp(
     '(?!long|deep|thick)[a-z]+er than',
     '(?!long|deep|thick)[a-z]+est',
     'less than|more than|over|under|above|below|beyond|past',
-    'exceeds?|exceeding|max(?:imum)?|min(?:imum)?|limits?|up to',
+    'exceeds?|exceeding|max(?:imum)?|min(?:imum)?|limits?',
     'the (?:least|most)|or (?:less|more)',
   ].join('|')})\\b`,
 );
 
-function fits(mentions: readonly Mention[], index: number, value: StatedValue): boolean {
-  const mention = mentions[index];
-  if (mention === undefined) return true;
+function fits(
+  mention: Mention,
+  value: StatedValue,
+  all: readonly Mention[],
+  later: readonly Mention[],
+): boolean {
   const {amount} = mention;
   switch (value.kind) {
     case 'torque':
       if ([value.amount, ...value.passes].some((one) => amountsAgree(amount, one))) return true;
-      return value.passes.length === 0 && leadsUp(mentions, index);
+      return value.passes.length === 0 && leadsUp(mention, later);
     case 'volume':
-      return wholeIsNamed(mentions, value.amount);
+      return wholeIsNamed(all, value.amount);
     case 'limits':
       if (amount.form !== 'single') return amountsAgree(amount, value.amount);
       if (isEnd(amount, value.amount)) return true;
@@ -117,17 +121,13 @@ function fits(mentions: readonly Mention[], index: number, value: StatedValue): 
 }
 
 /** A lower torque with a higher one further on is a pass on the way; one in brackets only repeats. */
-function leadsUp(mentions: readonly Mention[], index: number): boolean {
-  const mention = mentions[index];
-  if (mention === undefined) return false;
-  return mentions
-    .slice(index + 1)
-    .some(
-      (later) =>
-        !later.repeats &&
-        dimensionOf(later.amount) === dimensionOf(mention.amount) &&
-        limitsOf(later.amount).high > limitsOf(mention.amount).high,
-    );
+function leadsUp(mention: Mention, later: readonly Mention[]): boolean {
+  return later.some(
+    ({repeats, amount}) =>
+      !repeats &&
+      dimensionOf(amount) === dimensionOf(mention.amount) &&
+      limitsOf(amount).high > limitsOf(mention.amount).high,
+  );
 }
 
 /** `the first 2 qt …, 7 qt in all`: a part of the whole that another number names, or what is kept ready. */

@@ -24,16 +24,18 @@ export function handDisagreements(
     });
   });
   const [first] = turned;
-  const clockwise = first?.clockwise;
-  if (first === undefined || clockwise === undefined) return [];
+  if (first?.clockwise === undefined) return [];
+  const {item, tag, clockwise} = first;
   if (turned.some((one) => one.clockwise !== clockwise)) return [];
+  const tightened = tag.verb === 'torque';
+  const says = `a ${clockwise === tightened ? 'right-hand' : 'left-hand'} thread is ${tightened ? 'tightened' : 'slackened'} ${clockwise ? 'clockwise' : 'anticlockwise'}`;
   return turnsIn(text)
     .filter((turn) => turn.clockwise !== clockwise)
     .map(({span, said}) => ({
       span,
-      item: first.item,
-      tagSpan: first.tag.span,
-      says: `${first.item.id}: the prose says ${said}, and a ${clockwise === (first.tag.verb === 'torque') ? 'right-hand' : 'left-hand'} thread is ${first.tag.verb === 'torque' ? 'tightened' : 'slackened'} ${clockwise ? 'clockwise' : 'anticlockwise'}`,
+      item,
+      tagSpan: tag.span,
+      says: `${item.id}: the prose says ${said}, and ${says}`,
     }));
 }
 

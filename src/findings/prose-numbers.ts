@@ -74,8 +74,12 @@ function unitAt(text: string, number: ScannedNumber): {unit: Unit; end: number} 
     /^\s+([a-z]+)/i.exec(text.slice(found.span.end, found.span.end + 24))?.[1]?.toLowerCase() ?? '';
   // `fit 2 in each bore`: no inches.
   if (found.text === 'in' && number.step === 1 && DETERMINERS.has(next)) return undefined;
-  return {unit: found.unit, end: found.span.end};
+  STOP.lastIndex = found.span.end - 1;
+  return {unit: found.unit, end: STOP.test(text) ? found.span.end - 1 : found.span.end};
 }
+
+/** A full stop that ends the sentence, and is no more than that: `for 12 h. Then …`, but not `5 in. deep`. */
+const STOP = /\.(?=\s+[A-Z]|\s*$)/y;
 
 const TO = /\s*(?:\.{2,3}|…|[-–—]|to\b)\s*/y;
 const AND = /\s*(?:and|to)\s*/y;

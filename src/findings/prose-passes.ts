@@ -22,10 +22,10 @@ export function passDisagreements(text: string, values: readonly StatedValue[]):
   const torques = values.filter(({kind}) => kind === 'torque');
   const [value, second] = torques;
   if (value === undefined || second !== undefined || !PASSES.test(text)) return [];
-  const due = [...value.passes, value.amount];
-  return listsIn(text).flatMap(({span, numbers}) => {
+  return listsIn(text).flatMap(({span, numbers, last}) => {
     const units = [unitOf(value.amount), otherUnit(value.amount)];
-    if (units.some((unit) => unit !== undefined && agree(numbers, unit, due))) return [];
+    const judged = value.passes.length > 0 ? numbers : [last];
+    if (units.some((unit) => unit !== undefined && agree(judged, unit, value))) return [];
     const passes =
       value.passes.length > 0 ? ` in passes of ${value.passes.map(formatAmount).join(', ')}` : '';
     const by = value.specified ? 'the specification' : 'the tag';
@@ -37,30 +37,31 @@ export function passDisagreements(text: string, values: readonly StatedValue[]):
 
 const PASSES = /\b(?:passes|stages)\b/i;
 
-/** Every number is one of those that are due; where no passes are stated, the last is the torque itself. */
-function agree(numbers: readonly ScannedNumber[], unit: Unit, due: readonly Amount[]): boolean {
-  const last = numbers.at(-1);
-  const amount = ({value, step}: ScannedNumber): Amount => ({form: 'single', value: {value, step, unit}});
-  const [final] = due.slice(-1);
-  if (last === undefined || final === undefined) return true;
-  if (due.length === 1) return amountsAgree(amount(last), final);
-  return numbers.every((number) => due.some((one) => amountsAgree(amount(number), one)));
+/** Every number is a pass or the torque itself; where no passes are stated, the last alone is asked about. */
+function agree(numbers: readonly ScannedNumber[], unit: Unit, {passes, amount}: StatedValue): boolean {
+  const due = [...passes, amount];
+  return numbers.every(({value, step}) => {
+    const said: Amount = {form: 'single', value: {value, step, unit}};
+    return due.some((one) => amountsAgree(said, one));
+  });
 }
 
 interface List {
   readonly span: Span;
   readonly numbers: readonly ScannedNumber[];
+  readonly last: ScannedNumber;
 }
 
 /** Lists of two numbers or more behind `passes of`, with no unit behind the last: with one, each is a number of its own. */
 function listsIn(text: string): List[] {
   return [...text.matchAll(/\b(?:passes|stages)(?:\s+of|\s+at|\s+to|:)\s+(?=\d)/gi)].flatMap((found) => {
-    const numbers = numbersFrom(text, found.index + found[0].length);
-    const [first, last] = [numbers[0], numbers.at(-1)];
-    if (first === undefined || last === undefined || numbers.length < 2) return [];
+    const start = found.index + found[0].length;
+    const numbers = numbersFrom(text, start);
+    const last = numbers.slice(1).at(-1);
+    if (last === undefined) return [];
     if (scanUnit(text, last.span.end)?.unit !== undefined || !NO_NOUN.test(text.slice(last.span.end)))
       return [];
-    return [{span: {start: first.span.start, end: last.span.end}, numbers}];
+    return [{span: {start, end: last.span.end}, numbers, last}];
   });
 }
 

@@ -1,7 +1,6 @@
 /** `Too tight` in the prose of a step whose tag opens it for readings over their limits. Common practice, no source. */
 import type {StepRef} from '../build/program.js';
 import {branchState, tagsOf} from '../procedure/values.js';
-import {dimensionOf} from '../quantity/convert.js';
 import type {Check, Fit, Item, Specification} from '../spec/model.js';
 import type {Span} from '../text/source.js';
 
@@ -24,7 +23,8 @@ export function sideDisagreements(
 ): readonly WordDisagreement[] {
   return tagsOf(step, 'if').flatMap((tag) => {
     const state = branchState(tag);
-    const item = spec.items.get(tag.targets[0]?.id ?? '');
+    const [target] = tag.targets;
+    const item = target && spec.items.get(target.id);
     if ((state !== 'over' && state !== 'under') || (item?.kind !== 'fit' && item?.kind !== 'check'))
       return [];
     const named = sideIn(text, isClearance(item));
@@ -55,17 +55,15 @@ function sideIn(text: string, clearance: boolean): {readonly side: Side; readonl
   const under = first('under', clearance ? [UNDER, TIGHT] : [UNDER]);
   const named = over ?? under;
   if (named === undefined || (over && under)) return undefined;
-  return NEGATED.test(text.slice(Math.max(0, named.span.start - 12), named.span.start)) ? undefined : named;
+  return NEGATED.test(text.slice(0, named.span.start)) ? undefined : named;
 }
 
 const NEGATED = /\b(?:not|never|no longer)\s+(?:be\s+|is\s+)?$/i;
 
-/** A length that is a gap: of an interference the tight one is the large one. */
-function isClearance({kind, id, name, limits}: Fit | Check): boolean {
-  const length = typeof limits?.value === 'object' && dimensionOf(limits.value) === 'length';
+/** A fit that is a gap: of an interference the tight one is the large one. */
+function isClearance({kind, id, name}: Fit | Check): boolean {
   return (
     kind === 'fit' &&
-    length &&
     !/\b(?:interference|press|shrink|nip|crush|preload|height|depth)\b/i.test(`${id} ${name}`)
   );
 }

@@ -42,7 +42,7 @@ const ENDS = new Set([';', ':', '!', '?', '…']);
 
 function ends(text: string, word: Word, before: Word | undefined): boolean {
   if (ENDS.has(word.text) || word.text.startsWith('\n')) return true;
-  if (word.text === '–' || word.text === '—') return /\s/.test(text[word.start - 1] ?? ' ');
+  if (word.text === '–' || word.text === '—') return !/\S/.test(text.charAt(word.start - 1));
   if (word.text !== '.' || !/\s|^$/.test(text[word.end] ?? '')) return false;
   const capital = /^\s+["“'‘*_]*[A-Z]/.test(text.slice(word.end, word.end + 12));
   return capital ? before?.text !== 'no' && before?.text !== 'fig' : !ABBREVIATIONS.has(before?.text ?? '');

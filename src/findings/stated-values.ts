@@ -1,7 +1,6 @@
 /** The values that a step's tags stand for: stated in the tag, or else specified for its item. */
 import type {Step, Tag} from '../procedure/model.js';
 import {amountOf, amountsOf, clauseOf} from '../procedure/values.js';
-import type {Verb} from '../procedure/verbs.js';
 import {amountsAgree} from '../quantity/convert.js';
 import type {Amount} from '../quantity/model.js';
 import type {Fastener, Item, Located, Specification} from '../spec/model.js';
@@ -27,7 +26,6 @@ export interface StatedValue {
 export function valuesOf(step: Step, spec: Specification): StatedValue[] {
   const values: StatedValue[] = [];
   for (const tag of step.tags) {
-    if (!VALUED.has(tag.verb)) continue;
     for (const {id} of tag.targets) {
       const item = spec.items.get(id);
       if (item !== undefined) addAll(values, ofTag(tag, item, spec));
@@ -35,9 +33,6 @@ export function valuesOf(step: Step, spec: Specification): StatedValue[] {
   }
   return values;
 }
-
-/** Verbs that a value can stand with, most have none. */
-const VALUED: ReadonlySet<Verb> = new Set(['torque', 'measure', 'check', 'cure', 'fill']);
 
 function ofTag(tag: Tag, item: Item, spec: Specification): StatedValue[] {
   switch (tag.verb) {
@@ -75,14 +70,16 @@ function angleOf(tag: Tag, item: Fastener): StatedValue[] {
 }
 
 function curesOf(tag: Tag, item: Item, spec: Specification): StatedValue[] {
-  const stated = amountOf(tag, 'for');
-  if (stated !== undefined) return [{kind: 'time', item, tag, amount: stated, passes: []}];
   const sealants =
     item.kind === 'joint' && typeof item.seal?.value === 'object' ? item.seal.value : [item.id];
-  return sealants.flatMap((id) => {
+  const cures = sealants.flatMap((id) => {
     const sealant = spec.items.get(id);
-    return sealant?.kind === 'consumable' ? value('time', tag, item, 'for', sealant.cure) : [];
+    return sealant?.kind === 'consumable' && sealant.cure ? [sealant.cure] : [];
   });
+  const [cure, second] = cures;
+  // Of two sealants, the joint is made up with either.
+  if (clauseOf(tag, 'for') !== undefined) return value('time', tag, item, 'for', second ? undefined : cure);
+  return cures.flatMap((one) => value('time', tag, item, 'for', one));
 }
 
 function value(

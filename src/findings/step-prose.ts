@@ -22,10 +22,7 @@ export function proseOf({procedure, step}: Pick<StepRef, 'procedure' | 'step'>):
   for (const {span} of step.steps) away(span);
   for (const {span} of step.pictures) away(span);
   if (text.includes('>')) for (const {span} of cautionsBelow({procedure, step})) away(span);
-  for (const block of step.more) {
-    const span = blockAway(block);
-    if (span !== undefined) away(span);
-  }
+  for (const {type, span} of step.more) if (type !== 'prose') away(span);
   for (const [mark, pattern] of MARKUP) if (mark.test(text)) text = text.replace(pattern, blanked);
   return {text, start};
 }
@@ -54,33 +51,9 @@ export function paragraphEnd({procedure, step}: StepRef, prose: Prose, offset: n
   const from = prose.start + offset;
   const below = step.steps.filter(({span}) => span.start > from).map(({span}) => span.start);
   const rest = procedure.source.text.slice(from, Math.min(step.span.end, ...below));
-  const paragraph = rest.split(/\r\n?[ \t]*\r|\n[ \t]*\r?\n/, 1)[0] ?? '';
-  // The marker of the first sub-step stands on the line before its text, or on its own.
-  const own = below.length > 0 ? withoutMarker(paragraph) : paragraph;
-  return from + own.trimEnd().length;
-}
-
-/** Without a last line that holds nothing but the marker of a list item, or nothing. */
-function withoutMarker(paragraph: string): string {
-  const last = Math.max(paragraph.lastIndexOf('\n'), paragraph.lastIndexOf('\r')) + 1;
-  const isMarker = /^(?:(?:\d+|[a-z])[.)])?$/.test(paragraph.slice(last).trim());
-  return last > 0 && isMarker ? paragraph.slice(0, last) : paragraph;
-}
-
-function blockAway(block: Block): Span | undefined {
-  switch (block.type) {
-    case 'prose':
-      return undefined;
-    case 'caution':
-      return block.caution.span;
-    case 'step':
-      return block.step.span;
-    case 'picture':
-      return block.picture.span;
-    case 'other':
-    case 'left-out':
-      return block.span;
-  }
+  const blank = rest.search(/\r\n?[ \t]*\r|\n[ \t]*\r?\n/);
+  const paragraph = blank < 0 ? rest : rest.slice(0, blank);
+  return from + paragraph.trimEnd().length;
 }
 
 /**

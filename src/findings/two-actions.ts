@@ -1,8 +1,10 @@
 /** A step does several things that have nothing to do with each other. */
 import {type Action, type Node, whereIn} from '../build/program.js';
+import type {Tag} from '../procedure/model.js';
 import type {Verb} from '../procedure/verbs.js';
 import type {Item, Specification} from '../spec/model.js';
 import type {FindingKind, SpecificationContext} from './model.js';
+import {inBuildOrder} from './phrase.js';
 
 export const twoActions: FindingKind = {
   name: 'two-actions',
@@ -46,43 +48,42 @@ const GO_ALONG: ReadonlySet<Verb> = new Set([
 
 function judge(node: Node, context: SpecificationContext): void {
   const work = node.actions.filter(({verb}) => !GO_ALONG.has(verb));
-  const [one] = work;
-  if (work.some(({tag}) => tag !== one?.tag)) report(node, apart(work, context.spec), context);
+  report(node, apart(work, context.spec), context);
   for (const below of node.below) judge(below, context);
 }
 
-function report(node: Node, groups: readonly Action[][], context: SpecificationContext): void {
-  const [first, second] = groups;
-  if (first !== undefined && second !== undefined) {
-    const [action] = second;
-    const names = groups.map(([one]) => (one ? `${one.verb} ${one.item.id}` : ''));
-    if (action !== undefined) {
-      context.report({
-        where: whereIn(node.step, action.tag.span),
-        message: `${action.item.id}: step ${node.step.step.number} does several things that have nothing to do with each other (${names.join(', ')}); make each a step`,
-        item: action.item.id,
-        step: node.step,
-      });
-    }
-  }
+function report({step}: Node, things: readonly Action[], context: SpecificationContext): void {
+  const [, second] = things;
+  if (second === undefined) return;
+  const names = things.map(({verb, item}) => `${verb} ${item.id}`);
+  context.report({
+    where: whereIn(step, second.tag.span),
+    message: `${second.item.id}: step ${step.step.number} does several things that have nothing to do with each other (${names.join(', ')}); make each a step`,
+    item: second.item.id,
+    step,
+  });
 }
 
-/** Actions in groups of which no two have an item in common. The targets of one tag are one action. */
-function apart(actions: readonly Action[], spec: Specification): Action[][] {
-  const groups: {actions: Action[]; touched: Set<string>}[] = [];
+/**
+ * The first of each group of actions, of which no two groups have an item in common. The targets of one tag are one
+ * action.
+ */
+function apart(actions: readonly Action[], spec: Specification): Action[] {
+  let groups: {first: Action; tags: Set<Tag>; touched: Set<string>}[] = [];
   for (const action of actions) {
     const touched = around(action.item, spec);
     const near = groups.filter(
-      (group) =>
-        group.actions.some(({tag}) => tag === action.tag) || [...touched].some((id) => group.touched.has(id)),
+      (group) => group.tags.has(action.tag) || [...touched].some((id) => group.touched.has(id)),
     );
     const merged = {
-      actions: [...near.flatMap((group) => group.actions), action],
+      first: near[0]?.first ?? action,
+      tags: new Set([...near.flatMap(({tags}) => [...tags]), action.tag]),
       touched: new Set([...near.flatMap((group) => [...group.touched]), ...touched]),
     };
-    groups.splice(0, groups.length, ...groups.filter((group) => !near.includes(group)), merged);
+    const others = groups.filter((group) => !near.includes(group));
+    groups = [...others, merged].toSorted((one, other) => inBuildOrder(one.first, other.first));
   }
-  return groups.map((group) => group.actions);
+  return groups.map(({first}) => first);
 }
 
 /** The item and what the specification ties to it; what is there from the start ties nothing together. */

@@ -11,7 +11,7 @@ export function unaskedAlterations(context: Context): void {
   const {book, report} = context;
   for (const item of book.spec.items.values()) {
     if (item.kind !== 'alteration') continue;
-    const parts = item.of.flatMap(({value}) => book.spec.items.get(value) ?? []).filter(isPart);
+    const parts = item.of.map(({value}) => book.spec.items.get(value)).filter(isPart);
     if (item.of.length === 0) {
       if (context.relations.parts.some((part) => isAsked(item, part, context))) continue;
       const says = `${item.id} is an alteration of no part, and none asks for it; write of: [a part], and the same in the alterations of that part`;
@@ -29,8 +29,8 @@ export function unaskedAlterations(context: Context): void {
   }
 }
 
-function isPart(item: Item): item is Part {
-  return item.kind === 'part';
+function isPart(item: Item | undefined): item is Part {
+  return item?.kind === 'part';
 }
 
 /** A name that means nothing, which is told where it stands, may be this one misspelt. */

@@ -3,7 +3,7 @@ import {amountsAgree} from '../quantity/convert.js';
 import {formatAmount} from '../quantity/format.js';
 import type {Amount} from '../quantity/model.js';
 import {itemsOfKind} from '../spec/items.js';
-import type {Fit, Located, Specification} from '../spec/model.js';
+import type {Fit, Item, Located, Part, Specification} from '../spec/model.js';
 import type {FindingKind} from './model.js';
 import {listed, specified} from './phrase.js';
 
@@ -80,18 +80,19 @@ fitted: {main-shells: {undersize: 0.010 in}}
  * where there is none, for by its side such a one only floats: a rod beside its shells.
  */
 function partsOn(surface: string, spec: Specification): Set<string> {
-  const own = spec.items.get(surface);
-  const ownPart = own?.kind === 'surface' ? own.on?.value : undefined;
-  const shared = itemsOfKind(spec, 'fit')
+  const beside = itemsOfKind(spec, 'fit')
     .filter((fit) => lies(fit, surface))
-    .flatMap(({between}) => between.flatMap(({value}) => spec.items.get(value) ?? []));
-  const bySurface = shared.flatMap((item) => (item.kind === 'surface' && item.on ? [item.on.value] : []));
-  const runs = (id: string) => {
-    const part = spec.items.get(id);
-    return part?.kind === 'part' && !part.given && id !== ownPart;
-  };
-  const faces = bySurface.filter(runs);
-  return new Set(faces.length > 0 ? faces : shared.map(({id}) => id).filter(runs));
+    .flatMap(({between}) => between.map(({value}) => spec.items.get(value)));
+  const own = partUnder(spec.items.get(surface), spec);
+  const runs = (item: Item | undefined): item is Part => item?.kind === 'part' && !item.given && item !== own;
+  const faces = beside.map((item) => partUnder(item, spec)).filter(runs);
+  const parts = faces.length > 0 ? faces : beside.filter(runs);
+  return new Set(parts.map(({id}) => id));
+}
+
+/** What a surface lies on. */
+function partUnder(item: Item | undefined, spec: Specification): Item | undefined {
+  return item?.kind === 'surface' && item.on ? spec.items.get(item.on.value) : undefined;
 }
 
 function lies({between}: Fit, surface: string): boolean {

@@ -64,6 +64,9 @@ export type Block =
       readonly options: readonly string[];
     };
 
+/** One that has no structure of its own: prose, other Markdown, a gap of steps. */
+export type PlainBlock = Extract<Block, {readonly span: Span}>;
+
 export interface Step {
   /**
    * As printed: `3`, `3b` for a sub-step, `3b2` below that. Counts through the procedure, not from the author's
@@ -87,7 +90,7 @@ export interface Step {
   /** Sub-steps: items of a nested ordered list. */
   readonly steps: readonly Step[];
   /** What else stands in its item: further paragraphs, bullet lists. Their tags are among `tags`. */
-  readonly more: readonly Block[];
+  readonly more: readonly PlainBlock[];
   /** Set by a `step:` tag. */
   readonly id?: string;
   readonly section: string;

@@ -1,12 +1,12 @@
 /** What is neither prose nor step, caution or picture, kept as the Markdown that the author wrote. */
 import type {InlineCode, Nodes} from 'mdast';
 import type {Span} from '../text/source.js';
-import type {Block} from './model.js';
+import type {PlainBlock} from './model.js';
 import {spanOf} from './prose.js';
 import type {Reading} from './reading.js';
 
 /** The node's own Markdown, without the tags in it and without the indentation of the containers around it. */
-export function otherBlock(node: Nodes, tags: ReadonlySet<InlineCode>, {source}: Reading): Block {
+export function otherBlock(node: Nodes, tags: ReadonlySet<InlineCode>, {source}: Reading): PlainBlock {
   const span = spanOf(node);
   const gaps = tagsIn(node, tags).map(spanOf);
   const text = without(source.text, span, gaps);

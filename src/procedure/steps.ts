@@ -4,7 +4,7 @@ import {addAll} from '../text/add-all.js';
 import type {Span} from '../text/source.js';
 import {cautionsOf, opensCaution} from './cautions.js';
 import {type Found, misplaced, tagsUnder} from './code-spans.js';
-import type {Block, Caution, Picture, Step, Tag} from './model.js';
+import type {Block, Caution, Picture, PlainBlock, Step, Tag} from './model.js';
 import {otherBlock} from './other.js';
 import {type Lifted, liftProse, spanOf} from './prose.js';
 import {type Reading, report} from './reading.js';
@@ -32,7 +32,7 @@ interface Gathered {
   readonly cautions: Caution[];
   readonly pictures: Picture[];
   readonly steps: Step[];
-  readonly more: Block[];
+  readonly more: PlainBlock[];
   head?: {readonly paragraph: Paragraph; readonly lifted: Lifted};
 }
 

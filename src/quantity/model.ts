@@ -62,5 +62,5 @@ export interface AmountFault {
   /** "12 kg is a mass where a torque is due" */
   readonly says: string;
   /** "write kgf·m" */
-  readonly hint?: string;
+  readonly hint: string;
 }

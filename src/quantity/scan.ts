@@ -100,7 +100,7 @@ function quotient(
   whole: number,
 ): ScannedNumber | AmountFault {
   const {start, end} = span;
-  if (under === 0) return fault(start, end, `${text.slice(start, end)} divides by nought`);
+  if (under === 0) return fault(text, span, 'divides by nought', 'write a fraction as 1/2, or 1-1/2');
   if (over > 1e6 || under > 1e6 || whole > 1e6) return tooLong(text, start, end);
   // Whole and proper part are added in one way only, so that 3/2 and 1-1/2 are the same double.
   const value = whole + Math.floor(over / under) + (over % under) / under;
@@ -111,18 +111,15 @@ function quotient(
 function badComma(text: string, start: number, end: number): AmountFault {
   const hint =
     'a comma stands before every three digits of a large number only; write a decimal with a point';
-  return {
-    ...fault(start, end, `${text.slice(start, end)} is not a number that can be read one way only`),
-    hint,
-  };
+  return fault(text, {start, end}, 'is not a number that can be read one way only', hint);
 }
 
 function tooLong(text: string, start: number, end: number): AmountFault {
-  return {...fault(start, end, `${text.slice(start, end)} has too many figures`), hint: 'round it'};
+  return fault(text, {start, end}, 'has too many figures', 'round it');
 }
 
-function fault(start: number, end: number, says: string): AmountFault {
-  return {name: 'amount-form', span: {start, end}, says};
+function fault(text: string, span: Span, is: string, hint: string): AmountFault {
+  return {name: 'amount-form', span, says: `${text.slice(span.start, span.end)} ${is}`, hint};
 }
 
 const WHOLE = /\d+(?:,\d+)*/y;

@@ -1,6 +1,6 @@
 /** Steps to rows, and sections to blocks of a sheet. */
 import type {PhrasingContent} from 'mdast';
-import type {Block, Caution, Picture, Procedure, Step, Tag} from '../procedure/model.js';
+import type {Block, Caution, Picture, PlainBlock, Procedure, Step, Tag} from '../procedure/model.js';
 import {clauseOf, tagsOf} from '../procedure/values.js';
 import {askedOf} from './asked.js';
 import {conditionOf} from './condition.js';
@@ -33,8 +33,6 @@ function blocksOf(block: Block, claimed: ReadonlySet<number>, context: Context):
   switch (block.type) {
     case 'step':
       return [{type: 'row', row: rowOf(block.step, context)}];
-    case 'prose':
-      return [{type: 'prose', prose: proseOf(block.inline)}];
     case 'caution':
       // A caution is printed with the step that it belongs to; here only one that has none.
       return claimed.has(block.caution.span.start)
@@ -42,10 +40,19 @@ function blocksOf(block: Block, claimed: ReadonlySet<number>, context: Context):
         : [{type: 'notice', notice: noticeOf(block.caution, context)}];
     case 'picture':
       return [{type: 'figure', figure: figureOf(block.picture)}];
+    default:
+      return [plainOf(block, context)];
+  }
+}
+
+function plainOf(block: PlainBlock, context: Context): SheetBlock {
+  switch (block.type) {
+    case 'prose':
+      return {type: 'prose', prose: proseOf(block.inline)};
     case 'other':
-      return [blockOf(block.text)];
+      return blockOf(block.text);
     case 'left-out':
-      return [{type: 'prose', prose: proseOf([leftOut(block, context)])}];
+      return {type: 'prose', prose: proseOf([leftOut(block, context)])};
   }
 }
 
@@ -127,14 +134,10 @@ export function reasonOf(tag: Tag, context: Context): string {
   return clause === undefined ? '' : clauseValue(clause, context).text;
 }
 
-/** What a step holds below its first line, without the cautions of its sub-steps. */
+/** What a step holds below its first line. */
 function moreOf(step: Step, context: Context): SheetBlock[] {
-  const claimed = new Set(step.steps.flatMap((sub) => sub.cautions.map(({span}) => span.start)));
-  const more = step.more
-    .filter((block) => block.type !== 'step')
-    .flatMap((block) => blocksOf(block, claimed, context));
   return [
-    ...more,
+    ...step.more.map((block) => plainOf(block, context)),
     ...step.pictures.map((picture): SheetBlock => ({type: 'figure', figure: figureOf(picture)})),
   ];
 }

@@ -83,7 +83,6 @@ export function chamberFor(ratio: number, cylinder: Omit<Cylinder, 'chamber'>): 
   };
 }
 
-/** Volume in m³ left at top dead centre outside the chamber: dish, deck and gasket. */
 /** From 3 to 30; a chamber worked out for either end gives it back but for its last figures. */
 function isRatio(ratio: number): boolean {
   return ratio > 3 - 1e-6 && ratio < 30 + 1e-6;
@@ -98,6 +97,7 @@ function notCylinder({bore, stroke, dish, deck, gasket}: Omit<Cylinder, 'chamber
   );
 }
 
+/** Volume in m³ left at top dead centre outside the chamber: dish, deck and gasket. */
 function restOf({bore, dish, deck, gasket}: Omit<Cylinder, 'chamber'>): number {
   const squeezed = gasket ? disc(gasket.bore, si(gasket.thickness)) : 0;
   return (dish ? si(dish) : 0) + (deck ? disc(bore, si(deck)) : 0) + squeezed;

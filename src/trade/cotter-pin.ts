@@ -35,21 +35,20 @@ export function cotterPinFor(inputs: {
       'give the hole: the largest pin that it takes is the one',
     );
   const width = slot ? inches(slot) : bolt?.slot?.[0];
-  const largest = COTTER_PINS.findLast(
-    (pin) =>
-      (hole === undefined || pin.hole <= inches(hole) + 5e-4) &&
-      (width === undefined || pin.inches <= width + 1e-9),
-  );
-  if (largest === undefined)
-    return refused(
-      `no cotter pin goes in${hole ? ` a hole of ${formatQuantity(hole)}` : ''}`,
-      'the smallest takes 0.047 in',
-    );
+  const through = COTTER_PINS.filter((pin) => hole === undefined || pin.hole <= inches(hole) + 5e-4);
+  const largest = through.findLast((pin) => width === undefined || pin.inches <= width + 1e-9);
+  if (largest === undefined) {
+    const [what, narrow, hint] =
+      through.length > 0
+        ? ['slot', slot, 'the thinnest is 1/32 in']
+        : ['hole', hole, 'the smallest takes 0.047 in'];
+    return refused(`no cotter pin goes in a ${what} of ${narrow && formatQuantity(narrow)}`, hint);
+  }
   const most = quantity(largest.inches, 'in', 0);
   const least = bolt && quantity(bolt.pin, 'in', 0);
-  if (bolt && least && largest.inches < bolt.pin)
+  if (bolt && largest.inches < bolt.pin)
     return refused(
-      `the largest pin that goes in is ${formatQuantity(most)}, less than the ${formatQuantity(least)} for ${bolt.bolt}`,
+      `the largest pin that goes in is ${formatQuantity(most)}, less than the ${formatQuantity(quantity(bolt.pin, 'in', 0))} for ${bolt.bolt}`,
       'drill the hole for the larger pin',
     );
   return {

@@ -32,7 +32,8 @@ export function deckHeight({block, stroke, rod, piston, gasket}: DeckInputs): Wo
   const lengths = {'the block': block, 'the stroke': stroke, 'the rod': rod, 'the piston': piston};
   const refusal = notOf('length', lengths) ?? notOf('length', {'the gasket': gasket}, 'not-negative');
   if (refusal) return refusal;
-  const left = si(block) - si(stroke) / 2 - si(rod) - si(piston);
+  // To a picometre: a piston that stands flush must not come out proud by the last bits of a sum.
+  const left = Number((si(block) - si(stroke) / 2 - si(rod) - si(piston)).toFixed(12));
   if (Math.abs(left) > si(block) / 10)
     return refused('crank, rod and piston do not belong to this block', 'check the lengths and their units');
   const all: [Quantity, ...(Quantity | undefined)[]] = [block, stroke, rod, piston, gasket];

@@ -22,5 +22,5 @@ export function anyQuantity(says: string, example: string): Option<Quantity> {
 function readAny(given: string): Read<Amount> {
   const reading = readAmount(given);
   if (reading.ok) return {ok: true, value: reading.amount};
-  return refused(reading.fault.says, reading.fault.hint ?? 'write the unit after the number');
+  return refused(reading.fault.says, reading.fault.hint);
 }

@@ -101,7 +101,7 @@ export function readList(text: string, dimension: Dimension): Read<readonly Quan
   const values: Quantity[] = [];
   for (const {reading} of readAmounts(text, dimension)) {
     if (!reading.ok) {
-      const hint = withCommas(text) ?? reading.fault.hint ?? `write it in ${usualUnits(dimension)}`;
+      const hint = withCommas(text) ?? reading.fault.hint;
       return refused(reading.fault.says, hint);
     }
     const read = singleOf({ok: true, value: reading.amount}, withArticle(dimension));
@@ -121,7 +121,7 @@ function withCommas(text: string): string | undefined {
 export function readAmountOf(text: string, dimension: Dimension): Read<Amount> {
   const reading = readAmount(text, dimension);
   if (reading.ok) return {ok: true, value: reading.amount};
-  return refused(reading.fault.says, reading.fault.hint ?? `write it in ${usualUnits(dimension)}`);
+  return refused(reading.fault.says, reading.fault.hint);
 }
 
 function singleOf(read: Read<Amount>, takes: string): Read<Quantity> {

@@ -48,9 +48,9 @@ function readMaterial(given: string): Read<Material> {
   const stated = /^(\d+(?:\.\d+)?)e-6\s*(?:\/|per)\s*(K|°?C|°?F)$/i.exec(text);
   const [, value, unit = ''] = stated ?? [];
   if (value === undefined) return unknownMaterial(text);
-  const perKelvin = Number(value) * 1e-6 * (/f/i.test(unit) ? 9 / 5 : 1);
-  if (perKelvin >= 1e-6 && perKelvin <= 50e-6)
-    return {ok: true, value: {name: 'as stated', perKelvin, steel: false}};
+  const millionths = Number(value) * (/f/i.test(unit) ? 9 / 5 : 1);
+  if (millionths >= 1 && millionths <= 50)
+    return {ok: true, value: {name: 'as stated', perKelvin: millionths * 1e-6, steel: false}};
   return refused(`no metal expands by ${value}e-6`, 'steel is 11.7e-6/K, aluminium 23.6e-6/K');
 }
 

@@ -21,6 +21,6 @@ function readLink(given: string): Read<Link> {
   const size = readAmountOf(given.slice(colon + 1), 'length');
   if (!size.ok) return size;
   const [, sign, factor = '1', name = ''] = head;
-  const times = Number(factor) * (sign === '+' ? 1 : -1);
-  return {ok: true, value: {name: name.trim(), size: size.value, times}};
+  const times = sign === '+' ? Number(factor) : -Number(factor);
+  return {ok: true, value: {name, size: size.value, times}};
 }

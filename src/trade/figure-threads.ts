@@ -1,4 +1,5 @@
 /** What the figures of fasteners have in common: the thread, what is on it, and the grade. */
+import {clipped} from '../text/clipped.js';
 import {nearest} from '../text/nearest.js';
 import {type Option, type Read, text} from './figure-options.js';
 import type {ThreadCondition, TighteningMethod} from './nut-factors.js';
@@ -49,11 +50,11 @@ function readFriction(given: string): Read<number | ThreadCondition> {
   const plain = given.trim().toLowerCase();
   const condition = CONDITIONS.find((one) => one === plain);
   if (condition) return {ok: true, value: condition};
-  if (/^(?:k\s*(?:=\s*)?)?0?\.\d+$/.test(plain))
-    return {ok: true, value: Number(plain.replace(/^k\s*(?:=\s*)?/, ''))};
+  const factor = plain.replace(/^k\s*=?\s*/, '');
+  if (/^0?\.\d+$/.test(factor)) return {ok: true, value: Number(factor)};
   const meant = /^(?:oil|lub|greas)/.test(plain) ? 'oiled' : nearest(plain, CONDITIONS);
   const hint = meant
     ? `did you mean ${meant}?`
     : `write one of ${CONDITIONS.join(', ')}, or a nut factor such as 0.18`;
-  return refused(`"${given.trim().slice(0, 30)}" is no condition of threads`, hint);
+  return refused(`"${clipped(given.trim(), 30)}" is no condition of threads`, hint);
 }

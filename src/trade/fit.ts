@@ -41,7 +41,7 @@ export function fitOfLimits(hole: Amount, shaft: Amount): Worked<Fit> {
  * The fit of a nominal size by its classes, `H7/g6`. Validity and source as for `limitsOfSize`.
  */
 export function fitOfClasses(nominal: Quantity, text: string): Worked<Fit> {
-  const [first = '', second, ...more] = text.split('/').map((part) => part.trim());
+  const [first = '', second, ...more] = text.split('/');
   if (second === undefined || more.length > 0)
     return refused(
       `"${text}" is no fit`,
@@ -57,7 +57,7 @@ export function fitOfClasses(nominal: Quantity, text: string): Worked<Fit> {
       'write one class in capitals and one in small letters: H7/g6',
     );
   return {
-    ok: true,
+    ...one,
     result: between(hole.result.limits, shaft.result.limits),
     formula: FORMULA,
     inputs: [
@@ -66,8 +66,6 @@ export function fitOfClasses(nominal: Quantity, text: string): Worked<Fit> {
       {name: 'hole', value: hole.result.limits},
       {name: 'shaft', value: shaft.result.limits},
     ],
-    source: one.source,
-    ...(one.advisory === undefined ? {} : {advisory: one.advisory}),
   };
 }
 
@@ -105,5 +103,5 @@ function notLengths({low, high}: Range, name: string): Refused | undefined {
 }
 
 function opposite(q: Quantity): Quantity {
-  return {...q, value: q.value === 0 ? 0 : -q.value};
+  return {...q, value: 0 - q.value};
 }

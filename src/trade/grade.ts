@@ -32,20 +32,26 @@ export type GradeReading =
  * Strength falls with size in grades 2, 5 and 8.8; a grade 2 bolt longer than 6 in is a grade 1. Source: SAE J429, ISO 898-1:2013.
  */
 export function gradeOf(text: string, thread: Thread, length?: Quantity): GradeReading {
-  const given = /^(proof|yield)\s+(\S.*)$/i.exec(text.trim());
-  if (given !== null) return givenText(given[1] ?? '', given[2] ?? '');
+  const trimmed = text.trim();
+  const strength = trimmed.replace(/^(?:proof|yield)\s+/i, '');
+  if (strength !== trimmed) return givenText(trimmed, strength);
   const refusal = notOf('length', {"the bolt's length": length});
   if (refusal) return refusal;
-  const [whole = '', name] = /(\d{1,2}(?:\.\d)?)$/.exec(text.trim()) ?? [];
+  const at = trimmed.search(/\d{1,2}(?:\.\d)?$/);
+  const name = trimmed.slice(at);
   // Of "brass 8" the number is none of a grade.
-  const more = text.trim().slice(0, -whole.length).replace(GRADE_WORDS, '');
-  if (/[\p{L}\d]/u.test(more)) return unknownGrade(text);
-  const sae = SAE_J429.filter(({grade}) => grade === name);
+  if (/[\p{L}\d]/u.test(trimmed.slice(0, at).replace(GRADE_WORDS, ''))) return unknownGrade(text);
+  const sae = saeRows(name);
+  if (sae.length > 0) return inchGrade(name, sae, thread, length);
   const iso = ISO_898_1.filter(({grade}) => grade === name);
-  if (/SAE|J\s?429/i.test(text) && sae.length === 0 && iso.length > 0)
+  if (iso.length === 0) return unknownGrade(text);
+  if (/SAE|J\s?429/i.test(text))
     return refused(`${name} is not a grade of SAE J429`, 'it is a class of ISO 898-1; write 8.8 alone');
-  if (sae.length === 0 && iso.length === 0) return unknownGrade(text);
-  return sae.length > 0 ? inchGrade(name ?? '', sae, thread, length) : metricGrade(name ?? '', iso, thread);
+  return metricGrade(name, iso, thread);
+}
+
+function saeRows(name: string): GradeRow[] {
+  return SAE_J429.filter(({grade}) => grade === name);
 }
 
 /** A bolt whose strength is known without a grade. Where no proof strength is known 0.85 of yield stands for it (Shigley, 9th ed., 8-9). */
@@ -82,13 +88,14 @@ function scaled(q: Quantity, by: number): Quantity {
   return {...q, value: Number((q.value * by).toPrecision(12))};
 }
 
-function givenText(which: string, text: string): GradeReading {
-  const reading = readAmount(text, 'pressure');
-  if (!reading.ok) return refused(reading.fault.says, reading.fault.hint ?? 'write yield 36 ksi');
-  if (reading.amount.form !== 'single') return refused(`${text} is not one strength`, 'give the least value');
-  return gradeGiven(
-    which.toLowerCase() === 'proof' ? {proof: reading.amount.value} : {yield: reading.amount.value},
-  );
+/** `yield 36 ksi`, and the strength alone. */
+function givenText(text: string, strength: string): GradeReading {
+  const reading = readAmount(strength, 'pressure');
+  if (!reading.ok) return refused(reading.fault.says, reading.fault.hint);
+  if (reading.amount.form !== 'single')
+    return refused(`${strength} is not one strength`, 'give the least value');
+  const {value} = reading.amount;
+  return gradeGiven(/proof/i.test(text) ? {proof: value} : {yield: value});
 }
 
 function inchGrade(
@@ -99,8 +106,8 @@ function inchGrade(
 ): GradeReading {
   const size = convert(thread.diameter, unit('in')).value;
   const long = length !== undefined && convert(length, unit('in')).value > GRADE_2_LENGTH;
-  const fallen = name === '2' && long ? SAE_J429.filter(({grade}) => grade === '1') : rows;
-  const row = fallen.find(({over, upTo}) => size > over && size <= upTo);
+  const fallen = name === '2' && long ? saeRows('1') : rows;
+  const row = rowOf(fallen, size);
   if (row === undefined)
     return refused(`SAE J429 grade ${name} does not go to ${thread.name}`, rangeOf(rows, 'in'));
   const note = fallen === rows ? '' : ', as grade 1 for its length';
@@ -109,10 +116,14 @@ function inchGrade(
 
 function metricGrade(name: string, rows: readonly GradeRow[], thread: Thread): GradeReading {
   const size = convert(thread.diameter, unit('mm')).value;
-  const row = rows.find(({over, upTo}) => size > over && size <= upTo);
+  const row = rowOf(rows, size);
   if (row === undefined)
     return refused(`ISO 898-1 class ${name} does not go to ${thread.name}`, rangeOf(rows, 'mm'));
   return {ok: true, grade: tabled(row, `ISO 898-1 class ${name}`, 'MPa', 'ISO 898-1:2013, Table 3')};
+}
+
+function rowOf(rows: readonly GradeRow[], size: number): GradeRow | undefined {
+  return rows.find(({over, upTo}) => size > over && size <= upTo);
 }
 
 function tabled(row: GradeRow, name: string, symbol: 'ksi' | 'MPa', source: string): Grade {

@@ -54,11 +54,14 @@ export function proves(reading: Quantity, {accept, reject}: GuardBand): Proof {
   return outside(accept) ? 'not proved' : 'conforms';
 }
 
+/** The step that a fraction is told to, which has no last place of its own and may fall between those of the limits. */
+const FRACTION = 1e-4;
+
 function moved({low, high}: Range, inwards: number, uncertainty: Quantity): Range {
   const at = (end: Quantity, by: number): Quantity => {
     const step = (uncertainty.step * uncertainty.unit.factor) / end.unit.factor;
-    const finest = Math.min(end.step || Infinity, step || Infinity);
-    return fromSi(si(end) + by, end.unit, Number.isFinite(finest) ? Number(finest.toPrecision(6)) : 1e-4);
+    const finest = Math.min(end.step || FRACTION, step || FRACTION);
+    return fromSi(si(end) + by, end.unit, Number(finest.toPrecision(6)));
   };
   return {form: 'range', low: at(low, inwards), high: at(high, -inwards)};
 }

@@ -60,6 +60,6 @@ function limits(size: number, low: number, high: number): Range {
 function inches(value: number): Quantity {
   const plain = Number(value.toPrecision(12));
   // Half tenths of a thousandth stand in the smallest steps.
-  const fine = Math.abs(plain * 1e4 - Math.round(plain * 1e4)) > 1e-6;
+  const fine = Number(plain.toFixed(4)) !== plain;
   return {value: plain, unit: unit('in'), step: fine ? 1e-5 : 1e-4};
 }

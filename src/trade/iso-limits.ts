@@ -70,15 +70,14 @@ const INCHES =
 /** Reads `H7`, `g6`, `js9`; whether it is a hole or a shaft is in its capitals. */
 export function readZone(text: string): Zone | Refused {
   const trimmed = text.trim();
-  const parts = /^([A-Za-z]{1,2})\s?(\d{1,2})$/.exec(trimmed);
-  const [, letters = '', grade = ''] = parts ?? [];
-  const kind = letters === letters.toUpperCase() ? 'hole' : 'shaft';
-  const mixed = letters !== letters.toLowerCase() && kind === 'shaft';
-  if (parts === null || mixed)
+  const parts = /^([A-Z]{1,2}|[a-z]{1,2})\s?(\d{1,2})$/.exec(trimmed);
+  if (parts === null)
     return refused(
       `"${trimmed}" is no tolerance class`,
       'write capitals for a hole, H7, small letters for a shaft, g6',
     );
+  const [, letters = '', grade = ''] = parts;
+  const kind = letters === letters.toUpperCase() ? 'hole' : 'shaft';
   if (!LETTERS.includes(letters.toLowerCase())) {
     const meant = nearest(letters.toLowerCase(), LETTERS);
     const hint = meant && `did you mean ${kind === 'hole' ? meant.toUpperCase() : meant}${grade}?`;
@@ -138,7 +137,7 @@ function ofHole(zone: Zone, size: number, width: number): Deviations | undefined
   const step = stepOf(size, DEVIATION_STEPS);
   const below = BELOW[letters]?.[step];
   if (below !== undefined) return tooSmall(letters, size) ? undefined : {lower: below, upper: below + width};
-  const upper = letters === 'j' ? J_HOLE[grade]?.[step] : upperOfHole(letters, Number(grade), size);
+  const upper = letters === 'j' ? J_HOLE[grade]?.[step] : upperOfHole(letters, Number(grade), size, width);
   return upper === undefined ? undefined : {lower: upper - width, upper};
 }
 
@@ -146,7 +145,7 @@ function ofHole(zone: Zone, size: number, width: number): Deviations | undefined
  * Holes K to ZC: the upper deviation. K, M and N to IT8 and P to ZC to IT7 are those of the shaft with Δ added, the
  * difference between the grade and the next finer one, over 3 mm.
  */
-function upperOfHole(letters: string, grade: number, size: number): number | undefined {
+function upperOfHole(letters: string, grade: number, size: number, width: number): number | undefined {
   const step = stepOf(size, DEVIATION_STEPS);
   const small = size <= 3;
   const fine = grade <= (letters === 'k' || letters === 'm' || letters === 'n' ? 8 : 7);
@@ -157,8 +156,8 @@ function upperOfHole(letters: string, grade: number, size: number): number | und
   const mirrored = minus(letters === 'k' ? K_SHAFT[step] : ABOVE[letters]?.[step]);
   if (mirrored === undefined || small || !fine) return mirrored;
   if (grade < 3) return undefined;
-  const [own, finer] = [gradeAt(String(grade), size), gradeAt(String(grade - 1), size)];
-  return own === undefined || finer === undefined ? undefined : mirrored + own - finer;
+  // A size that has a width of this grade has one of the next finer, too.
+  return mirrored + width - (gradeAt(String(grade - 1), size) ?? 0);
 }
 
 function minus(value: number | undefined): number | undefined {
@@ -171,7 +170,7 @@ function tooSmall(letters: string, size: number): boolean {
 }
 
 function micrometres(value: number): Quantity {
-  const plain = Number(value.toPrecision(12)) + 0;
+  const plain = Number(value.toPrecision(12));
   return {value: plain, unit: unit('µm'), step: decimalStep(plain)};
 }
 

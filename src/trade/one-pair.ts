@@ -15,7 +15,7 @@ export interface OnePair {
 export function byOnePair(graph: Graph): OnePair {
   const left = graph.before.map((before) => before.length);
   const open = new Set(left.flatMap((count, index) => (count === 0 ? [index] : [])));
-  const ready: number[] = graph.order.map(() => 0);
+  const ready: number[] = [];
   const order: number[] = [];
   let now = 0;
   let finish = 0;

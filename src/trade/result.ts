@@ -1,5 +1,4 @@
 /** Makes quantities of what was worked out, with no more figures than a shop can use. */
-import {decimalStep} from '../quantity/convert.js';
 import type {Quantity, Unit} from '../quantity/model.js';
 import {unit} from '../quantity/units.js';
 
@@ -42,7 +41,7 @@ export function figures(value: number, symbol: Parameters<typeof unit>[0], count
   return {
     value: clean(value),
     unit: unit(symbol),
-    step: place < 0 ? Number(`1e${place}`) : decimalStep(shown),
+    step: Number(`1e${Math.min(place, 0)}`),
   };
 }
 
@@ -51,7 +50,7 @@ function tidy(step: number): number {
   return Number(step.toPrecision(6));
 }
 
+/** Without noise, and nought without a sign. */
 function clean(value: number): number {
-  const plain = Number(value.toPrecision(12));
-  return plain === 0 ? 0 : plain;
+  return Number(value.toPrecision(12));
 }

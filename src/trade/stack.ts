@@ -32,8 +32,11 @@ export interface Stack {
  */
 export function stack(links: readonly Link[], inflation = 1): Worked<Stack> {
   const read = readLinks(links);
-  if ('ok' in read) return read;
-  const [first, ...others] = read;
+  return 'ok' in read ? read : added(read, links, inflation);
+}
+
+function added(read: readonly ReadLink[], links: readonly Link[], inflation: number): Worked<Stack> {
+  const [first] = read;
   if (first === undefined) return refused('the stack has no link', 'give one size at least');
   if (!(inflation >= 1 && inflation <= 2))
     return refused(
@@ -43,7 +46,7 @@ export function stack(links: readonly Link[], inflation = 1): Worked<Stack> {
   const mean = total(read, ({times, middle}) => times * middle);
   const worst = total(read, ({times, half}) => Math.abs(times) * half);
   const square = inflation * Math.sqrt(total(read, ({times, half}) => (times * half) ** 2));
-  const like: [Quantity, ...Quantity[]] = [first.step, ...others.map(({step}) => step)];
+  const like: [Quantity, ...Quantity[]] = [first.limits.low, ...read.flatMap(({stated}) => stated)];
   const about = (reach: number): Range => ({
     form: 'range',
     low: lengthLike(mean - reach, like),
@@ -64,22 +67,22 @@ export function stack(links: readonly Link[], inflation = 1): Worked<Stack> {
  * Shigley 9th ed., Example 1-3.
  */
 export function middleFor(links: readonly Link[], name: string, least: Quantity): Worked<Quantity> {
-  const worked = stack(links);
+  const read = readLinks(links);
+  if ('ok' in read) return read;
+  const worked = added(read, links, 1);
   if (!worked.ok) return worked;
-  const link = links.find((one) => one.name === name);
-  const limits = link && rangeOf(link.size);
-  if (link === undefined || limits === undefined || link.times === 0)
+  const link = read.find((one) => one.name === name && one.times !== 0);
+  if (link === undefined)
     return refused(
       `no link ${name} can be moved`,
       `the stack has ${links.map((one) => one.name).join(', ')}`,
     );
   const refusal = notOf('length', {'the least': least}, 'any');
   if (refusal) return refusal;
-  const middle = (si(limits.low) + si(limits.high)) / 2;
   const lacking = si(least) - si(worked.result.worstCase.low);
   return {
     ok: true,
-    result: lengthLike(middle + lacking / link.times, [limits.low, limits.high, least]),
+    result: lengthLike(link.middle + lacking / link.times, [link.limits.low, link.limits.high, least]),
     formula: 'middle = present middle + (least wanted − least at worst) / a',
     inputs: [...worked.inputs, {name: 'least wanted', value: least}],
     source: 'Shigley 9th ed., Example 1-3',
@@ -87,11 +90,14 @@ export function middleFor(links: readonly Link[], name: string, least: Quantity)
 }
 
 interface ReadLink {
+  readonly name: string;
   readonly times: number;
+  readonly limits: Range;
   /** In metres. */
   readonly middle: number;
   readonly half: number;
-  readonly step: Quantity;
+  /** All that it is stated by: a tolerance may be finer than its nominal. */
+  readonly stated: readonly Quantity[];
 }
 
 function readLinks(links: readonly Link[]): readonly ReadLink[] | Refused {
@@ -105,19 +111,16 @@ function readLinks(links: readonly Link[]): readonly ReadLink[] | Refused {
     if (refusal) return refusal;
     if (!Number.isFinite(times)) return refused(`${name} has no sign`, 'count it 1 or −1 times');
     const [low, high] = [si(limits.low), si(limits.high)];
-    read.push({times, middle: (low + high) / 2, half: (high - low) / 2, step: finer(limits, size)});
+    read.push({
+      name,
+      times,
+      limits,
+      middle: (low + high) / 2,
+      half: (high - low) / 2,
+      stated: [limits.low, limits.high, ...(size.form === 'tolerance' ? [size.minus, size.plus] : [])],
+    });
   }
   return read;
-}
-
-/** The limit that is stated finer; a tolerance may be finer than its nominal. */
-function finer({low, high}: Range, size: Amount): Quantity {
-  const parts = size.form === 'tolerance' ? [size.minus, size.plus] : [];
-  const all = [low, high, ...parts].filter(({step}) => step > 0);
-  return all.reduce(
-    (best, one) => (one.step * one.unit.factor < best.step * best.unit.factor ? one : best),
-    low,
-  );
 }
 
 function total(links: readonly ReadLink[], value: (link: ReadLink) => number): number {

@@ -28,10 +28,9 @@ export interface Graph {
 
 /** Refused where an id is there twice or not at all, or where tasks wait for each other. */
 export function graphOf(tasks: readonly Task[]): Graph | Refused {
-  const byId = new Map(tasks.map((task) => [task.id, task]));
-  const fault = nameFault(tasks, byId);
+  const fault = nameFault(tasks);
   if (fault) return fault;
-  const sorted = sortedTasks(tasks, byId);
+  const sorted = sortedTasks(tasks);
   if (!Array.isArray(sorted)) return sorted;
   const at = new Map(sorted.map(({id}, index) => [id, index]));
   const before = sorted.map(({after}) => [...new Set(after)].flatMap((id) => at.get(id) ?? []));
@@ -44,15 +43,16 @@ export function graphOf(tasks: readonly Task[]): Graph | Refused {
   return {order: sorted.map(({id}) => id), before, after, hands, lengths, tails: tailsOf(after, lengths)};
 }
 
-function nameFault(tasks: readonly Task[], byId: ReadonlyMap<string, Task>): Refused | undefined {
-  if (byId.size < tasks.length) {
-    const twice = tasks.find(({id}, index) => tasks.findIndex((other) => other.id === id) < index);
-    return refused(`the task ${twice?.id} is there twice`, 'give each task an id of its own');
+function nameFault(tasks: readonly Task[]): Refused | undefined {
+  const ids = new Set<string>();
+  for (const {id} of tasks) {
+    if (ids.has(id)) return refused(`the task ${id} is there twice`, 'give each task an id of its own');
+    ids.add(id);
   }
   for (const {id, after} of tasks) {
-    const unknown = after.find((one) => !byId.has(one));
+    const unknown = after.find((one) => !ids.has(one));
     if (unknown === undefined) continue;
-    const meant = nearest(unknown, byId.keys());
+    const meant = nearest(unknown, ids);
     return refused(
       `${id} waits for ${unknown}, which is no task`,
       meant ? `did you mean ${meant}?` : 'add that task',
@@ -61,19 +61,26 @@ function nameFault(tasks: readonly Task[], byId: ReadonlyMap<string, Task>): Ref
   return undefined;
 }
 
+/** A task, and how many of those that it waits for are not yet in order. */
+interface Held {
+  readonly task: Task;
+  left: number;
+}
+
 /** In the order given, where each task already stands behind what it waits for. */
-function sortedTasks(tasks: readonly Task[], byId: ReadonlyMap<string, Task>): Task[] | Refused {
+function sortedTasks(tasks: readonly Task[]): Task[] | Refused {
   if (standsInOrder(tasks)) return [...tasks];
-  const left = new Map(tasks.map(({id, after}) => [id, new Set(after).size]));
-  const waiting = new Map<string, string[]>(tasks.map(({id}) => [id, []]));
-  for (const {id, after} of tasks) for (const one of new Set(after)) waiting.get(one)?.push(id);
+  const waiting = new Map<string, Held[]>(tasks.map(({id}) => [id, []]));
+  for (const task of tasks) {
+    const after = new Set(task.after);
+    const held = {task, left: after.size};
+    for (const one of after) waiting.get(one)?.push(held);
+  }
   const sorted = tasks.filter(({after}) => after.length === 0);
   for (const {id} of sorted) {
-    for (const next of waiting.get(id) ?? []) {
-      const count = (left.get(next) ?? 0) - 1;
-      left.set(next, count);
-      const task = byId.get(next);
-      if (count === 0 && task) sorted.push(task);
+    for (const held of waiting.get(id) ?? []) {
+      held.left--;
+      if (held.left === 0) sorted.push(held.task);
     }
   }
   if (sorted.length === tasks.length) return sorted;
@@ -95,10 +102,8 @@ function standsInOrder(tasks: readonly Task[]): boolean {
 }
 
 function tailsOf(after: readonly (readonly number[])[], lengths: readonly number[]): number[] {
-  const tails: number[] = lengths.map(() => 0);
-  for (let index = lengths.length - 1; index >= 0; index--) {
-    const behind = (after[index] ?? []).map((one) => tails[one] ?? 0);
-    tails[index] = (lengths[index] ?? 0) + Math.max(0, ...behind);
-  }
+  const tails: number[] = [];
+  for (const [index, ones] of [...after.entries()].reverse())
+    tails[index] = (lengths[index] ?? 0) + Math.max(0, ...ones.map((one) => tails[one] ?? 0));
   return tails;
 }

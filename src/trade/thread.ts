@@ -50,14 +50,14 @@ export function readThread(text: string): ThreadReading {
 
 /** Whether a designation ends in `LH`, of whatever family it is: such a thread is tightened anticlockwise. */
 export function isLeftHand(text: string): boolean {
-  return /[\s-]LH$/i.test(text.trim().slice(-LONGEST));
+  return /[\s-]LH$/i.test(text.trim());
 }
 
 const FOREIGN = /\b(?:BS[WFP]|BSPP|BSPT|BA|NPTF?|NPS|Whit(?:worth)?|UNJ[CF]?|Tr|ACME)\b/i;
 
 /** A thread of a family that the tables do not have, such as Whitworth or pipe threads. */
 export function isForeignThread(text: string): boolean {
-  return FOREIGN.test(text.slice(0, LONGEST));
+  return FOREIGN.test(text);
 }
 
 /** Diameter and pitch in metres, for formulas. */
@@ -115,13 +115,14 @@ function nearMetric(diameter: number): string {
     .join(' and ')}`;
 }
 
-/** The size, then the threads per inch or the series or both, then the class. */
+/** The size without its number sign, then the threads per inch or the series or both, then the class. */
 const UNIFIED =
-  /^(?:#|No\.?\s*)?(\d+[- ]\d+\/\d+|\d+\/\d+|\d*\.\d+|\d+)\s*(?:"|in\.?)?(?:\s*[-×x]\s*(\d+)|(?=\s+[A-Z]))\s*(UNR?C|UNR?F|UNR?EF|UNR?S|UNR?|NC|NF|NEF|NS)?(?:[\s-]*([123][AB]?))?$/i;
+  /^(\d+[- ]\d+\/\d+|\d+\/\d+|\d*\.\d+|\d+)\s*(?:"|in\.?)?(?:\s*[-×x]\s*(\d+)|(?=\s+[A-Z]))\s*(UNR?C|UNR?F|UNR?EF|UNR?S|UNR?|NC|NF|NEF|NS)?(?:[\s-]*([123][AB]?))?$/i;
 
 function readUnified(text: string, leftHand: boolean): ThreadReading {
-  const match = UNIFIED.exec(text);
-  const sizes = sizesNamed(match?.[1] ?? text, /^(?:#|No)/i.test(text));
+  const unsigned = text.replace(/^(?:#|No\.?\s*)/i, '');
+  const match = UNIFIED.exec(unsigned);
+  const sizes = sizesNamed(match?.[1] ?? unsigned, unsigned !== text);
   const [first] = sizes;
   if (match === null || first === undefined) return unreadable(text, first);
   const series = match[3]
@@ -183,11 +184,8 @@ function seriesOf(
 
 /** The sizes of that name, an inch before the number size unless a number sign stands before it. */
 function sizesNamed(text: string, numbered: boolean): UnifiedSize[] {
-  const name = text.replace(/^(\d+) /, '$1-').replace(/^(?:#|No\.?\s*)/i, '');
-  const inches = Number(name);
-  const named = UNIFIED_SIZES.filter(
-    (size) => size.name === name || (name.includes('.') && size.inches === inches),
-  ).reverse();
+  const name = text.replace(' ', '-');
+  const named = UNIFIED_SIZES.filter((size) => size.name === name || size.inches === Number(name)).reverse();
   return numbered ? named.filter((size) => size.inches < 0.25) : named;
 }
 

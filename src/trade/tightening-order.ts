@@ -46,9 +46,8 @@ export function tighteningOrder(spots: readonly Spot[], pattern?: Pattern): Work
   };
 }
 
-/** Three or more at nearly one distance from their middle, spread all round it. */
+/** All at nearly one distance from their middle and spread all round it: of two or fewer one side is always bare. */
 function isRing(spots: readonly Spot[]): boolean {
-  if (spots.length < 3) return false;
   const middle = middleOf(spots);
   const radii = spots.map((spot) => distance(spot, middle));
   const mean = radii.reduce((sum, radius) => sum + radius, 0) / radii.length;
@@ -75,7 +74,7 @@ function roundTheMiddle(spots: readonly Spot[]): Spot[] {
 
 function crosswise(spots: readonly Spot[]): Spot[] {
   const ring = roundTheMiddle(spots);
-  return ringOrder(ring.length).flatMap((index) => ring[index] ?? []);
+  return ringOrder(ring.length).flatMap((index) => ring.slice(index, index + 1));
 }
 
 /** Places round a ring of n, from 0: quarters where n divides by four, else opposite pairs, else the star. */
@@ -95,15 +94,10 @@ function halving(n: number): number[] {
   return n <= 3 ? Array.from({length: n}, (_, index) => index) : [...evens, ...odds];
 }
 
-/** Odd rings: on by nearly half each time, with a stride that meets every place. */
+/** Odd rings: on by nearly half each time. Twice the stride and one make n, so it meets every place. */
 function star(n: number): number[] {
-  let stride = Math.floor(n / 2);
-  while (stride > 1 && common(stride, n) > 1) stride--;
+  const stride = Math.floor(n / 2);
   return Array.from({length: n}, (_, index) => (index * stride) % n);
-}
-
-function common(a: number, b: number): number {
-  return b === 0 ? a : common(b, a % b);
 }
 
 /** Nearest to the middle first; of those equally near, the one farthest from the fastener just done. */
@@ -112,11 +106,14 @@ function outwards(spots: readonly Spot[]): Spot[] {
   const size = Math.max(...spots.map((spot) => distance(spot, middle)));
   const left = [...spots];
   const order: Spot[] = [];
-  while (left.length > 0) {
+  const after = (last?: Spot): Spot | undefined => {
     const near = Math.min(...left.map((spot) => distance(spot, middle)));
-    const ring = left.filter((spot) => distance(spot, middle) <= near + 1e-6 * size);
-    const next = farthest(ring, order.at(-1));
-    if (next === undefined) break;
+    return farthest(
+      left.filter((spot) => distance(spot, middle) <= near + 1e-6 * size),
+      last,
+    );
+  };
+  for (let next = after(); next !== undefined; next = after(next)) {
     order.push(next);
     left.splice(left.indexOf(next), 1);
   }
@@ -124,10 +121,7 @@ function outwards(spots: readonly Spot[]): Spot[] {
 }
 
 function farthest(ring: readonly Spot[], from: Spot | undefined): Spot | undefined {
-  const [first] = ring;
-  if (from === undefined || first === undefined) return first;
-  return ring.reduce(
-    (best, spot) => (distance(spot, from) > distance(best, from) + 1e-9 ? spot : best),
-    first,
-  );
+  const away = (spot: Spot) => (from ? distance(spot, from) : 0);
+  const [first, ...others] = ring;
+  return first && others.reduce((best, spot) => (away(spot) > away(best) + 1e-9 ? spot : best), first);
 }

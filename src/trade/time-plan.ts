@@ -85,10 +85,10 @@ function read(tasks: readonly Task[]): Graph | Refused {
   return graphOf(tasks);
 }
 
-function earliestStarts({before, lengths, order}: Graph): number[] {
+function earliestStarts({before, lengths}: Graph): number[] {
   const starts: number[] = [];
-  for (const index of order.keys()) {
-    const ends = (before[index] ?? []).map((one) => (starts[one] ?? 0) + (lengths[one] ?? 0));
+  for (const ones of before) {
+    const ends = ones.map((one) => (starts[one] ?? 0) + (lengths[one] ?? 0));
     starts.push(Math.max(0, ...ends));
   }
   return starts;
@@ -105,8 +105,8 @@ function longestChain(
   let at = ends.indexOf(finish);
   while (at >= 0) {
     chain.unshift(idAt(graph, at));
-    const start = starts[at] ?? 0;
-    at = start === 0 ? -1 : ((graph.before[at] ?? []).find((one) => ends[one] === start) ?? -1);
+    const start = starts[at];
+    at = (graph.before[at] ?? []).find((one) => ends[one] === start) ?? -1;
   }
   return chain;
 }

@@ -87,11 +87,9 @@ export function matchUndersize(
     const off = lengthLike(outside, [journal, grind.journal.low]);
     return {...grind, fits: off.value === 0, off};
   });
-  const [first, ...others] = found;
-  if (first === undefined) return refused('the set has no undersize', 'give one at least');
   return {
     ok: true,
-    result: others.reduce((best, one) => (si(one.off) < si(best.off) ? one : best), first),
+    result: found.reduce((best, one) => (si(one.off) < si(best.off) ? one : best)),
     formula: 'standard low − u ≤ journal ≤ standard high − u',
     inputs: [
       {name: 'journal', value: journal},

@@ -3,6 +3,7 @@ import {convert, dimensionOf, highOf, lowOf, si} from '../quantity/convert.js';
 import {formatQuantity} from '../quantity/format.js';
 import type {Amount, Quantity} from '../quantity/model.js';
 import {type AdapterInputs, settingFor} from './adapter.js';
+import {figures} from './result.js';
 import {notOf, type Refused, refused, type Worked} from './worked.js';
 import {LOWEST_FRACTION, SMALL_TOOL, WRENCH_CLASSES} from './wrench-classes.js';
 
@@ -25,10 +26,9 @@ export function readAccuracy(
   if (refusal) return refusal;
   const stated = /^(?:±|\+\/-)?\s*(\d+(?:\.\d+)?)\s*%(?:\s+of (?:reading|setting))?$/i.exec(text.trim());
   if (stated !== null) return statedAccuracy(Number(stated[1]));
-  const letter = /class\s+([A-G])$/i.exec(text.trim())?.[1]?.toUpperCase();
-  const type = /type\s+(I{1,2}|[12])\b/i.exec(text)?.[1];
-  const wanted = type === undefined || type === '2' || type.toUpperCase() === 'II' ? 'II' : 'I';
-  const found = WRENCH_CLASSES.find((one) => one.type === wanted && one.letter === letter);
+  const letter = /class\s+([A-G])$/i.exec(text.trim())?.[1];
+  const type = /type\s+[I1]\b/i.test(text) ? 'I' : 'II';
+  const found = WRENCH_CLASSES.find((one) => one.type === type && one.letter === letter?.toUpperCase());
   if (found === undefined)
     return refused(
       `"${text.slice(0, 30)}" does not say how accurate the wrench is`,
@@ -129,10 +129,10 @@ export function outsideRange(
   return refused(says, `take a ${end === 'below' ? 'smaller' : 'larger'} wrench`);
 }
 
-/** To a tenth of the torque's own step, since a band of ±4 % is finer than a whole number shows. */
+/** To a tenth of the torque's own step, since a band of ±4 % is finer than a whole number shows; a fraction to three figures. */
 function bandEnd(torque: Quantity, by: number): Quantity {
   const value = torque.value * by;
-  const step = torque.step > 0 ? Math.min(torque.step, 1) / 10 : 0.1;
+  const step = torque.step > 0 ? Math.min(torque.step, 1) / 10 : figures(value, 'N·m', 3).step;
   return convert({value: Number(value.toPrecision(12)), unit: torque.unit, step}, torque.unit);
 }
 

@@ -156,6 +156,22 @@ export const PROSE_CASES: readonly Case[] = [
   },
   {
     finding: 'untagged-action',
+    title: 'a long command, of which the beginning is shown',
+    engine: CAM,
+    procedure: `1. Wipe out and lube the bores. \`clean: camshaft-bores\` \`lube: camshaft-bores\`
+2. Slide the camshaft in. \`install: camshaft\`
+3. Turn it slowly by its own weight and by hand, as far as it goes.
+4. Turn it slowly with the help of the timing pulley wheel by hand.
+5. Turn it slowly with the help of the old bar by hand.
+`,
+    says: [
+      '9:4 step 3 says "Turn it slowly by its own weight and by hand", and no tag of it says `turn`',
+      '10:4 step 4 says "Turn it slowly with the help of the timing pull…", and no tag of it says `turn`',
+      '11:4 step 5 says "Turn it slowly with the help of the old bar by…", and no tag of it says `turn`',
+    ],
+  },
+  {
+    finding: 'untagged-action',
     title: 'no item of that name',
     engine: CAM,
     procedure: `1. Wipe out the camshaft bores. \`clean: camshaft-bores\`

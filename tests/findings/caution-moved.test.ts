@@ -72,3 +72,25 @@ alterations:
   const names = check(whole).findings.map(({name}) => name);
   expect(names.filter((name) => name.startsWith('caution-'))).toEqual([]);
 });
+
+it('moves up the first caution of the text, not that of a step that a job adds', () => {
+  const engine = `
+parts:
+  block: {given: true}
+  shells: {substitutes: {twins: {alterations: [grind-lip]}}}
+  wheel: {alterations: [grind-rim]}
+alterations:
+  grind-lip: {of: [shells], does: grind the lip flush, hazards: [eyes]}
+  grind-rim: {of: [wheel], does: grind the rim true, hazards: [eyes]}
+`;
+  const first = '1. Grind it. `alter: wheel by grind-rim`\n';
+  const caution = '> **Caution:** Grit flies. `hazard: eyes`\n';
+  const last = '2. Set them in. `install: shells`\n';
+  const text = `${FRONT}\n${first}\n${caution}\n${last}`;
+  const job = 'substitutes: {shells: twins}\n';
+  const {findings} = check(book({engine, procedures: {'procedure.md': text}, job}));
+  const late = findings.filter(({name}) => name.startsWith('caution-'));
+  expect(late.map(({name, fix}) => `${name}: ${fix && applyEdits(text, fix.edits)}`)).toEqual([
+    `caution-late: ${FRONT}\n${caution}\n${first}\n${last}`,
+  ]);
+});

@@ -23,6 +23,9 @@ it.each<[text: string, ...numbers: string[]]>([
 
 it.each<[text: string, clause: string, sentence: string, after: string]>([
   ['Fit it. Torque to 85 N·m, dry. Stop.', ' torque to 85 n·m', ' torque to 85 n·m, dry', ', dry'],
+  ['Leave it for 24 h. Run it up.', 'leave it for 24 h', 'leave it for 24 h', ''],
+  ['Leave it for 24 h. \n', 'leave it for 24 h', 'leave it for 24 h', ''],
+  ['Drill 5 in. deep. Stop.', 'drill 5 in. deep', 'drill 5 in. deep', ' deep'],
   ['Oil it; first, torque to 85 N·m: dry', ' torque to 85 n·m', ' first, torque to 85 n·m', ''],
   ['A, b, to 85 N·m by hand, dry', ' to 85 n·m by hand', 'a, b, to 85 n·m by hand, dry', ' by hand, dry'],
 ])('%s: its clause and sentence', (text, clause, sentence, after) => {

@@ -122,6 +122,7 @@ describe('the side that the prose names', () => {
     ['Neither too tight nor too loose.', 'over'],
     ['The shells are too thin.', 'over'],
     ['It is not too tight here.', 'over'],
+    ['It must no longer be too tight.', 'over'],
     ['Fetch the shop lead.', 'over'],
   ])('%s (%s)', (prose, is, named?: string) => {
     expect(says(prose, is)).toEqual(
@@ -132,6 +133,32 @@ describe('the side that the prose names', () => {
   it('takes a press fit that is too tight for one that is over', () => {
     expect(says('Too tight to press in.', 'over', 'press-play')).toEqual([]);
     expect(says('Too tight to press in.', 'under', 'press-play')).toEqual([]);
+  });
+
+  it.each<[prose: string, is: string]>([
+    ['Too large to press in.', 'under'],
+    ['Too small to press in.', 'over'],
+  ])('knows of a press fit that is %s', (prose, is) => {
+    const said = prose.slice(0, 9).toLowerCase();
+    expect(says(prose, is, 'press-play')).toEqual([
+      `prose-disagrees: press-play: the prose says ${said}, the tag is ${is}`,
+    ]);
+  });
+
+  it.each<[prose: string, item: string, ...told: string[]]>([
+    ['Too small to turn.', 'float', 'prose-disagrees: float: the prose says too small, the tag is over'],
+    ['Too tight to turn.', 'float'],
+    ['Too small to turn.', 'block', 'wrong-kind: block is a part, and `if` takes a fit or a check'],
+    [
+      'Too small to turn.',
+      'nobody',
+      'unknown-item: nobody is not in the specification; add it to engine.yaml or shop.yaml, or correct the id',
+    ],
+  ])('%s (%s, which is no fit)', (prose, item, ...told) => {
+    const steps = [`\`if: ${item} is over\` ${prose}\n   1. Fetch the shop lead.`];
+    const whole = `${engine(LIMITS)}checks:\n  float: {limits: 0.1–0.2 mm}\n`;
+    const own = found(whole, steps).filter((one) => /^(?:prose-|wrong-kind|unknown-item)/.test(one));
+    expect(own).toEqual(told);
   });
 
   it('says nothing of a branch for readings out of limits on either side', () => {

@@ -51,12 +51,27 @@ it.each<[string, Example | undefined, readonly string[]]>([
   expect(shown(example)).toEqual(blocks);
 });
 
+it('says how to silence it, at one step and in the whole shop', () => {
+  expect(findingPage(KIND).split('## How to silence it')[1]).toBe(`
+
+At one step, with a reason that is printed on the sheet: write \`waive: one by WHO because …\` into the step.
+In the whole shop: \`severity: {one: off}\` in shop.yaml (or \`warning\`, \`information\`).
+
+## Source
+
+Common practice.
+`);
+});
+
 it('lists each finding under its own group only', () => {
   const other = {...KIND, name: 'other', group: 'reading', severity: 'warning', summary: 'c'} as FindingKind;
-  expect(findingList([KIND, other])).toBe(
-    'order\n  one    error        a | b\n\nreading\n  other  warning      c\n',
+  const two = {...KIND, name: 'two'};
+  expect(findingList([KIND, other, two])).toBe(
+    'order\n  one    error        a | b\n  two    error        a | b\n\nreading\n  other  warning      c\n',
   );
-  expect(findingTable([KIND, other]).split('\n').slice(2)).toEqual([
+  expect(findingTable([KIND, other]).split('\n')).toEqual([
+    '| finding | group | severity | what it is |',
+    '| --- | --- | --- | --- |',
     '| <a id="one"></a>`one` | order | error | a \\| b |',
     '| <a id="other"></a>`other` | reading | warning | c |',
   ]);

@@ -25,6 +25,7 @@ it.each<[text: string, ...sentences: string[]]>([
   ['Oil it) well (and', 'oil it well'],
   ['Oil it.Fit it', 'oil it . fit it'],
   ['. Oil it', 'oil it'],
+  ['— Oil it', 'oil it'],
 ])('%s', (text, ...expected) => {
   expect(sentences(text).map((words) => words.map((word) => word.text).join(' '))).toEqual(expected);
 });

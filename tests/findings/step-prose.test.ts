@@ -55,6 +55,7 @@ describe('the prose of a step', () => {
       'Turn it to 3 < 4 and back.| Then | on.',
     ],
     ['1. Turn `it\n   on` again.\n', 'Turn | again.'],
+    ['1. Turn it.\n\n   > Quoted words.\n\n## Nothing below\n', 'Turn it.||'],
     ['1. Plain.', 'Plain.'],
   ])('%j', (text, expected) => expect(words(text)).toBe(expected));
 });
@@ -74,6 +75,7 @@ describe('the paragraph of a word ends', () => {
     ['1. Turn it.\n   And on. `turn: pump`  \n\n   Look.\n', 'Turn', 'Turn it.\n   And on. `turn: pump`'],
     ['1. Turn it.\n   \n   Look at it.\n', 'Look', 'Look at it.'],
     ['1. Turn it.\r\n\r\n   Look.\r\n', 'Turn', 'Turn it.'],
+    ['1. Turn it.\n\n   Look.\n', '\n', ''],
     ['1. Turn it.\r\r   Look.\r', 'Turn', 'Turn it.'],
     ['1. Turn it.\n   1. Below it.\n', 'Turn', 'Turn it.'],
     [

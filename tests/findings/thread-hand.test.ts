@@ -69,6 +69,54 @@ describe('the way in which the prose turns a fastener', () => {
   });
 });
 
+/** Steps with a fastener of either hand, of none that is known, and things that are no fasteners. */
+describe('a step that turns more than one thing', () => {
+  const ENGINE = `
+parts:
+  flywheel: {}
+  pulley: {}
+  fan: {}
+fasteners:
+  left: {holds: [flywheel], thread: M20×1.5 LH, torque: 80 lbf·ft, threads: [engine-oil], lock: {value: none, because: taper}}
+  other-left: {holds: [pulley], thread: M20×1.5 LH, torque: 80 lbf·ft, threads: dry, lock: {value: none, because: taper}}
+  right: {holds: [pulley], thread: M20×1.5, torque: 80 lbf·ft, threads: dry, lock: {value: none, because: taper}}
+  secret: {holds: [fan], thread: {value: unknown, because: the plate is gone}, torque: 80 lbf·ft, threads: dry, lock: {value: none, because: taper}}
+`;
+  const LEFT_TIGHTENED = 'left: clockwise, a left-hand thread is tightened anticlockwise';
+
+  it.each<readonly [tags: string, prose: string, ...told: string[]]>([
+    ['`torque: left`', 'Tighten it clockwise.', LEFT_TIGHTENED],
+    [
+      '`torque: left`',
+      'Clockwise it goes, and back counter-clockwise.',
+      LEFT_TIGHTENED.replace('clock', 'Clock'),
+    ],
+    ['`torque: left`', 'Hold the key. Tighten it clockwise.', LEFT_TIGHTENED],
+    ['`torque: left, other-left`', 'Tighten them clockwise.', LEFT_TIGHTENED],
+    ['`torque: left, right`', 'Tighten them clockwise.'],
+    ['`torque: right, left`', 'Tighten them anticlockwise.'],
+    ['`torque: left, secret`', 'Tighten them clockwise.'],
+    ['`torque: left` `loosen: other-left`', 'Tighten it clockwise.'],
+    ['`install: pulley` `torque: left`', 'Tighten it clockwise.', LEFT_TIGHTENED],
+    ['`lube: left` `torque: left`', 'Tighten it clockwise.', LEFT_TIGHTENED],
+    ['`torque: secret`', 'Tighten it anticlockwise.'],
+    ['`torque: fan, left`', 'Tighten it clockwise.', LEFT_TIGHTENED],
+    ['`torque: nobody, left`', 'Tighten it clockwise.', LEFT_TIGHTENED],
+    ['`torque: nobody`', 'Tighten it clockwise.'],
+  ])('%s: %s', (tags, prose, ...told) => {
+    const one = book({engine: ENGINE, procedures: {'procedure.md': `\n1. ${prose} ${tags}\n`}});
+    const text = one.procedures[0]?.source.text ?? '';
+    const found = check(one, {today: '2026-06-01'}).findings.filter(({name}) => name === 'prose-disagrees');
+    const said = found.map(({where: {span}, item, message, related}) => {
+      expect(
+        related.map(({where, says}) => `${says} ${text.slice(where.span.start, where.span.end)}`),
+      ).toEqual([`the tag torque: ${tags.split('torque: ')[1]?.split('`')[0]}`]);
+      return `${item}: ${text.slice(span.start, span.end)}, ${message.split(', and ')[1]}`;
+    });
+    expect(said).toEqual(told);
+  });
+});
+
 describe('a left-hand thread on the sheet', () => {
   const facts = (thread: string) => {
     const one = made(thread, slacken('Undo it.'));

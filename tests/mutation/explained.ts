@@ -4,6 +4,7 @@ import {FINDINGS_A_TO_E} from './explained-a-e.js';
 import {FINDINGS_CAUSES} from './explained-causes.js';
 import {FINDINGS_F_TO_M} from './explained-f-m.js';
 import type {Explained} from './explained-form.js';
+import {TRADE_A} from './explained-trade-a.js';
 
 const STRYKERS = '"Stryker was here!"';
 /** The same where a list stood that was empty. */
@@ -193,15 +194,8 @@ export const EXPLAINED: readonly Explained[] = [
     because: 'sizes of bolts stand farther apart than that, and none is off by just as much',
   },
   {
-    file: 'src/trade/safety-wire.ts',
-    line: 'const largest = WIRE_SIZES.findLast((wire) => wire < size - 1e-9);',
-    code: 'wire < size - 1e-9',
-    becomes: 'wire <= size - 1e-9',
-    because: 'the margin takes up the last figures of a conversion; no wire stands on its end',
-  },
-  {
     file: 'src/trade/task-graph.ts',
-    line: 'for (const {id, after} of tasks) for (const one of new Set(after)) waiting.get(one)?.push(id);',
+    line: 'for (const one of after) waiting.get(one)?.push(held);',
     code: 'waiting.get(one)?.push',
     becomes: 'waiting.get(one).push',
     because: 'every name that is waited for has been found to be a task before',
@@ -213,30 +207,10 @@ export const EXPLAINED: readonly Explained[] = [
     becomes: 'seconds <= 1e-6',
     because: 'the margin takes up the last figures of a sum; no time stands on its end',
   },
-  {
-    file: 'src/trade/wire-run.ts',
-    line: 'const row = TWISTS.find(({upTo}) => size <= upTo + 1e-9);',
-    code: 'size <= upTo + 1e-9',
-    becomes: 'size < upTo + 1e-9',
-    because: 'the margin takes up the last figures of a conversion; no size stands on its end',
-  },
-  {
-    file: 'src/trade/wire-run.ts',
-    line: 'if (apart > LONGEST_SPAN + 1e-9)',
-    code: 'apart > LONGEST_SPAN + 1e-9',
-    becomes: 'apart >= LONGEST_SPAN + 1e-9',
-    because: 'the margin takes up the last figures of a conversion; no distance stands on its end',
-  },
-  {
-    file: 'src/trade/wrench.ts',
-    line: "si(setting) < si(low) * (1 - 1e-9) ? 'below' : si(setting) > si(high) * (1 + 1e-9) ? 'above' : undefined;",
-    code: 'si(setting) > si(high) * (1 + 1e-9)',
-    becomes: 'si(setting) >= si(high) * (1 + 1e-9)',
-    because: 'the margin takes up the last figures of a conversion; no setting stands on its end',
-  },
   ...FINDINGS_A_TO_E,
   ...FINDINGS_CAUSES,
   ...FINDINGS_F_TO_M,
+  ...TRADE_A,
 ];
 
 export function explanationOf(found: Omit<Explained, 'because'>): Explained | undefined {

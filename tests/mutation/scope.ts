@@ -11,6 +11,7 @@ export interface Scope {
 
 const CASES = [
   'alone',
+  'alone-told',
   'barred-told',
   'check-jobs',
   'clean-told',
@@ -58,6 +59,7 @@ const PROSE = [
   'numbers-read',
   'page',
   'prose',
+  'prose-about',
   'prose-exact',
   'sentences',
 ].map((name) => `tests/findings/${name}.test.ts`);
@@ -71,6 +73,7 @@ const JOBS = [
   'filled-slack',
   'follow-on',
   'follow-on-limits',
+  'job-told',
   'key-twice',
   'left-undone',
   'left-undone-otherwise',
@@ -86,8 +89,11 @@ const JOBS = [
   'step-unmarked',
   'temporary',
   'thread-hand',
+  'threads-told',
   'tightened-early',
+  'two-actions-told',
   'unasked-alteration',
+  'values-stated',
   'waived-name',
   'ways-told',
   'witness-mark',

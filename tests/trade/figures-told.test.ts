@@ -3,26 +3,7 @@
  * by hand from the formula or read in the table that the last word of a row names.
  */
 import {expect, test} from 'vitest';
-import {formatAmount, formatQuantity} from '../../src/quantity/format.js';
-import {FIGURES} from '../../src/trade/figures/registry.js';
-import type {Named} from '../../src/trade/worked.js';
-import {out} from './unwrap.js';
-
-type Texts = Readonly<Record<string, string | readonly string[]>>;
-
-function toldBy(subject: string, texts: Texts): readonly string[] {
-  const figure = FIGURES.find(({name}) => name === subject);
-  if (figure === undefined) throw new Error(`no figure ${subject}`);
-  const given = Object.entries(texts).map(
-    ([name, some]) => [name, typeof some === 'string' ? [some] : some] as const,
-  );
-  return out(figure.work(new Map(given))).result.map(({name, value}) => `${name}: ${text(value)}`);
-}
-
-function text(value: Named['value']): string {
-  if (typeof value === 'string') return value;
-  return 'form' in value ? formatAmount(value) : formatQuantity(value);
-}
+import {askedAlone, type Texts, told} from './ask.js';
 
 const BOLT = {thread: '7/16-20 UNF', condition: 'oiled'};
 const METRIC = {thread: 'M10×1.5', condition: 'K 0.2'};
@@ -33,7 +14,7 @@ const ROD_SHELLS = {
 const GAUGE = {limits: '2.4990–2.5000 in'};
 const CYLINDER = {bore: '100 mm', stroke: '100 mm', chamber: '78.5 cc'};
 
-const TOLD: readonly (readonly [subject: string, texts: Texts, told: readonly string[], by: string])[] = [
+const TOLD: readonly (readonly [subject: string, texts: Texts, lines: readonly string[], by: string])[] = [
   ['stress-area', {thread: 'M10×1.5'}, ['stress area: 58.0 mm² (0.08988 in²)'], 'ISO 898-1, 58.0 mm²'],
   [
     'bolt-grade',
@@ -338,6 +319,6 @@ const TOLD: readonly (readonly [subject: string, texts: Texts, told: readonly st
   ],
 ];
 
-test.each(TOLD)('%s %j', (subject, texts, told) => {
-  expect(toldBy(subject, texts)).toEqual(told);
+test.each(TOLD)('%s %j', (subject, texts, lines) => {
+  expect(told(askedAlone(subject, texts))).toEqual(lines);
 });

@@ -1,7 +1,6 @@
 /** Refusals that name what was given: the person must see which of their words or values is meant, and what to do. */
 import {describe, expect, test} from 'vitest';
 import {cotterPinFor} from '../../src/trade/cotter-pin.js';
-import {FIGURES} from '../../src/trade/figures/registry.js';
 import {fitOfLimits} from '../../src/trade/fit.js';
 import {stripFor, stripTaper} from '../../src/trade/gauging-strip.js';
 import {gradeGiven, gradeOf} from '../../src/trade/grade.js';
@@ -12,6 +11,7 @@ import type {Task} from '../../src/trade/task-graph.js';
 import {timePlan} from '../../src/trade/time-plan.js';
 import type {Worked} from '../../src/trade/worked.js';
 import {amount, q} from '../help/amount.js';
+import {asked, type Texts} from './ask.js';
 import {thread} from './fasteners.js';
 import {out, refusal} from './unwrap.js';
 
@@ -23,15 +23,6 @@ const LINKS = [
 
 function task(id: string, ...after: readonly string[]): Task {
   return {id, hands: q('10 min'), after};
-}
-
-function asked(subject: string, texts: Readonly<Record<string, string | readonly string[]>>) {
-  const figure = FIGURES.find(({name}) => name === subject);
-  if (figure === undefined) throw new Error(`no figure ${subject}`);
-  const given = Object.entries(texts).map(
-    ([name, some]) => [name, typeof some === 'string' ? [some] : some] as const,
-  );
-  return figure.work(new Map([...figure.example, ...given]));
 }
 
 const CALCULATIONS: readonly (readonly [string, () => Worked<unknown>, RegExp])[] = [
@@ -208,9 +199,7 @@ describe('figures', () => {
     ['time-plan', {task: 'seal: 20 min, then 24 h'}, /"then" is no part of a task/],
     ['which-undersize', {grinds: '0.010 0.020 in'}, /./],
   ] as const)('%s %j', (subject, texts, says) => {
-    expect(
-      refusal(asked(subject, texts as Readonly<Record<string, string | readonly string[]>>)).says,
-    ).toMatch(says);
+    expect(refusal(asked(subject, texts as Texts)).says).toMatch(says);
   });
 
   test('numbers without commas between them are told to have some', () => {
@@ -234,6 +223,6 @@ describe('figures', () => {
     ['limits', {class: ' g 6 '}],
     ['bolt-grade', {grade: 'proof 55 ksi'}],
   ] as const)('%s is read in %j', (subject, texts) => {
-    out(asked(subject, texts as Readonly<Record<string, string | readonly string[]>>));
+    out(asked(subject, texts as Texts));
   });
 });

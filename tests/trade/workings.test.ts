@@ -1,37 +1,11 @@
 /** The working under a figure where it hangs on what was given: its formula, what was taken, its source and its advice. */
 import {describe, expect, test} from 'vitest';
-import {formatAmount, formatQuantity} from '../../src/quantity/format.js';
-import {FIGURES} from '../../src/trade/figures/registry.js';
 import type {Task} from '../../src/trade/task-graph.js';
 import {readThread} from '../../src/trade/thread.js';
 import {timePlan} from '../../src/trade/time-plan.js';
-import type {Named} from '../../src/trade/worked.js';
 import {q} from '../help/amount.js';
+import {asked, type Texts, working} from './ask.js';
 import {out, refusal} from './unwrap.js';
-
-type Texts = Readonly<Record<string, string | readonly string[]>>;
-
-/** The figure's own example, with these texts in place of its own. */
-function asked(subject: string, texts: Texts) {
-  const figure = FIGURES.find(({name}) => name === subject);
-  if (figure === undefined) throw new Error(`no figure ${subject}`);
-  const given = Object.entries(texts).map(
-    ([name, some]) => [name, typeof some === 'string' ? [some] : some] as const,
-  );
-  return figure.work(new Map([...figure.example, ...given]));
-}
-
-function text(value: Named['value']): string {
-  if (typeof value === 'string') return value;
-  return 'form' in value ? formatAmount(value) : formatQuantity(value);
-}
-
-/** All that stands beside the result, a line each. */
-function workingOf(subject: string, texts: Texts): string {
-  const {formula, inputs, band, source, advisory = ''} = out(asked(subject, texts));
-  const values = [...inputs, ...(band ? [band] : [])].map(({name, value}) => `${name}: ${text(value)}`);
-  return [formula, ...values, source, advisory].join('\n');
-}
 
 const WORKINGS: readonly (readonly [
   subject: string,
@@ -145,9 +119,9 @@ const WORKINGS: readonly (readonly [
 ];
 
 test.each(WORKINGS)('%s %j', (subject, texts, says, not) => {
-  const working = workingOf(subject, texts);
-  for (const one of says) expect(working).toContain(one);
-  for (const one of not) expect(working).not.toContain(one);
+  const all = working(asked(subject, texts)).join('\n');
+  for (const one of says) expect(all).toContain(one);
+  for (const one of not) expect(all).not.toContain(one);
 });
 
 describe('a wrench that does not reach', () => {

@@ -1,6 +1,16 @@
 /** A procedure's pieces moved to where they stand in a longer text: what was read of a part of it, put in its place. */
 import type {Nodes, PhrasingContent} from 'mdast';
-import type {Block, Caution, Clause, Picture, Section, Step, Tag, Target} from '../../procedure/model.js';
+import type {
+  Block,
+  Caution,
+  Clause,
+  Picture,
+  PlainBlock,
+  Section,
+  Step,
+  Tag,
+  Target,
+} from '../../procedure/model.js';
 import type {Edit} from '../../text/edit.js';
 import type {Problem} from '../../text/problem.js';
 import type {Span, Where} from '../../text/source.js';
@@ -40,18 +50,20 @@ function span({start, end}: Span, {offset}: Shift): Span {
 
 function blockAt(block: Block, by: Shift, steps: Step[]): Block {
   switch (block.type) {
-    case 'prose':
-      return {...block, span: span(block.span, by), inline: inlineAt(block.inline, by)};
     case 'caution':
       return {type: 'caution', caution: cautionAt(block.caution, by)};
     case 'step':
       return {type: 'step', step: stepAt(block.step, by, steps)};
     case 'picture':
       return {type: 'picture', picture: pictureAt(block.picture, by)};
-    case 'other':
-    case 'left-out':
-      return {...block, span: span(block.span, by)};
+    default:
+      return plainAt(block, by);
   }
+}
+
+function plainAt(block: PlainBlock, by: Shift): PlainBlock {
+  const moved = {...block, span: span(block.span, by)};
+  return moved.type === 'prose' ? {...moved, inline: inlineAt(moved.inline, by)} : moved;
 }
 
 /** Steps stand in the list in reading order: each before those below it. */
@@ -69,7 +81,7 @@ function stepAt(step: Step, by: Shift, steps: Step[]): Step {
     cautions: step.cautions.map((caution) => cautionAt(caution, by)),
     pictures: step.pictures.map((picture) => pictureAt(picture, by)),
     steps: step.steps.map((below) => stepAt(below, by, steps)),
-    more: step.more.map((block) => blockAt(block, by, steps)),
+    more: step.more.map((block) => plainAt(block, by)),
   };
   steps[place] = moved;
   return moved;

@@ -58,7 +58,7 @@ function readPlaced(given: string): Read<Placed> {
     if (!read.ok) return read;
     diameters.push(read.value);
   }
-  return {ok: true, value: {place: colon < 0 ? '' : given.slice(0, colon).trim(), diameters}};
+  return {ok: true, value: {place: given.slice(0, Math.max(colon, 0)).trim(), diameters}};
 }
 
 function placesOf(

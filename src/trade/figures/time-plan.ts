@@ -26,9 +26,8 @@ export const timePlanFigure = figure({
 
 function readTask(given: string): Read<Task> {
   const colon = given.indexOf(':');
-  const id = given.slice(0, colon).trim();
-  if (colon < 0 || id === '')
-    return refused('the task has no name', 'write it as seal: 20 min, wait 24 h, after clean');
+  const id = given.slice(0, Math.max(colon, 0)).trim();
+  if (id === '') return refused('the task has no name', 'write it as seal: 20 min, wait 24 h, after clean');
   const [work = '', ...clauses] = given.slice(colon + 1).split(',');
   const hands = readTime(work);
   if (!hands.ok) return hands;
@@ -36,12 +35,11 @@ function readTask(given: string): Read<Task> {
   let after: readonly string[] = [];
   for (const clause of clauses.map((one) => one.trim())) {
     const [first = '', ...rest] = clause.split(/\s+/);
-    if (first === 'after')
-      after = rest
-        .join(' ')
-        .split(' and ')
-        .filter((name) => name !== '');
-    else if (first === 'wait') {
+    if (first === 'after') {
+      if (rest.length === 0)
+        return refused('"after" names no task', 'write after NAME, or after NAME and NAME');
+      after = rest.join(' ').split(' and ');
+    } else if (first === 'wait') {
       const read = readTime(rest.join(' '));
       if (!read.ok) return read;
       wait = read.value;

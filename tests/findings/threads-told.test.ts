@@ -1,0 +1,135 @@
+/** What is on the threads when a fastener comes to torque, angle and lock: all that is told of it. Common practice, no source. */
+import {describe} from 'vitest';
+import {EXAMPLE_SHOP} from '../help/example.js';
+import {SILENT, tells} from '../help/stories.js';
+
+const SHOP = EXAMPLE_SHOP.replace(
+  'consumables:\n',
+  'consumables:\n  thread-lock: {use: lock, lock: threadlocker}\n',
+);
+
+const head = (bolts: string) => `
+parts:
+  block: {given: true}
+  caps: {}
+fasteners:
+  bolts: {at: [front, rear], count: 4, holds: [caps], torque: 40 lbf·ft, ${bolts}}
+`;
+
+const UNLOCKED = 'lock: {value: none, because: stretch holds them}';
+
+describe('bolts that go in oiled and are turned by an angle', () => {
+  tells(
+    head(`angle: 90°, threads: [engine-oil], ${UNLOCKED}`),
+    [
+      [
+        'are oiled and turned',
+        'lube: bolts with engine-oil; install: caps; torque: bolts to 40 lbf·ft; torque: bolts turn 90°',
+        SILENT,
+      ],
+      [
+        'are dry, which is told where the angle begins and not again where it ends',
+        'install: caps; torque: bolts to 40 lbf·ft; torque: bolts turn 90°',
+        `
+thread-condition bolts: bolts come to torque with dry threads, and the torque is for engine-oil on the threads
+  see engine.yaml:9: bolts is specified with engine-oil on the threads`,
+      ],
+      [
+        'are dry where the angle begins, and get something else before it ends',
+        'install: caps; torque: bolts to 40 lbf·ft; lube: bolts with assembly-lube; torque: bolts turn 90°',
+        `
+thread-condition bolts: bolts come to torque with dry threads, and the torque is for engine-oil on the threads
+  see engine.yaml:9: bolts is specified with engine-oil on the threads
+thread-condition bolts: bolts come to torque with assembly-lube on the threads, and the torque is for engine-oil on the threads
+  story: step 3 of procedure.md: threads coated (lube: bolts)
+  see engine.yaml:9: bolts is specified with engine-oil on the threads`,
+      ],
+      [
+        'are oiled where the angle begins, and get something else before it ends',
+        'lube: bolts with engine-oil; install: caps; torque: bolts to 40 lbf·ft; lube: bolts[rear] with assembly-lube; torque: bolts turn 90°',
+        `
+thread-condition bolts[rear]: bolts[rear] come to torque with assembly-lube on the threads, and the torque is for engine-oil on the threads
+  story: step 4 of procedure.md: threads coated (lube: bolts)
+  see engine.yaml:9: bolts is specified with engine-oil on the threads`,
+      ],
+      [
+        'had something else on them that is told where the angle begins',
+        'lube: bolts with assembly-lube; install: caps; torque: bolts to 40 lbf·ft; torque: bolts turn 90°',
+        `
+thread-condition bolts: bolts come to torque with assembly-lube on the threads, and the torque is for engine-oil on the threads
+  story: step 1 of procedure.md: threads coated (lube: bolts)
+  see engine.yaml:9: bolts is specified with engine-oil on the threads`,
+      ],
+      [
+        'are slackened between, so that both ends are judged',
+        'install: caps; torque: bolts to 40 lbf·ft; loosen: bolts; torque: bolts to 40 lbf·ft; torque: bolts turn 90°',
+        `
+thread-condition bolts: bolts come to torque with dry threads, and the torque is for engine-oil on the threads
+  see engine.yaml:9: bolts is specified with engine-oil on the threads
+thread-condition bolts: bolts come to torque with dry threads, and the torque is for engine-oil on the threads
+  see engine.yaml:9: bolts is specified with engine-oil on the threads`,
+      ],
+    ],
+    SHOP,
+  );
+});
+
+describe('bolts that go in dry', () => {
+  tells(
+    head(`threads: dry, ${UNLOCKED}`),
+    [
+      [
+        'come oiled with two materials',
+        'lube: bolts with engine-oil, assembly-lube; install: caps; torque: bolts',
+        `
+thread-condition bolts: bolts come to torque with engine-oil and assembly-lube on the threads, and the torque is for dry threads
+  story: step 1 of procedure.md: threads coated (lube: bolts)
+  see engine.yaml:9: bolts is specified with dry threads`,
+      ],
+      [
+        'come oiled at one place',
+        'lube: bolts[rear] with engine-oil; install: caps; torque: bolts',
+        `
+thread-condition bolts[rear]: bolts[rear] come to torque with engine-oil on the threads, and the torque is for dry threads
+  story: step 1 of procedure.md: threads coated (lube: bolts)
+  see engine.yaml:9: bolts is specified with dry threads`,
+      ],
+    ],
+    SHOP,
+  );
+});
+
+describe('bolts that go in with one of two', () => {
+  tells(
+    head('threads: [engine-oil, assembly-lube, thread-lock], lock: thread-lock'),
+    [
+      [
+        'come dry',
+        'install: caps; torque: bolts; lock: bolts with thread-lock',
+        `
+thread-condition bolts: bolts come to torque with dry threads, and the torque is for engine-oil, assembly-lube or thread-lock on the threads
+  see engine.yaml:9: bolts is specified with engine-oil, assembly-lube or thread-lock on the threads
+lock-before-torque bolts: bolts are already at final torque, and thread-lock goes on before it
+  story: step 2 of procedure.md: tight (torque: bolts)
+  see engine.yaml:9: bolts is specified here`,
+      ],
+      [
+        'come oiled with what is not said',
+        'lube: bolts; install: caps; lock: bolts with thread-lock; torque: bolts',
+        SILENT,
+      ],
+      [
+        'come dry at one place and oiled otherwise at the other',
+        'lube: bolts[rear] with solvent; install: caps; torque: bolts; lock: bolts with thread-lock',
+        `
+thread-condition bolts: bolts come to torque with solvent on the threads, and the torque is for engine-oil, assembly-lube or thread-lock on the threads
+  story: step 1 of procedure.md: threads coated (lube: bolts)
+  see engine.yaml:9: bolts is specified with engine-oil, assembly-lube or thread-lock on the threads
+lock-before-torque bolts: bolts are already at final torque, and thread-lock goes on before it
+  story: step 3 of procedure.md: tight (torque: bolts)
+  see engine.yaml:9: bolts is specified here`,
+      ],
+    ],
+    SHOP,
+  );
+});
