@@ -1,6 +1,7 @@
 /** Mutants that no test can kill, each with the reason; `explained.test.ts` sees that their lines still stand there. */
 
 import {FINDINGS_A_TO_E} from './explained-a-e.js';
+import {FINDINGS_CAUSES} from './explained-causes.js';
 import {FINDINGS_F_TO_M} from './explained-f-m.js';
 import type {Explained} from './explained-form.js';
 import {TRADE_A} from './explained-trade-a.js';
@@ -209,6 +210,7 @@ export const EXPLAINED: readonly Explained[] = [
     because: 'the margin takes up the last figures of a sum; no time stands on its end',
   },
   ...FINDINGS_A_TO_E,
+  ...FINDINGS_CAUSES,
   ...FINDINGS_F_TO_M,
   ...TRADE_A,
   ...TRADE_B,

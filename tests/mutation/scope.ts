@@ -28,6 +28,7 @@ const CASES = [
   'missing-seal',
   'missing-torque',
   'names-told',
+  'options-told',
   'order-told',
   'pins-told',
   'readings-told',
