@@ -14,7 +14,7 @@ export class InProcess {
   #files;
   #without;
   #tests = new Map();
-  /** How often each test killed, and how long it took: what kills much and fast goes first. */
+  /** How often each test killed in each file, and how long it took: what kills much there, and fast, goes first. */
   #kills = new Map();
   #times = new Map();
   #broken = new Set();
@@ -72,7 +72,8 @@ export class InProcess {
       testFilter ?? [...this.#tests.keys()].filter((id) => this.#hits[id]?.[activeMutant.id] > 0);
     space.activeMutant = activeMutant.id;
     let nrOfTests = 0;
-    for (const id of this.#likelyFirst(coming)) {
+    const kills = this.#killsIn(activeMutant.fileName);
+    for (const id of this.#likelyFirst(coming, kills)) {
       const usual = this.#hits[id]?.[activeMutant.id];
       space.hitCount = 0;
       space.hitLimit = usual === undefined ? hitLimit : 10_000 + 100 * usual;
@@ -81,7 +82,7 @@ export class InProcess {
       nrOfTests++;
       if (space.hitCount > space.hitLimit || result.endless) return {status: 'timeout', reason: 'never ends'};
       if (result.status !== FAILED || !(await this.#passesWithout(id))) continue;
-      this.#kills.set(id, (this.#kills.get(id) ?? 0) + 1);
+      kills.set(id, (kills.get(id) ?? 0) + 1);
       return {status: 'killed', killedBy: [id], failureMessage: result.failureMessage, nrOfTests};
     }
     return {status: 'survived', nrOfTests};
@@ -100,8 +101,14 @@ export class InProcess {
     return false;
   }
 
-  #likelyFirst(ids) {
-    const rank = (id) => (this.#times.get(id) ?? 0) / (1 + (this.#kills.get(id) ?? 0));
+  #killsIn(file) {
+    const known = this.#kills.get(file) ?? new Map();
+    this.#kills.set(file, known);
+    return known;
+  }
+
+  #likelyFirst(ids, kills) {
+    const rank = (id) => (this.#times.get(id) ?? 0) / (1 + 1_000 * (kills.get(id) ?? 0));
     return ids.filter((id) => !this.#broken.has(id)).sort((a, b) => rank(a) - rank(b));
   }
 }
