@@ -4,7 +4,7 @@ import {type BearingPlace, bearingClearance} from '../../src/trade/bearing-clear
 import {formOf} from '../../src/trade/roundness.js';
 import {runningClearance} from '../../src/trade/running-clearance.js';
 import {amount, q} from '../help/amount.js';
-import {answer, askedWith, inputsOf, lines, refused} from './asked.js';
+import {answer, askedAlone, inputsOf, lines, refused} from './ask.js';
 import {out, result} from './unwrap.js';
 
 /** A journal of 2 in in bores larger by these thousandths, the least and the most at each place. */
@@ -102,7 +102,7 @@ describe('without a name of the place', () => {
 test('the figure tells taper and out-of-round of both, and no verdict without limits', () => {
   expect(
     answer(
-      askedWith('bearing-clearance', {
+      askedAlone('bearing-clearance', {
         journal: '2.0000, 2.0001; 1.9998, 1.9998 in',
         bore: '2.0020, 2.0021; 2.0024, 2.0020 in',
       }),

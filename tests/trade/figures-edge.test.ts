@@ -9,7 +9,7 @@ import {passesTo} from '../../src/trade/passes.js';
 import {gapInBore} from '../../src/trade/ring-gap.js';
 import type {Worked} from '../../src/trade/worked.js';
 import {q} from '../help/amount.js';
-import {answer, askedWith, inputsOf, refused, type Texts} from './asked.js';
+import {answer, askedAlone, inputsOf, refused, type Texts} from './ask.js';
 import {result} from './unwrap.js';
 
 const BUSH = {diameter: '2.000 in', inner: 'steel', outer: 'aluminium-6061', room: '70 °F', at: '270 °F'};
@@ -76,7 +76,7 @@ test.each<readonly [string, Texts, readonly string[], string]>([
     ['clearance: 0.0015–0.0030 in'],
     '0.00075 and 0.0015 per inch',
   ],
-])('%s %j', (subject, texts, told) => expect(answer(askedWith(subject, texts))).toEqual(told));
+])('%s %j', (subject, texts, told) => expect(answer(askedAlone(subject, texts))).toEqual(told));
 
 test.each<readonly [string, Texts, readonly string[]]>([
   ['guard-band', GAUGE, ['limits: 2.4990–2.5000 in', 'expanded uncertainty (k = 2), U: 0.0001 in']],
@@ -86,11 +86,11 @@ test.each<readonly [string, Texts, readonly string[]]>([
     ['thread: not stated', 'hole: 0.109 in', 'slot: 0.12 in'],
   ],
 ])('the working of %s %j', (subject, texts, told) => {
-  expect(inputsOf(askedWith(subject, texts))).toEqual(told);
+  expect(inputsOf(askedAlone(subject, texts))).toEqual(told);
 });
 
 describe('fits of ANSI B4.1', () => {
-  const told = (nominal: string, named: string) => answer(askedWith('fit', {size: nominal, fit: named}));
+  const told = (nominal: string, named: string) => answer(askedAlone('fit', {size: nominal, fit: named}));
 
   test.each([
     ['1.5 in', ' ln 2 ', ['hole: 1.5000–1.5010 in', 'shaft: 1.5010–1.5016 in']],

@@ -1,6 +1,6 @@
 /** What options of figures read and refuse at the edge of their forms, with the whole refusal. */
 import {describe, expect, test} from 'vitest';
-import {answer, asked, askedWith, inputsOf, refused} from './asked.js';
+import {answer, asked, askedAlone, inputsOf, refused} from './ask.js';
 
 describe('plain numbers', () => {
   test.each([
@@ -72,7 +72,7 @@ describe('links of a stack', () => {
     ['+ 2 * shim: 0.010 in', '2 × shim: 0.010 in'],
     ['+ 2 shims: 0.010 in', '+ 2 shims: 0.010 in'],
   ])('%j is read as %s', (link, told) => {
-    expect(inputsOf(askedWith('stack', {link}))[0]).toBe(told);
+    expect(inputsOf(askedAlone('stack', {link}))[0]).toBe(told);
   });
 });
 
@@ -100,7 +100,7 @@ describe('what is on the threads', () => {
 describe('readings of a bearing by place', () => {
   test('blanks round the name of a place are none of it', () => {
     expect(
-      answer(askedWith('bearing-clearance', {journal: ' front : 2.4990 in', bore: 'front: 2.5010 in'})),
+      answer(askedAlone('bearing-clearance', {journal: ' front : 2.4990 in', bore: 'front: 2.5010 in'})),
     ).toEqual(['front, clearance: 0.0020–0.0020 in']);
   });
 
@@ -138,5 +138,5 @@ describe('what the options say together', () => {
       {size: '25 mm', class: 'Hg7'},
       '--class: "Hg7" is no tolerance class; write capitals for a hole, H7, small letters for a shaft, g6',
     ],
-  ])('%s %j', (subject, texts, says) => expect(answer(askedWith(subject, texts)).join('; ')).toBe(says));
+  ])('%s %j', (subject, texts, says) => expect(answer(askedAlone(subject, texts)).join('; ')).toBe(says));
 });

@@ -2,7 +2,7 @@
 import {expect, test} from 'vitest';
 import type {Spot} from '../../src/trade/layout.js';
 import {type Pattern, tighteningOrder} from '../../src/trade/tightening-order.js';
-import {answer, asked} from './asked.js';
+import {answer, asked} from './ask.js';
 import {result} from './unwrap.js';
 
 type Place = readonly [id: string, x: number, y: number];

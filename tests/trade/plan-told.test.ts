@@ -4,7 +4,7 @@ import {formatAmount, formatQuantity} from '../../src/quantity/format.js';
 import {graphOf, type Task} from '../../src/trade/task-graph.js';
 import {timePlan} from '../../src/trade/time-plan.js';
 import {q} from '../help/amount.js';
-import {inputsOf, refused} from './asked.js';
+import {inputsOf, refused} from './ask.js';
 import {out, result} from './unwrap.js';
 
 /** `seal: 20 min, wait 24 h, after clean head`. */

@@ -6,7 +6,7 @@ import {endPlay, thrustWasher} from '../../src/trade/end-play.js';
 import {chooseUndersize, INCH_GRINDS, matchUndersize} from '../../src/trade/undersize.js';
 import {wearLimit} from '../../src/trade/wear-limit.js';
 import {amount, q} from '../help/amount.js';
-import {answer, askedWith, inputsOf, refused, type Texts} from './asked.js';
+import {answer, askedAlone, inputsOf, refused, type Texts} from './ask.js';
 import {out, refusal, result} from './unwrap.js';
 
 const STANDARD = amount('2.4990–2.5000 in');
@@ -79,11 +79,11 @@ test.each([
 });
 
 test('the figure takes the undersizes of the unit', () => {
-  expect(answer(askedWith('undersize', {worn: '49.6 mm', standard: '49.98–50.00 mm'}))).toEqual([
+  expect(answer(askedAlone('undersize', {worn: '49.6 mm', standard: '49.98–50.00 mm'}))).toEqual([
     'undersize: 0.50 mm',
     'journal as ground: 49.480–49.500 mm',
   ]);
-  expect(answer(askedWith('undersize', {worn: '1.9980 in', standard: '1.9990–2.0000 in'}))).toEqual([
+  expect(answer(askedAlone('undersize', {worn: '1.9980 in', standard: '1.9990–2.0000 in'}))).toEqual([
     'undersize: 0.002 in',
     'journal as ground: 1.9970–1.9980 in',
   ]);
@@ -155,7 +155,7 @@ describe('wear limits', () => {
       {rule: 'sleeve-taper', size: '0 in'},
       ['the piston travel must be above nought', 'check the reading and its sign'],
     ],
-  ])('%j', (texts, told) => expect(answer(askedWith('wear-limit', texts))).toEqual(told));
+  ])('%j', (texts, told) => expect(answer(askedAlone('wear-limit', texts))).toEqual(told));
 
   test('the working of a total does not name a size', () => {
     expect(inputsOf(wearLimit('camshaft-end-play', q('2 in'), q('0.006 in')))).toEqual([
