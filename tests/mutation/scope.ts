@@ -96,10 +96,12 @@ const JOBS = [
   'two-actions-told',
   'unasked-alteration',
   'values-stated',
+  'values-told',
   'waived-name',
   'ways-told',
   'witness-mark',
   'wrench-range',
+  'wrenches-told',
 ].map((name) => `tests/findings/${name}.test.ts`);
 const ENGINEERING = 'tests/findings/engineering.test.ts';
 
