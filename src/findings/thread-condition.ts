@@ -95,8 +95,10 @@ function asSpecified(fact: Fact, asked: Asked): boolean {
 }
 
 function condition(facts: readonly Fact[]): string {
-  const used = facts.find(({holds}) => holds)?.detail?.ids;
-  return used === undefined ? 'dry threads' : `${listed(used, 'and')} on the threads`;
+  const coated = facts.find(({holds}) => holds);
+  if (coated === undefined) return 'dry threads';
+  const used = coated.detail?.ids;
+  return used === undefined ? 'lubricant on the threads' : `${listed(used, 'and')} on the threads`;
 }
 
 function wanted(asked: Asked): string {
