@@ -69,15 +69,16 @@ function report({step}: Node, things: readonly Action[], context: SpecificationC
  * action.
  */
 function apart(actions: readonly Action[], spec: Specification): Action[] {
-  let groups: {first: Action; tags: Set<Tag>; touched: Set<string>}[] = [];
+  // Of its tags only the last can have more targets to come.
+  let groups: {first: Action; tag: Tag; touched: Set<string>}[] = [];
   for (const action of actions) {
     const touched = around(action.item, spec);
     const near = groups.filter(
-      (group) => group.tags.has(action.tag) || [...touched].some((id) => group.touched.has(id)),
+      (group) => group.tag === action.tag || [...touched].some((id) => group.touched.has(id)),
     );
     const merged = {
       first: near[0]?.first ?? action,
-      tags: new Set([...near.flatMap(({tags}) => [...tags]), action.tag]),
+      tag: action.tag,
       touched: new Set([...near.flatMap((group) => [...group.touched]), ...touched]),
     };
     const others = groups.filter((group) => !near.includes(group));

@@ -51,3 +51,30 @@ endless-repeat: \`repeat: later\` names a step that does not stand before it`,
     ],
   ]);
 });
+
+describe('a step that no way leads to', () => {
+  const AGAIN = `${READ}3. Out: \`if: end-play is out\`
+   1. Lift it out and in. \`remove: crankshaft\` \`install: crankshaft\`
+   2. Again. \`repeat: reading\`
+`;
+
+  tellsOfText('unreachable-step', {engine: ENGINE, shop: EXAMPLE_SHOP}, [
+    [
+      'stands behind a repeat',
+      `${AGAIN}   3. Wait.\n`,
+      `
+unreachable-step: step 3c is never reached: the repeat above is always taken`,
+    ],
+    [
+      'stands behind a repeat with another two',
+      `${AGAIN}   3. Wait.\n   4. Wait.\n   5. Wait.\n`,
+      `
+unreachable-step: steps 3c to 3e are never reached: the repeat above is always taken`,
+    ],
+    [
+      'hangs on a part, which is told otherwise',
+      `${READ}3. Out: \`if: block is over\`\n   1. Wait.\n`,
+      SILENT,
+    ],
+  ]);
+});
