@@ -15,23 +15,25 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
   ...explained(
     'src/findings/check.ts',
     'every name that a reader may give a problem is that of a finding; the question is for the compiler',
-    {'return kind === undefined ? [] : [{kind, found: foundOf(problem)}];': [['kind === undefined', 'false']]},
+    {
+      'return kind === undefined ? [] : [{kind, found: foundOf(problem)}];': [
+        ['kind === undefined', 'false'],
+      ],
+    },
   ),
   ...explained('src/findings/comes-first.ts', 'no item has a place of that name, and none is told of it', {
     'if (verb !== undefined) late.set(verb, [...(late.get(verb) ?? []), place]);': [['[]', LIST]],
   }),
   ...explained('src/findings/comes-first.ts', 'no fact is of that kind, so that it has no story', {
-    'return places.flatMap((place) => (ONCE[verb]?.facts ?? []).map((kind) => state.get(kind, id, place)));': [
-      ['[]', LIST],
-    ],
+    'return places.flatMap((place) => (ONCE[verb]?.facts ?? []).map((kind) => state.get(kind, id, place)));':
+      [['[]', LIST]],
   }),
   ...explained(
     'src/findings/comes-first.ts',
     'only a joint is ever sealed, and another item that is done is not late; the question is for the compiler',
     {
-      "if (first.kind === 'joint' && isDone(first, place, context.state)) return cureDue(first, place, context);": [
-        ["first.kind === 'joint'", 'true'],
-      ],
+      "if (first.kind === 'joint' && isDone(first, place, context.state)) return cureDue(first, place, context);":
+        [["first.kind === 'joint'", 'true']],
     },
   ),
   ...explained('src/findings/done.ts', 'nothing but a part is temporary; the question is for the compiler', {
@@ -64,9 +66,13 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
       ],
     },
   ),
-  ...explained('src/findings/phrase.ts', 'nothing but a fastener is counted; the question is for the compiler', {
-    "const counted = item.kind === 'fastener' && item.count > 1;": [["item.kind === 'fastener'", 'true']],
-  }),
+  ...explained(
+    'src/findings/phrase.ts',
+    'nothing but a fastener is counted; the question is for the compiler',
+    {
+      "const counted = item.kind === 'fastener' && item.count > 1;": [["item.kind === 'fastener'", 'true']],
+    },
+  ),
   ...explained('src/findings/phrase.ts', 'what is put together of it leaves out a place that is undefined', {
     'return {item: item.id, ...(place !== undefined && {place})};': [['place !== undefined', 'true']],
   }),
@@ -84,7 +90,7 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
     },
   ),
   ...explained('src/findings/second-round.ts', 'a tag has a length, and ends no later than its step', {
-    'back.procedure === step.procedure && to.order <= step.order && last < back.step.span.end,': [
+    '({back, to}) => back.procedure === step.procedure && to.order <= step.order && last < back.step.span.end,': [
       ['last < back.step.span.end', 'last <= back.step.span.end'],
     ],
   }),
@@ -106,7 +112,10 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
     {
       'if (node.repeat === undefined || item === undefined) return;': [
         ['node.repeat === undefined || item === undefined', 'false'],
-        ['node.repeat === undefined || item === undefined', 'node.repeat === undefined && item === undefined'],
+        [
+          'node.repeat === undefined || item === undefined',
+          'node.repeat === undefined && item === undefined',
+        ],
         ['node.repeat === undefined', 'false'],
         ['item === undefined', 'false'],
       ],
