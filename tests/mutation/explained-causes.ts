@@ -90,7 +90,7 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
     },
   ),
   ...explained('src/findings/second-round.ts', 'a tag has a length, and ends no later than its step', {
-    'back.procedure === step.procedure && to.order <= step.order && last < back.step.span.end,': [
+    '({back, to}) => back.procedure === step.procedure && to.order <= step.order && last < back.step.span.end,': [
       ['last < back.step.span.end', 'last <= back.step.span.end'],
     ],
   }),
