@@ -8,7 +8,9 @@ import {
 } from '../build/options.js';
 import type {Procedure, Step, Tag} from '../procedure/model.js';
 import {topSteps} from '../procedure/values.js';
+import {tagSpec} from '../procedure/verbs.js';
 import type {Item, Specification} from '../spec/model.js';
+import {codeSpanAround} from '../text/code-span.js';
 import type {Fix} from '../text/edit.js';
 import type {FindingKind} from './model.js';
 import {listed} from './phrase.js';
@@ -46,8 +48,9 @@ export const onlyMissing: FindingKind = {
     for (const procedure of procedures) {
       for (const {step, condition} of conditioned(procedure, spec)) {
         const some = onlyOfSome(step, spec);
-        const bare = some?.items.find((item) => !impliesOneOf(condition, optionsOf(item)));
-        if (some === undefined || bare === undefined) continue;
+        if (some === undefined) continue;
+        const bare = some.items.find((item) => !impliesOneOf(condition, optionsOf(item)));
+        if (bare === undefined) continue;
         const {file} = procedure.source;
         const options = optionsOf(bare);
         report({
@@ -83,9 +86,11 @@ function onlyOfSome(
   {tags}: Step,
   {items}: Specification,
 ): {readonly items: readonly Item[]; readonly last: Tag} | undefined {
-  const named = tags.flatMap(({targets}) => targets.flatMap(({id}) => items.get(id) ?? []));
+  // What other verbs name, options and steps and findings, may be called as an item is.
+  const deeds = tags.filter(({verb}) => typeof tagSpec(verb).targets !== 'string');
+  const named = deeds.flatMap(({targets}) => targets.flatMap(({id}) => items.get(id) ?? []));
   const last = tags.at(-1);
-  if (last === undefined || named.length === 0 || tags.some(({verb}) => verb === 'if')) return undefined;
+  if (last === undefined || tags.some(({verb}) => verb === 'if')) return undefined;
   return named.every(({only}) => only.length > 0) ? {items: named, last} : undefined;
 }
 
@@ -95,7 +100,7 @@ function optionsOf({only}: Item): readonly string[] {
 
 /** Behind the code span that the tag stands in. */
 function fixAt({source: {file, text}}: Procedure, {span}: Tag, options: readonly string[]): Fix {
-  const end = span.end + (/^ ?`+/.exec(text.slice(span.end, span.end + 20))?.[0].length ?? 0);
+  const {end} = codeSpanAround(span, text);
   const edit = {span: {start: end, end}, text: ` \`only: ${options.join(', ')}\``};
   return {title: 'Say for which engines the step is', file, edits: [edit]};
 }

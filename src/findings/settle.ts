@@ -5,6 +5,7 @@ import type {Ledger} from '../build/ledger.js';
 import {type StepRef, whereIn} from '../build/program.js';
 import type {Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
+import {codeSpanAround} from '../text/code-span.js';
 import type {Fix} from '../text/edit.js';
 import {nearest} from '../text/nearest.js';
 import type {Problem} from '../text/problem.js';
@@ -112,9 +113,8 @@ function staleWaivers(
 /** The waiver's code span is taken out, with the space before it. */
 function without({span}: Tag, step: StepRef): Fix {
   const {file, text} = step.procedure.source;
-  const ticks = runBefore(text, text[span.start - 1] === ' ' ? span.start - 1 : span.start, /`/);
-  const after = /^ ?`+/.exec(text.slice(span.end))?.[0].length ?? 0;
-  const edits = [{span: {start: runBefore(text, ticks, /[ \t]/), end: span.end + after}, text: ''}];
+  const {start, end} = codeSpanAround(span, text);
+  const edits = [{span: {start: runBefore(text, start, /[ \t]/), end}, text: ''}];
   return {title: 'Take the waiver out', file, edits};
 }
 

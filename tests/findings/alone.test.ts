@@ -188,6 +188,13 @@ describe('alone, a procedure is blamed where it', () => {
   });
 });
 
+it('a check that comes before what its own steps do first is told', () => {
+  const engine = `${ENGINE}checks:\n  drag: {expect: turns by hand, after: [end-play]}\n`;
+  const steps = '1. Turn it. `check: drag`\n2. Read it. `measure: end-play using feeler-gauges`\n';
+  const {findings} = check(book({engine, procedures: {'procedure.md': steps}}), {alone: true});
+  expect(findings.map(({message}) => message)).toContain('drag is checked before end-play is measured');
+});
+
 it('a procedure that is right alone is silent', () => {
   const steps = '1. Wipe the faces. `clean: cap-faces`\n2. Set the caps on. `install: main-caps`';
   expect(found(steps, true)).toEqual([]);

@@ -203,14 +203,14 @@ waiver-stale: the waiver names instal-order, which is not a finding; did you mea
         engine: LOOSE,
         procedures: {
           'a.md':
-            '1. a `install: cover`\n2. b `install: lid`\n3. c `install: lid`\n4. d `torque: screws to 10 N·m` `` waive: instal-order by A. Lead because it is a trial ``\n',
+            '1. a `install: cover`\n2. b `install: lid`\n3. c `install: lid`\n4. d `torque: screws to 10 N·m` ``  waive: instal-order by A. Lead because it is a trial   ``\n',
         },
       },
       `
 install-order lid: lid goes in but is in already since step 2
   story: step 2 of a.md: in (install: lid)
 waiver-stale: the waiver names instal-order, which is not a finding; did you mean install-order?
-  fix: Take the waiver out: "" for " \`\` waive: instal-order by A. Lead because it is a trial \`\`"`,
+  fix: Take the waiver out: "" for " \`\`  waive: instal-order by A. Lead because it is a trial   \`\`"`,
     ],
   ]);
 });

@@ -1,8 +1,9 @@
 /** What a finding says of an item agrees with how many of it there are. */
 import {describe, expect, it} from 'vitest';
-import {closing, inNumber} from '../../src/findings/phrase.js';
+import {closing, inNumber, listed} from '../../src/findings/phrase.js';
 import {book} from '../help/example.js';
 import {found} from '../help/found.js';
+import {tells} from '../help/stories.js';
 
 const {items} = book({
   engine: `
@@ -39,6 +40,43 @@ describe('words behind an item', () => {
   it('leave brackets alone that are no choice', () => {
     expect(inNumber(item('caps'), 'caps[front, rear] [goes|go] in')).toBe('caps[front, rear] go in');
   });
+});
+
+it.each([
+  [[], ''],
+  [['oil'], 'oil'],
+  [['oil', 'paste'], 'oil or paste'],
+  [['oil', 'paste', 'wax'], 'oil, paste or wax'],
+])('lists %j', (words, says) => {
+  expect(listed(words)).toBe(says);
+});
+
+describe('a story', () => {
+  tells(
+    `
+parts:
+  block: {given: true}
+  cap: {}
+fasteners:
+  stud: {holds: [cap], torque: 40 N·m, threads: dry, lock: safety-wire}
+checks:
+  drag: {expect: freely, after: [stud]}
+`,
+    [
+      [
+        'is told in the order of the tags, also in one step',
+        'install: cap; `lock: stud with wire-032` `torque: stud`; check: drag; lock: stud with wire-032',
+        `
+lock-before-torque stud: stud is locked before the final torque
+  see engine.yaml:9: stud is specified here
+install-order drag: drag is checked before stud is locked
+  story: step 2 of procedure.md: locked (lock: stud)
+  story: step 2 of procedure.md: tight (torque: stud)
+  story: step 2 of procedure.md: no longer locked (torque: stud)
+  see engine.yaml:11: drag is checked after stud`,
+      ],
+    ],
+  );
 });
 
 const ENGINE = `
