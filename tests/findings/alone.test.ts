@@ -94,6 +94,11 @@ const ELSEWHERE: readonly [string, string, string][] = [
 /** Broken by the procedure's own steps. */
 const ITS_OWN: readonly [string, string, string][] = [
   [
+    'takes new ones too late',
+    'single-use-reused main-shells',
+    '1. Press them in. `install: main-shells`\n2. Take new ones. `renew: main-shells`',
+  ],
+  [
     'cleans too late',
     'clean-first cap-faces',
     '1. Set the caps on. `install: main-caps`\n2. Wipe the faces. `clean: cap-faces`',

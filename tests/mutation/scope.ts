@@ -47,6 +47,7 @@ const AROUND = [
   'memory',
   'mend',
   'registry',
+  'summary',
 ].map((name) => `tests/findings/${name}.test.ts`);
 const PROSE = [
   'brought-hazards',
