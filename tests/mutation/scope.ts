@@ -89,6 +89,7 @@ const JOBS = [
   'threads-told',
   'tightened-early',
   'two-actions-told',
+  'two-procedures',
   'unasked-alteration',
   'waived-name',
   'ways-told',
