@@ -386,6 +386,20 @@ surfaces:
 `,
     [
       [
+        'goes in twice and stays, and does not close over itself',
+        'clean: port, bore; install: plug; remove: plug; install: plug; install: plug; clean: bore; install: bush; install: cover',
+        `
+clean-first: port is not clean when plug closes it, and goes together clean @ 5 port
+  story: 1, step 1 of procedure.md: clean (clean: port)
+  story: 3, step 3 of procedure.md: no longer clean (remove: plug)
+  see: port, port is specified here
+install-order: plug goes in but is in already since step 4 @ 5 plug
+  story: 4, step 4 of procedure.md: in (install: plug)
+left-in: plug is temporary, and still in at the end of the build @ 5 plug
+  story: 5, step 5 of procedure.md: in (install: plug)
+  see: plug, plug is temporary`,
+      ],
+      [
         'goes in twice, and does not close over itself',
         'clean: port, bore; install: plug; install: plug; remove: plug; clean: bore; install: bush; install: cover',
         `

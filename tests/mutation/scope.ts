@@ -98,6 +98,7 @@ const JOBS = [
   'threads-told',
   'tightened-early',
   'two-actions-told',
+  'two-procedures',
   'unasked-alteration',
   'values-stated',
   'waived-name',
