@@ -64,6 +64,7 @@ const PROSE = [
   'prose-exact',
   'prose-mended',
   'sentences',
+  'words',
 ].map((name) => `tests/findings/${name}.test.ts`);
 /** Stories of single jobs, each by its findings. */
 const JOBS = [
