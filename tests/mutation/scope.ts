@@ -84,6 +84,7 @@ const JOBS = [
   'thread-hand',
   'tightened-early',
   'unasked-alteration',
+  'untagged-told',
   'values-stated',
   'waived-name',
   'ways-told',
