@@ -101,6 +101,7 @@ const JOBS = [
   'two-actions-told',
   'two-procedures',
   'unasked-alteration',
+  'untagged-told',
   'values-stated',
   'waived-name',
   'ways-told',
