@@ -1,7 +1,7 @@
 /** Where a finding about something left undone should stand: at the step that an author would add to. */
 import type {FactKind} from '../build/facts.js';
 import type {Action} from '../build/program.js';
-import {meetingPlaces, type Relations} from '../build/relations.js';
+import {meetingPlaces, type Relations, relatedTo} from '../build/relations.js';
 import type {State} from '../build/state.js';
 import {placesOf} from '../spec/items.js';
 import type {Item} from '../spec/model.js';
@@ -86,9 +86,9 @@ function ids(item: Item, closers: Relations['closers']): string[] {
         ...values(item.between),
       ];
     case 'joint':
-      return [...(closers.get(item.id) ?? []).map(({id}) => id), ...values(item.between)];
+      return [...relatedTo(closers, item).map(({id}) => id), ...values(item.between)];
     case 'surface':
-      return (closers.get(item.id) ?? []).map(({id}) => id);
+      return item.on ? [item.on.value] : [];
     case 'hold-point':
       return values(item.asks);
     case 'system':

@@ -1,6 +1,5 @@
 /** A number, a side of the limits or a way to turn in a step's prose is not the one that its tag stands for. */
 import {type StepRef, whereIn} from '../build/program.js';
-import type {Verb} from '../procedure/verbs.js';
 import {amountsAgree, unitOf} from '../quantity/convert.js';
 import {formatAmount, formatBoth, formatQuantity} from '../quantity/format.js';
 import type {Amount} from '../quantity/model.js';
@@ -51,7 +50,6 @@ function judge(step: StepRef, context: SpecificationContext): void {
 }
 
 function judgeWords(step: StepRef, {spec, worked, report}: SpecificationContext): void {
-  if (!step.step.tags.some(({verb}) => JUDGED.has(verb))) return;
   const prose = worked.prose(step);
   const found = [...sideDisagreements(step, prose.text, spec), ...handDisagreements(step, prose.text, spec)];
   for (const {span, item, tagSpan, says} of found) {
@@ -59,8 +57,6 @@ function judgeWords(step: StepRef, {spec, worked, report}: SpecificationContext)
     report({where: whereIn(step, inFile(prose, span)), message: says, item: item.id, related});
   }
 }
-
-const JUDGED: ReadonlySet<Verb> = new Set(['if', 'torque', 'loosen']);
 
 function judgeNumbers(step: StepRef, {spec, worked, report}: SpecificationContext): void {
   const values = worked.values(step);

@@ -26,7 +26,7 @@ export function frictionOf(given: number | ThreadCondition): Friction | Refused 
   const rows = NUT_FACTORS.filter(({condition}) => condition === given);
   const [first] = rows;
   if (first === undefined)
-    return refused(`no nut factor is published for ${given} threads`, 'state the shop’s own');
+    return refused('no nut factor is published for that condition', 'state the shop’s own');
   return {
     nutFactor: first.low,
     published: {low: Math.min(...rows.map(({low}) => low)), high: Math.max(...rows.map(({high}) => high))},

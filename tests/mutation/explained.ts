@@ -4,7 +4,9 @@ import {FINDINGS_A_TO_E} from './explained-a-e.js';
 import {FINDINGS_CAUSES} from './explained-causes.js';
 import {FINDINGS_F_TO_M} from './explained-f-m.js';
 import type {Explained} from './explained-form.js';
+import {FINDINGS_ON_PROSE} from './explained-prose.js';
 import {TRADE_A} from './explained-trade-a.js';
+import {TRADE_B} from './explained-trade-b.js';
 
 const STRYKERS = '"Stryker was here!"';
 /** The same where a list stood that was empty. */
@@ -211,6 +213,8 @@ export const EXPLAINED: readonly Explained[] = [
   ...FINDINGS_CAUSES,
   ...FINDINGS_F_TO_M,
   ...TRADE_A,
+  ...TRADE_B,
+  ...FINDINGS_ON_PROSE,
 ];
 
 export function explanationOf(found: Omit<Explained, 'because'>): Explained | undefined {

@@ -50,7 +50,7 @@ export function inputsOf(worked: Worked<unknown>): readonly string[] {
   return lines(out(worked).inputs);
 }
 
-function figureOf(subject: string): Figure {
+export function figureOf(subject: string): Figure {
   const figure = FIGURES.find(({name}) => name === subject);
   if (figure === undefined) throw new Error(`no figure ${subject}`);
   return figure;

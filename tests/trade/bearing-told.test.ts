@@ -4,8 +4,8 @@ import {type BearingPlace, bearingClearance} from '../../src/trade/bearing-clear
 import {formOf} from '../../src/trade/roundness.js';
 import {runningClearance} from '../../src/trade/running-clearance.js';
 import {amount, q} from '../help/amount.js';
-import {answer, askedAlone, inputsOf, lines} from './ask.js';
-import {out, refusal, result} from './unwrap.js';
+import {answer, askedAlone, inputsOf, lines, refused} from './ask.js';
+import {out, result} from './unwrap.js';
 
 /** A journal of 2 in in bores larger by these thousandths, the least and the most at each place. */
 function placesOf(clearances: Readonly<Record<string, readonly [number, number]>>): BearingPlace[] {
@@ -95,8 +95,7 @@ describe('without a name of the place', () => {
     [{place: 'rear', bore: []}, 'the bore at rear has no reading; give at least one diameter'],
     [{place: 'rear', journal: []}, 'the journal at rear has no reading; give at least one diameter'],
   ])('%j is refused', (change: Partial<BearingPlace>, due) => {
-    const {says, hint} = refusal(bearingClearance([{...PLACE, ...change}]));
-    expect(`${says}; ${hint}`).toBe(due);
+    expect(refused(bearingClearance([{...PLACE, ...change}]))).toBe(due);
   });
 });
 

@@ -1,12 +1,6 @@
 /** What options of figures read and refuse at the edge of their forms, with the whole refusal. */
 import {describe, expect, test} from 'vitest';
-import {answer, asked, askedAlone, inputsOf, type Texts} from './ask.js';
-import {refusal} from './unwrap.js';
-
-function refused(subject: string, texts: Texts): string {
-  const {says, hint} = refusal(asked(subject, texts));
-  return `${says}; ${hint}`;
-}
+import {answer, asked, askedAlone, inputsOf, refused} from './ask.js';
 
 describe('plain numbers', () => {
   test.each([
@@ -14,10 +8,10 @@ describe('plain numbers', () => {
     ['0x2', '--count: "0x2" is not a plain number; write it as 3, without a unit'],
     ['2e0', '--count: "2e0" is not a plain number; write it as 3, without a unit'],
     ['Infinity', '--count: "Infinity" is not a plain number; write it as 3, without a unit'],
-  ])('%s passes are refused', (count, says) => expect(refused('passes', {count})).toBe(says));
+  ])('%s passes are refused', (count, says) => expect(refused(asked('passes', {count}))).toBe(says));
 
   test('none at all is a blank', () => {
-    expect(refused('passes', {count: []})).toBe(
+    expect(refused(asked('passes', {count: []}))).toBe(
       '--count: "" is not a plain number; write it as 3, without a unit',
     );
   });
@@ -44,7 +38,7 @@ describe('lists', () => {
     [' 0.010 kg ', '--grinds: kg is a mass where a length is due; write in or mm'],
     ['0.010–0.020, 0.030 in', '--grinds: limits were given where a length is due; give one value'],
     ['1/0 in', '--grinds: 1/0 divides by nought; write a fraction as 1/2, or 1-1/2'],
-  ])('"%s"', (grinds, says) => expect(refused('undersize', {grinds})).toBe(says));
+  ])('"%s"', (grinds, says) => expect(refused(asked('undersize', {grinds}))).toBe(says));
 });
 
 describe('one quantity, of a length or of anything', () => {
@@ -56,7 +50,7 @@ describe('one quantity, of a length or of anything', () => {
       '--reading: 1/0 divides by nought; write a fraction as 1/2, or 1-1/2',
     ],
     ['guard-band', {reading: '2.4992'}, '--reading: 2.4992 has no unit; write the unit after the number'],
-  ])('%s %j', (subject, texts, says) => expect(refused(subject, texts)).toBe(says));
+  ])('%s %j', (subject, texts, says) => expect(refused(asked(subject, texts))).toBe(says));
 });
 
 describe('links of a stack', () => {
@@ -65,7 +59,7 @@ describe('links of a stack', () => {
 
   test.each(['case: 1.750 in', 'the + case: 1.750 in', '+ : 1.750 in', '+ gear\ncase: 1.750 in', '1.750 in'])(
     '%j is none',
-    (link) => expect(refused('stack', {link})).toBe(NO_LINK),
+    (link) => expect(refused(asked('stack', {link}))).toBe(NO_LINK),
   );
 
   test.each([
@@ -96,7 +90,7 @@ describe('what is on the threads', () => {
       'lubricated with what was in the can',
       '--condition: "lubricated with what was in t…" is no condition of threads; did you mean oiled?',
     ],
-  ])('"%s" is refused', (condition, says) => expect(refused('torque', {condition})).toBe(says));
+  ])('"%s" is refused', (condition, says) => expect(refused(asked('torque', {condition}))).toBe(says));
 
   test.each(['k .18', 'k=.18', 'K = 0.18', 'k  =  .18', '.18'])('"%s" is a nut factor', (condition) => {
     expect(inputsOf(asked('torque', {condition}))).toContain('nut factor K: 0.18 (as stated)');
@@ -119,7 +113,7 @@ describe('readings of a bearing by place', () => {
       {journal: ['front: 2.4990 in', ': 2.4990 in'], bore: 'front: 2.5010 in'},
       'no bore was read at the bearing; give --journal and --bore for the same places',
     ],
-  ])('%j', (texts, says) => expect(refused('bearing-clearance', texts)).toBe(says));
+  ])('%j', (texts, says) => expect(refused(asked('bearing-clearance', texts))).toBe(says));
 });
 
 describe('what the options say together', () => {
