@@ -3,6 +3,7 @@
 import {FINDINGS_A_TO_E} from './explained-a-e.js';
 import {FINDINGS_F_TO_M} from './explained-f-m.js';
 import type {Explained} from './explained-form.js';
+import {FINDINGS_OF_JOINTS} from './explained-joints.js';
 
 const STRYKERS = '"Stryker was here!"';
 /** The same where a list stood that was empty. */
@@ -235,6 +236,7 @@ export const EXPLAINED: readonly Explained[] = [
   },
   ...FINDINGS_A_TO_E,
   ...FINDINGS_F_TO_M,
+  ...FINDINGS_OF_JOINTS,
 ];
 
 export function explanationOf(found: Omit<Explained, 'because'>): Explained | undefined {

@@ -29,6 +29,7 @@ const CASES = [
   'order-told',
   'pins-told',
   'readings-told',
+  'rework-told',
   'signature-told',
   'signed-by',
   'told',
