@@ -12,7 +12,6 @@ export const FINDINGS_OF_JOINTS: readonly Explained[] = [
     },
   ),
   ...explained('src/findings/last-place.ts', 'no item goes by that name', {
-    'return ids(item, closers).flatMap((id) => spec.items.get(id) ?? []);': [['[]', '["Stryker was here"]']],
     '...values(item.when?.installed ?? []),': [['[]', '["Stryker was here"]']],
     '...values(item.when?.tight ?? []),': [['[]', '["Stryker was here"]']],
     'return item.on ? [item.on.value] : [];': [['[]', '["Stryker was here"]']],
@@ -209,6 +208,15 @@ export const FINDINGS_OF_JOINTS: readonly Explained[] = [
     ],
   }),
   ...explained(
+    'src/findings/lock-sizes.ts',
+    'it is asked of fasteners with such a lock alone; the question is for the compiler',
+    {
+      'const where = fastener.lock?.where ?? fastener.where;': [
+        ['fastener.lock?.where', 'fastener.lock.where'],
+      ],
+    },
+  ),
+  ...explained(
     'src/findings/lock-wrong-kind.ts',
     'only fasteners are locked; the question is for the compiler',
     {
@@ -235,6 +243,15 @@ export const FINDINGS_OF_JOINTS: readonly Explained[] = [
     {
       "if (surface.kind !== 'surface' || surface.assembly?.value !== 'lubed') continue;": [
         ["surface.kind !== 'surface'", 'false'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/lube-first.ts',
+    'a lubricant that no tag names is as asked, so that one which is not has its name; the question is for the compiler',
+    {
+      'const other = facts.find(({holds}) => holds)?.detail?.ids;': [
+        ['facts.find(({holds}) => holds)?.detail?.ids', 'facts.find(({\n  holds\n}) => holds)?.detail.ids'],
       ],
     },
   ),
@@ -325,12 +342,94 @@ export const FINDINGS_OF_JOINTS: readonly Explained[] = [
     },
   ),
   ...explained(
+    'src/findings/preload-out-of-range.ts',
+    'a factor of two decimals is written alike either way',
+    {
+      'return String(k).length > 4 ? String(k) : k.toFixed(2);': [
+        ['String(k).length > 4', 'String(k).length >= 4'],
+      ],
+    },
+  ),
+  ...explained('src/findings/rework-missing.ts', 'what is no step has no branch', {
+    'const branches: Node[] = [];': [['[]', '["Stryker was here"]']],
+  }),
+  ...explained(
+    'src/findings/rework-missing.ts',
+    'only steps with a branch are gathered, which is asked once more; the questions are for the compiler',
+    {
+      'if (when === undefined || below.length > 0) continue;': [['when === undefined', 'false']],
+      'when?.item.id === item.id && when.places.includes(place) ? [when.is] : [],': [
+        ['when?.item', 'when.item'],
+      ],
+      'if (node.when !== undefined) branches.push(node);': [['node.when !== undefined', 'true']],
+    },
+  ),
+  ...explained('src/findings/rework-missing.ts', 'where nothing is found there is no number either', {
+    'const [, number] = found ?? [];': [['[]', '["Stryker was here"]']],
+    "if (found === null || number === undefined || number === '1') return undefined;": [
+      ['found === null || number === undefined', 'found === null && number === undefined'],
+      ['found === null', 'false'],
+      ['number === undefined', 'false'],
+    ],
+  }),
+  ...explained('src/findings/step-unmarked.ts', 'after a step without a number no number is the next', {
+    'if (own === undefined) return;': [['own === undefined', 'false']],
+  }),
+  ...explained(
+    'src/findings/step-unmarked.ts',
+    'a line that is found has both; the question is for the compiler',
+    {
+      "const {0: line, index, groups: {said = '', mark = ''} = {}} = found;": [
+        ["''", '"Stryker was here!"'],
+        ["''", '"Stryker was here!"'],
+      ],
+    },
+  ),
+  ...explained('src/findings/step-unmarked.ts', 'a step begins with its number, and no line ends within it', {
+    "const indent = step.start - (text.lastIndexOf('\\n', step.start - 1) + 1);": [
+      ['step.start - 1', 'step.start + 1'],
+    ],
+  }),
+  ...explained(
     'src/findings/thread-condition.ts',
     'only fasteners are torqued; the question is for the compiler',
     {
       'if (!isFastenerAction(action)) return;': [['!isFastenerAction(action)', 'false']],
     },
   ),
+  ...explained(
+    'src/findings/thread-condition.ts',
+    'what is tight was tightened by a step; the question is for the compiler',
+    {
+      'return since !== undefined && before.by !== undefined && inBuildOrder(before.by, since) < 0;': [
+        ['before.by !== undefined', 'true'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/thread-condition.ts',
+    'without an angle, what has reached its torque is at the end of it',
+    {
+      'if (angle === undefined || detail?.final === true || detail?.torque === undefined) return false;': [
+        ['angle === undefined', 'false'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/thread-condition.ts',
+    'a torque always says how far it went; the question is for the compiler',
+    {
+      'if (angle === undefined || detail?.final === true || detail?.torque === undefined) return false;': [
+        ['detail?.final', 'detail.final'],
+        ['detail?.torque', 'detail.torque'],
+      ],
+    },
+  ),
+  ...explained('src/findings/thread-condition.ts', 'no tag both tightens a fastener and coats its threads', {
+    'return since !== undefined && before.by !== undefined && inBuildOrder(before.by, since) < 0;': [
+      ['inBuildOrder(before.by, since) < 0', 'inBuildOrder(before.by, since) <= 0'],
+    ],
+  }),
   ...explained(
     'src/findings/two-actions.ts',
     'the targets of one tag come one after another, with no other action between them',
