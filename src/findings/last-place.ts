@@ -1,7 +1,7 @@
 /** Where a finding about something left undone should stand: at the step that an author would add to. */
 import type {FactKind} from '../build/facts.js';
 import type {Action} from '../build/program.js';
-import {meetingPlaces, type Relations, relatedTo} from '../build/relations.js';
+import {meetingPlaces, type Relations} from '../build/relations.js';
 import type {State} from '../build/state.js';
 import {placesOf} from '../spec/items.js';
 import type {Item} from '../spec/model.js';
@@ -70,11 +70,11 @@ function last(actions: Iterable<Action>): Action | undefined {
 }
 
 /** The items whose steps a missing one would stand beside. */
-function belongingTo(item: Item, {spec, closers}: Relations): Item[] {
-  return ids(item, closers).flatMap((id) => spec.items.get(id) ?? []);
+function belongingTo(item: Item, {spec}: Relations): Item[] {
+  return ids(item).flatMap((id) => spec.items.get(id) ?? []);
 }
 
-function ids(item: Item, closers: Relations['closers']): string[] {
+function ids(item: Item): string[] {
   const values = (list: readonly {readonly value: string}[]) => list.map(({value}) => value);
   switch (item.kind) {
     case 'fastener':
@@ -86,7 +86,7 @@ function ids(item: Item, closers: Relations['closers']): string[] {
         ...values(item.between),
       ];
     case 'joint':
-      return [...relatedTo(closers, item).map(({id}) => id), ...values(item.between)];
+      return values(item.between);
     case 'surface':
       return item.on ? [item.on.value] : [];
     case 'hold-point':

@@ -7,6 +7,7 @@ import type {Explained} from './explained-form.js';
 import {FINDINGS_ON_PROSE} from './explained-prose.js';
 import {TRADE_A} from './explained-trade-a.js';
 import {TRADE_B} from './explained-trade-b.js';
+import {FINDINGS_OF_JOINTS} from './explained-joints.js';
 
 const STRYKERS = '"Stryker was here!"';
 /** The same where a list stood that was empty. */
@@ -236,6 +237,7 @@ export const EXPLAINED: readonly Explained[] = [
   ...TRADE_A,
   ...TRADE_B,
   ...FINDINGS_ON_PROSE,
+  ...FINDINGS_OF_JOINTS,
 ];
 
 export function explanationOf(found: Omit<Explained, 'because'>): Explained | undefined {

@@ -32,6 +32,7 @@ const CASES = [
   'order-told',
   'pins-told',
   'readings-told',
+  'rework-told',
   'signature-told',
   'signed-by',
   'told',
