@@ -59,7 +59,9 @@ describe('a surface that is soiled', () => {
     [
       'was looked at with what nobody specified: that alone is told',
       [WASH, 'inspect: taper with chalk for contact', OIL, WHEEL, ...GEAR, ...COVER],
-      ['unknown-item: chalk is not in the specification'],
+      [
+        'unknown-item: chalk is not in the specification; add it to engine.yaml or shop.yaml, or correct the id',
+      ],
     ],
     [
       'was looked at with what is no material: that alone is told',

@@ -123,9 +123,15 @@ thread-condition bolts: bolts come to torque with dry threads, and the torque is
     head(`threads: [engine-oil], ${UNLOCKED}`)
       .replaceAll('bolts', 'nut')
       .replace('at: [front, rear], count: 4, ', ''),
-    [['are one nut', 'install: caps; torque: nut', `
+    [
+      [
+        'are one nut',
+        'install: caps; torque: nut',
+        `
 thread-condition nut: nut comes to torque with dry threads, and the torque is for engine-oil on the threads
-  see engine.yaml:9: nut is specified with engine-oil on the threads`]],
+  see engine.yaml:9: nut is specified with engine-oil on the threads`,
+      ],
+    ],
     SHOP,
   );
 });
@@ -142,10 +148,14 @@ thread-condition bolts: bolts come to torque with engine-oil and assembly-lube o
   story: step 1 of procedure.md: threads coated (lube: bolts)
   see engine.yaml:9: bolts is specified with dry threads`,
       ],
-      ['come oiled with what is not said', 'lube: bolts; install: caps; torque: bolts', `
+      [
+        'come oiled with what is not said',
+        'lube: bolts; install: caps; torque: bolts',
+        `
 thread-condition bolts: bolts come to torque with a lubricant on the threads, and the torque is for dry threads
   story: step 1 of procedure.md: threads coated (lube: bolts)
-  see engine.yaml:9: bolts is specified with dry threads`],
+  see engine.yaml:9: bolts is specified with dry threads`,
+      ],
       [
         'come oiled at one place',
         'lube: bolts[rear] with engine-oil; install: caps; torque: bolts',
