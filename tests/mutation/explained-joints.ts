@@ -12,6 +12,7 @@ export const FINDINGS_OF_JOINTS: readonly Explained[] = [
     },
   ),
   ...explained('src/findings/last-place.ts', 'no item goes by that name', {
+    'return ids(item).flatMap((id) => spec.items.get(id) ?? []);': [['[]', '["Stryker was here"]']],
     '...values(item.when?.installed ?? []),': [['[]', '["Stryker was here"]']],
     '...values(item.when?.tight ?? []),': [['[]', '["Stryker was here"]']],
     'return item.on ? [item.on.value] : [];': [['[]', '["Stryker was here"]']],
