@@ -47,6 +47,7 @@ const AROUND = [
   'memory',
   'mend',
   'registry',
+  'summary',
 ].map((name) => `tests/findings/${name}.test.ts`);
 const PROSE = [
   'brought-hazards',
@@ -63,6 +64,7 @@ const PROSE = [
   'prose-exact',
   'prose-mended',
   'sentences',
+  'shop-grammar',
 ].map((name) => `tests/findings/${name}.test.ts`);
 /** Stories of single jobs, each by its findings. */
 const JOBS = [
@@ -88,12 +90,14 @@ const JOBS = [
   'soiled',
   'step-prose',
   'step-unmarked',
+  'surfaces-told',
   'temporary',
   'thread-hand',
   'threads-told',
   'tightened-early',
   'two-actions-told',
   'unasked-alteration',
+  'untagged-told',
   'values-stated',
   'waived-name',
   'ways-told',
