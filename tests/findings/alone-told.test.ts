@@ -10,6 +10,7 @@ parts:
   caps: {}
   shaft: {closes: [journals, bores]}
   flywheel: {}
+  plug: {single-use: true}
 surfaces:
   rim: {assembly: lubed, lubricants: [engine-oil]}
   bores: {on: block, assembly: lubed, lubricants: [engine-oil]}
@@ -64,6 +65,13 @@ thread-condition: studs come to torque with dry threads, and the torque is for t
     `
 thread-condition: studs come to torque with dry threads, and the torque is for thread-lock or engine-oil on the threads
 lock-before-torque: studs are already at final torque, and thread-lock goes on before it`,
+  ],
+  ['what serves once is taken new by another', 'install: plug', SILENT],
+  [
+    'what serves once is taken new too late',
+    'install: plug; renew: plug',
+    `
+single-use-reused: plug serves once, and goes in without being renewed`,
   ],
   ['a surface is lubed by another', 'install: shaft', SILENT],
   [

@@ -65,6 +65,7 @@ const PROSE = [
   'prose-exact',
   'prose-mended',
   'sentences',
+  'shop-grammar',
   'words',
 ].map((name) => `tests/findings/${name}.test.ts`);
 /** Stories of single jobs, each by its findings. */
@@ -95,6 +96,7 @@ const JOBS = [
   'soiled',
   'step-prose',
   'step-unmarked',
+  'surfaces-told',
   'temporary',
   'thread-hand',
   'threads-told',
