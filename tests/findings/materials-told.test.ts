@@ -15,14 +15,9 @@ consumables:
   engine-oil: {use: lubricant}
   flushing-oil: {use: fluid}
   additive: {use: fluid}
-<<<<<<< HEAD
   slow-paste: {use: sealant}
   gum: {use: sealant}
   gear-oil: {use: lubricant}
-=======
-  paper: {use: gasket}
-  cork: {use: gasket}
->>>>>>> fe
 `;
 
 describe('a fluid over another', () => {
@@ -100,7 +95,6 @@ left-slack studs: studs end the build slack: step 4 of procedure.md brings them 
   );
 });
 
-<<<<<<< HEAD
 describe('a plug that serves once', () => {
   tells('parts:\n  block: {given: true}\n  plug: {single-use: true, at: [front, rear]}\n', [
     [
@@ -154,39 +148,17 @@ clean-first faces: faces are lubed but are no longer clean
         `
 clean-first faces: faces are lubed but were never cleaned
   see engine.yaml:10: faces is specified here`,
-=======
-describe('plugs that serve once', () => {
-  tells(
-    'parts:\n  plugs: {at: [front, rear], single-use: true}\n  pin: {single-use: true}\n',
-    [
-      ['go in new', 'renew: plugs, pin; install: plugs, pin', SILENT],
-      [
-        'go in, one of them a second time',
-        'renew: plugs[front]; install: plugs[front]; remove: plugs[front]; install: plugs, pin',
-        `
-single-use-reused plugs: plugs serve once, and go in a second time
-  story: step 1 of procedure.md: renewed (renew: plugs)
-  story: step 3 of procedure.md: no longer renewed (remove: plugs)
-  see engine.yaml:5: plugs is specified here
-single-use-reused pin: pin serves once, and goes in without being renewed
-  see engine.yaml:6: pin is specified here`,
->>>>>>> fe
       ],
     ],
     SHOP,
   );
 });
 
-<<<<<<< HEAD
 describe('a cure', () => {
-=======
-describe('a cure of what needs none', () => {
->>>>>>> fe
   tells(
     `
 parts:
   block: {given: true}
-<<<<<<< HEAD
   sump: {closes: [seam]}
 joints:
   seam: {between: [block, sump], seal: [slow-paste]}
@@ -207,32 +179,6 @@ source-missing seam: the cure of seam stands only in this step, without a source
       [
         'of no stated time needs none',
         'clean: seam; seal: seam with slow-paste; install: sump; cure: seam; cure: slow-paste for 8 h',
-=======
-joints:
-  seat: {at: [front, rear], between: [block], seal: [paper]}
-`,
-    [
-      ['has no time stated', 'clean: seat; seal: seat; cure: seat', SILENT],
-      [
-        'has no source, where the step says what seals',
-        'clean: seat; seal: seat[rear] with paper; cure: seat for 1 h',
-        `
-left-unsealed seat[front]: seat[front] is never made up with its seal
-  see engine.yaml:8: seat is specified with a seal
-source-missing seat[rear]: the cure of seat[rear] stands only in this step, without a source; specify it for the sealant in shop.yaml
-  see engine.yaml:8: seat is specified here`,
-      ],
-      [
-        'has no source, where the step leaves it to the specification',
-        'clean: seat; seal: seat; cure: seat for 1 h',
-        `
-source-missing seat: the cure of seat stands only in this step, without a source; specify it for the sealant in shop.yaml
-  see engine.yaml:8: seat is specified here`,
-      ],
-      [
-        'is another matter where something else seals too',
-        'clean: seat; seal: seat with paper, cork; cure: seat for 1 h',
->>>>>>> fe
         SILENT,
       ],
     ],
