@@ -111,35 +111,4 @@ export const FINDINGS_ON_PROSE: readonly Explained[] = [
       ],
     },
   ),
-  ...explained(
-    'src/findings/untagged-action.ts',
-    'joined with nothing, or with nothing open, it stays as it is; the question saves the work',
-    {
-      'const down = above.length === 0 ? own : [...above, ...own];': [['above.length === 0', 'false']],
-      'const said = node.below.length === 0 ? down : [...down, ...node.below.flatMap(tagsOf)];': [
-        ['node.below.length === 0', 'false'],
-      ],
-      'if (open.length === 0 || hasBrokenTag(step)) return;': [['open.length === 0', 'false']],
-    },
-  ),
-  ...explained(
-    'src/findings/untagged-action.ts',
-    'a step begins with the marker of its list, which is no part of a tag',
-    {
-      'step.span.start <= span.start &&': [['step.span.start <= span.start', 'step.span.start < span.start']],
-    },
-  ),
-  ...explained(
-    'src/findings/untagged-action.ts',
-    'prose commands no verb of which the targets are no items; the question is for the compiler',
-    {
-      "if (typeof targets === 'string') return undefined;": [
-        ["typeof targets === 'string'", 'false'],
-        ["'string'", '""'],
-      ],
-    },
-  ),
-  ...explained('src/findings/untagged-action.ts', 'there is one; the question is for the compiler', {
-    'return longest.length === 1 ? longest[0]?.item : undefined;': [['longest[0]?.item', 'longest[0].item']],
-  }),
 ];
