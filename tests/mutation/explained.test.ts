@@ -13,8 +13,3 @@ test.each(EXPLAINED.map((one) => [`${one.file}: ${one.line} with ${one.becomes}`
     expect(one.because).toMatch(/\S+ \S+ \S+/);
   },
 );
-
-test('none is explained twice', () => {
-  const keys = EXPLAINED.map(({file, line, code, becomes}) => [file, line, code, becomes].join(' | '));
-  expect(keys.filter((key, at) => keys.indexOf(key) !== at)).toEqual([]);
-});
