@@ -95,8 +95,9 @@ function asSpecified(fact: Fact, asked: Asked): boolean {
 }
 
 function condition(facts: readonly Fact[]): string {
-  const used = facts.find(({holds}) => holds)?.detail?.ids;
-  return used === undefined ? 'dry threads' : `${listed(used, 'and')} on the threads`;
+  const on = facts.find(({holds}) => holds);
+  if (on === undefined) return 'dry threads';
+  return `${on.detail?.ids === undefined ? 'a lubricant' : listed(on.detail.ids, 'and')} on the threads`;
 }
 
 function wanted(asked: Asked): string {

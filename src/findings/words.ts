@@ -12,36 +12,29 @@ export interface Word {
  * too. What is no mark of shop prose (quotation marks, emoji) says nothing of where a sentence ends, and is left out.
  */
 export function wordsOf(raw: string): Word[] {
-  const text = inSmallLetters(raw);
+  const text = inSmallLetters(raw).replace(COMPOUND, withoutFirst);
   const found: Word[] = [];
-  let compound = 0;
   for (let start = 0; start < text.length; ) {
     const end = endOf(text, start);
     if (end === start) {
       start++;
       continue;
     }
-    let said = text.slice(start, end);
-    if (said === '&') said = 'and';
-    else if (mayOpenCompound(said))
-      [said, compound] = withoutCompound(text, {text: said, start, end}, compound);
-    found.push({text: said, start, end});
+    const said = text.slice(start, end);
+    found.push({text: said === '&' ? 'and' : said, start, end});
     start = end;
   }
   return found;
 }
 
-/** Of the same length: a letter of another script that would grow stays as it is. */
+/** Only the letters that a word is made of: one of another script might grow, and all behind it would stand elsewhere. */
 function inSmallLetters(text: string): string {
-  const small = text.toLowerCase();
-  if (small.length === text.length) return small;
   return text.replace(/[A-Z\u212a\u039c]/g, (letter) => letter.toLowerCase());
 }
 
 /** Where the word, number or mark that starts here ends; the start itself where none does. */
 function endOf(text: string, start: number): number {
   const code = text.charCodeAt(start);
-  if (code === SPACE) return start;
   if (isLetter(code)) return wordEnd(text, start);
   if (isDigit(code)) return numberEnd(text, start);
   if (code === NEWLINE) return blankLineEnd(text, start);
@@ -102,21 +95,10 @@ function isPlainLetter(code: number): boolean {
 
 /** Also the signs for micro, of which there are two, and for degrees. */
 function isLetter(code: number): boolean {
-  return isPlainLetter(code) || (code >= 0xb0 && (code === 0xb5 || code === 0xb0 || code === 0x3bc));
+  return isPlainLetter(code) || code === 0xb5 || code === 0xb0 || code === 0x3bc;
 }
 
-function mayOpenCompound(word: string): boolean {
-  return FIRST.has(word) || word.startsWith('lock') || /[^a-z]/.test(word);
-}
-
-/** The first words of the nouns below. */
-const FIRST = new Set(
-  `oil lock check seal torque press fill wire gauge record stamp cure turn feeler drive drop thrust`.split(
-    ' ',
-  ),
-);
-
-/** Nouns of two words of which the first looks like a command. */
+/** Nouns of which the first word looks like a command. */
 const COMPOUND = new RegExp(
   `\\b(?:${[
     'oil (?:pumps?|seals?|holes?|ways?|pans?|filters?|galler(?:y|ies)|pressure|levels?|rings?|feeds?|coolers?|cans?|drains?|lines?|pipes?|passages?|tubes?|baths?)',
@@ -137,26 +119,10 @@ const COMPOUND = new RegExp(
     'drop (?:forgings?|links?)',
     'thrust washers?',
   ].join('|')})\\b`,
-  'iy',
+  'g',
 );
 
-/** The word with the first part of such a noun crossed out, and where the last such noun ends. */
-function withoutCompound(text: string, word: Word, before: number): readonly [said: string, until: number] {
-  let said = word.text;
-  let until = before;
-  for (let at = word.start; at < word.end; at++) {
-    const into = at - word.start;
-    const part = said.slice(into).match(/^[a-z]+/)?.[0] ?? '';
-    if (at >= until && (FIRST.has(part) || part.startsWith('lock'))) {
-      COMPOUND.lastIndex = at;
-      const found = COMPOUND.exec(text)?.[0];
-      if (found !== undefined) {
-        until = at + found.length;
-        said = said.slice(0, into) + 'x'.repeat(part.length) + said.slice(into + part.length);
-      }
-    }
-    // Most words have no second part.
-    at += part.length;
-  }
-  return [said, until];
+/** The noun with its first word crossed out; one that is written as one word is crossed out whole. */
+function withoutFirst(noun: string): string {
+  return noun.replace(/^[a-z]+/, (first) => 'x'.repeat(first.length));
 }

@@ -12,6 +12,7 @@ parts:
   flywheel: {}
   plug: {single-use: true}
 surfaces:
+  rim: {assembly: lubed, lubricants: [engine-oil]}
   bores: {on: block, assembly: lubed, lubricants: [engine-oil]}
   journals: {on: shaft, assembly: lubed, lubricants: [engine-oil]}
 fasteners:
@@ -27,6 +28,18 @@ const SHOP = EXAMPLE_SHOP.replace(
 );
 
 it.each<Story>([
+  [
+    'a surface that no part closes is lubed with another',
+    'lube: rim with assembly-lube',
+    `
+lube-first: rim ends the build without engine-oil`,
+  ],
+  [
+    'a surface is lubed with two others',
+    'clean: bores, journals; lube: bores with assembly-lube, solvent; lube: journals with engine-oil; install: shaft',
+    `
+lube-first: bores carry assembly-lube and solvent, not engine-oil, when shaft closes them`,
+  ],
   [
     'nothing is done',
     'inspect: shaft',

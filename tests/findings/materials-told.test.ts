@@ -15,8 +15,9 @@ consumables:
   engine-oil: {use: lubricant}
   flushing-oil: {use: fluid}
   additive: {use: fluid}
-  paper: {use: gasket}
-  cork: {use: gasket}
+  slow-paste: {use: sealant}
+  gum: {use: sealant}
+  gear-oil: {use: lubricant}
 `;
 
 describe('a fluid over another', () => {
@@ -94,56 +95,90 @@ left-slack studs: studs end the build slack: step 4 of procedure.md brings them 
   );
 });
 
-describe('plugs that serve once', () => {
-  tells(
-    'parts:\n  plugs: {at: [front, rear], single-use: true}\n  pin: {single-use: true}\n',
+describe('a plug that serves once', () => {
+  tells('parts:\n  block: {given: true}\n  plug: {single-use: true, at: [front, rear]}\n', [
     [
-      ['go in new', 'renew: plugs, pin; install: plugs, pin', SILENT],
+      'is told where it was never new',
+      'install: plug',
+      `
+single-use-reused plug: plug serves once, and goes in without being renewed
+  see engine.yaml:6: plug is specified here`,
+    ],
+    [
+      'is told with the end that was used already',
+      'renew: plug[front]; install: plug[front]; remove: plug; install: plug',
+      `
+install-order plug[rear]: plug[rear] comes out but is not in
+single-use-reused plug: plug serves once, and goes in a second time
+  story: step 1 of procedure.md: renewed (renew: plug)
+  story: step 3 of procedure.md: no longer renewed (remove: plug)
+  see engine.yaml:6: plug is specified here`,
+    ],
+    ['is new', 'renew: plug; install: plug', SILENT],
+  ]);
+});
+
+describe('a face of a new part', () => {
+  tells(
+    `
+parts:
+  block: {given: true}
+  shells: {at: [front, rear], single-use: true}
+  caps: {closes: [faces]}
+surfaces:
+  faces: {on: shells, assembly: lubed, lubricants: [engine-oil, gear-oil]}
+`,
+    [
       [
-        'go in, one of them a second time',
-        'renew: plugs[front]; install: plugs[front]; remove: plugs[front]; install: plugs, pin',
+        'is clean, and takes either oil',
+        'renew: shells; lube: faces with engine-oil; install: shells; install: caps',
+        SILENT,
+      ],
+      [
+        'is not clean once it was closed over',
+        'renew: shells; install: shells; lube: faces with engine-oil; install: caps; remove: caps; lube: faces with engine-oil; install: caps',
         `
-single-use-reused plugs: plugs serve once, and go in a second time
-  story: step 1 of procedure.md: renewed (renew: plugs)
-  story: step 3 of procedure.md: no longer renewed (remove: plugs)
-  see engine.yaml:5: plugs is specified here
-single-use-reused pin: pin serves once, and goes in without being renewed
-  see engine.yaml:6: pin is specified here`,
+clean-first faces: faces are lubed but are no longer clean
+  story: step 5 of procedure.md: no longer clean (remove: caps)
+  see engine.yaml:10: faces is specified here`,
+      ],
+      [
+        'is not clean where one of two is new',
+        'renew: shells[front]; lube: faces with engine-oil; renew: shells; lube: faces with engine-oil; install: shells; install: caps',
+        `
+clean-first faces: faces are lubed but were never cleaned
+  see engine.yaml:10: faces is specified here`,
       ],
     ],
     SHOP,
   );
 });
 
-describe('a cure of what needs none', () => {
+describe('a cure', () => {
   tells(
     `
 parts:
   block: {given: true}
+  sump: {closes: [seam]}
 joints:
-  seat: {at: [front, rear], between: [block], seal: [paper]}
+  seam: {between: [block, sump], seal: [slow-paste]}
 `,
     [
-      ['has no time stated', 'clean: seat; seal: seat; cure: seat', SILENT],
       [
-        'has no source, where the step says what seals',
-        'clean: seat; seal: seat[rear] with paper; cure: seat for 1 h',
+        'of a joint made up as specified has no source',
+        'clean: seam; seal: seam; install: sump; cure: seam for 8 h',
         `
-left-unsealed seat[front]: seat[front] is never made up with its seal
-  see engine.yaml:8: seat is specified with a seal
-source-missing seat[rear]: the cure of seat[rear] stands only in this step, without a source; specify it for the sealant in shop.yaml
-  see engine.yaml:8: seat is specified here`,
+source-missing seam: the cure of seam stands only in this step, without a source; specify it for the sealant in shop.yaml
+  see engine.yaml:9: seam is specified here`,
       ],
       [
-        'has no source, where the step leaves it to the specification',
-        'clean: seat; seal: seat; cure: seat for 1 h',
-        `
-source-missing seat: the cure of seat stands only in this step, without a source; specify it for the sealant in shop.yaml
-  see engine.yaml:8: seat is specified here`,
+        'of a joint made up with something else beside has no source to have',
+        'clean: seam; seal: seam with slow-paste, gum; install: sump; cure: seam for 8 h',
+        SILENT,
       ],
       [
-        'is another matter where something else seals too',
-        'clean: seat; seal: seat with paper, cork; cure: seat for 1 h',
+        'of no stated time needs none',
+        'clean: seam; seal: seam with slow-paste; install: sump; cure: seam; cure: slow-paste for 8 h',
         SILENT,
       ],
     ],

@@ -398,7 +398,7 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
     ['lip: {on: block => lip: {on: shaft'],
     [
       ['- clean: lip', '- lube: lip with assembly-lube'],
-      ['lube-first: lip ends the build without assembly-lube @ lip lip', '  see: lip, lip is specified here'],
+      ['lube-first: lip ends the build without assembly-lube @ 1 lip', '  see: lip, lip is specified here'],
     ],
   ],
   [
