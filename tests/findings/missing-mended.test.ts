@@ -388,7 +388,7 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
       [
         'spec-contradiction: cover closes cover-joint, which is not between it and anything; add cover to its between @ cover cover',
         '  see: cover-joint, cover-joint is here',
-        'left-unsealed: cover-joint is never made up with its seal @ 11 cover-joint',
+        'left-unsealed: cover-joint is never made up with its seal @ 3 cover-joint',
         '  see: cover-joint, cover-joint is specified with a seal',
       ],
     ],
