@@ -68,17 +68,17 @@ function turnsThreads(action: Action<Fastener>, place: string, {state, relations
   const {item} = action;
   const now = torqueNow(action, place, state, relations);
   const before = state.get('tight', item.id, place);
-  if (before.holds && isJoining(item, before.detail)) {
+  if (before.holds && isJoining(item, before.detail ?? {})) {
     const since = state.get('threads', item.id, place).by;
     return since !== undefined && before.by !== undefined && inBuildOrder(before.by, since) < 0;
   }
   return now.final === true || isJoining(item, now);
 }
 
-/** At the torque from which the angle is turned. */
-function isJoining({angle, torque: asked}: Fastener, detail: Detail | undefined): boolean {
-  if (angle === undefined || detail?.final === true || detail?.torque === undefined) return false;
-  return typeof asked?.value === 'object' && amountsAgree(detail.torque, asked.value);
+/** At the torque from which an angle is turned, so that it does not end there. */
+function isJoining({torque: asked}: Fastener, {final, torque}: Detail): boolean {
+  if (final === true || torque === undefined || typeof asked?.value !== 'object') return false;
+  return amountsAgree(torque, asked.value);
 }
 
 function isLocker(asked: Asked, {book}: Context): boolean {
@@ -95,9 +95,16 @@ function asSpecified(fact: Fact, asked: Asked): boolean {
 }
 
 function condition(facts: readonly Fact[]): string {
+<<<<<<< HEAD
   const on = facts.find(({holds}) => holds);
   if (on === undefined) return 'dry threads';
   return `${on.detail?.ids === undefined ? 'a lubricant' : listed(on.detail.ids, 'and')} on the threads`;
+=======
+  const coated = facts.find(({holds}) => holds);
+  if (coated === undefined) return 'dry threads';
+  const used = coated.detail?.ids;
+  return used === undefined ? 'lubricant on the threads' : `${listed(used, 'and')} on the threads`;
+>>>>>>> fd
 }
 
 function wanted(asked: Asked): string {

@@ -44,16 +44,21 @@ export const threadEngagement: FindingKind = {
   },
   specification({spec, relations, worked, report}) {
     for (const fastener of relations.fasteners) {
-      const message = tooShort(fastener, spec, worked);
-      if (message === undefined || fastener.engagement === undefined) continue;
-      report({where: fastener.engagement.where, message, item: fastener.id});
+      const {engagement} = fastener;
+      if (engagement === undefined) continue;
+      const message = tooShort(fastener, engagement, spec, worked);
+      if (message !== undefined) report({where: engagement.where, message, item: fastener.id});
     }
   },
 };
 
-function tooShort(fastener: Fastener, spec: Specification, read: Reading): string | undefined {
-  const {id, engagement, into} = fastener;
-  if (engagement === undefined) return undefined;
+function tooShort(
+  fastener: Fastener,
+  engagement: NonNullable<Fastener['engagement']>,
+  spec: Specification,
+  read: Reading,
+): string | undefined {
+  const {id, into} = fastener;
   const length = lowOf(engagement.value);
   const thread = threadOf(fastener, read);
   const grade = thread && strengthOf(fastener, thread, read);

@@ -48,7 +48,8 @@ fitted: {main-shells: {undersize: 0.010 in}}
 `,
   },
   book({book: {spec, job}, report}) {
-    for (const [id, ground] of job?.grinds ?? []) {
+    if (job === undefined) return;
+    for (const [id, ground] of job.grinds) {
       const surface = spec.items.get(id);
       if (surface?.kind !== 'surface') continue;
       if (!allowed(ground.value, surface.grinds)) {
@@ -60,7 +61,7 @@ fitted: {main-shells: {undersize: 0.010 in}}
         });
       }
       for (const part of partsOn(id, spec)) {
-        const fitted = job?.fitted.get(part);
+        const fitted = job.fitted.get(part);
         // A part that the job says nothing of is the standard one.
         const has = fitted?.value ?? 'standard';
         if (agree(ground.value, has)) continue;

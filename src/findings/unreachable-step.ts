@@ -33,10 +33,10 @@ export const unreachableStep: FindingKind = {
   },
   book({program, report}) {
     for (const nodes of flowOf(program).unreachable) {
-      const [{step}] = nodes;
-      const last = nodes.at(-1)?.step ?? step;
+      const [{step}, ...more] = nodes;
+      const last = more.at(-1)?.step;
       const which =
-        last === step
+        last === undefined
           ? `step ${step.step.number} is`
           : `steps ${step.step.number} to ${last.step.number} are`;
       report({

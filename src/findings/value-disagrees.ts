@@ -60,7 +60,6 @@ fasteners:
   },
 };
 
-/** Torques below the specified one lead up to it; only the last one must be it. */
 function torque(action: Action, {torque: asked}: Fastener, context: Context): void {
   const stated = amountOf(action.tag, 'to') ?? amountsOf(action.tag, 'in').at(-1);
   if (stated === undefined || asked === undefined) return;
@@ -77,12 +76,16 @@ function torque(action: Action, {torque: asked}: Fastener, context: Context): vo
     return;
   }
   if (typeof asked.value === 'string' || standsFor(stated, asked.value)) return;
-  const above = limitsOf(stated).high > limitsOf(asked.value).high;
-  if (!above && !context.program.lastTorques.has(action)) return;
+  if (leadsUp(action, stated, asked.value, context)) return;
   const says = `${be} torqued to ${both(stated, context)}, and ${both(asked.value, context)} is specified`;
   const word = clauseOf(action.tag, 'to') ? 'to' : 'in';
-  const ends = word === 'to' && (clauseOf(action.tag, 'in') === undefined || endsAt(action, asked.value));
+  const ends = clauseOf(action.tag, 'in') === undefined || endsAt(action, asked.value);
   report(action, word, says, asked, context, ends ? formatAmount(asked.value) : undefined);
+}
+
+/** What does not go beyond the specified value leads up to it; only the last one must be it. */
+function leadsUp(action: Action, stated: Amount, asked: Amount, {program}: Context): boolean {
+  return limitsOf(stated).high <= limitsOf(asked).high && !program.lastTorques.has(action);
 }
 
 function endsAt({tag}: Action, asked: Amount): boolean {
@@ -110,8 +113,7 @@ function passes(action: Action, fastener: Fastener, context: Context): void {
 function angle(action: Action, {angle: asked}: Fastener, context: Context): void {
   const stated = amountOf(action.tag, 'turn');
   if (stated === undefined || asked === undefined || standsFor(stated, asked.value)) return;
-  const below = limitsOf(stated).high < limitsOf(asked.value).high;
-  if (below && !context.program.lastTorques.has(action)) return;
+  if (leadsUp(action, stated, asked.value, context)) return;
   const says = `${agreeing(action.item, 'is', 'are')} turned ${formatAmount(stated)} on, and ${formatAmount(asked.value)} is specified`;
   report(action, 'turn', says, asked, context, formatAmount(asked.value));
 }

@@ -46,8 +46,9 @@ fasteners:
   },
   specification({spec, relations, report}) {
     for (const fastener of relations.fasteners) {
-      const hole = holeOf(fastener);
-      if (hole === undefined || fastener.hole === undefined) continue;
+      if (fastener.hole === undefined) continue;
+      const hole = aimedAt(fastener.hole.value);
+      if (hole === undefined) continue;
       if (!isLockedWith(fastener, 'safety-wire', spec)) continue;
       const choice = choiceFor(fastener, hole);
       if (!choice.ok)
@@ -70,10 +71,6 @@ fasteners:
 
 const RULE = 'wire by hole, AC 43.13-1B 7-124';
 
-function holeOf({hole}: Fastener): Quantity | undefined {
-  return hole && aimedAt(hole.value);
-}
-
 function choiceFor(fastener: Fastener, hole: Quantity) {
   const apart = widestNeighbours(fastener)?.apart;
   return wireFor({hole, ...(apart !== undefined && {spacing: apart})});
@@ -85,9 +82,10 @@ function judge(
   spec: Specification,
   report: Context['report'],
 ) {
-  const hole = holeOf(fastener);
-  const choice = hole && choiceFor(fastener, hole);
-  if (!hole || !choice?.ok) return;
+  const hole = fastener.hole && aimedAt(fastener.hole.value);
+  if (hole === undefined) return;
+  const choice = choiceFor(fastener, hole);
+  if (!choice.ok) return;
   const suits = wireSuits(size, choice.result);
   if (suits === 'suits') return;
   const {least, most} = choice.result;

@@ -3,7 +3,7 @@ import {stepName} from '../build/tell.js';
 import {placesOf} from '../spec/items.js';
 import {isLate, verbFor} from './done.js';
 import type {FindingKind} from './model.js';
-import {about, agreeing, itemAt, specified, tagWhere} from './phrase.js';
+import {agreeing, itemAt, specified, tagWhere} from './phrase.js';
 
 export const witnessedEarly: FindingKind = {
   name: 'witnessed-early',
@@ -41,7 +41,7 @@ hold-points:
         report({
           where: tagWhere(action),
           message: `${item.id} is signed at ${stepName(step, step)} before ${itemAt(asked, open)} ${agreeing(asked, 'is', 'are')} as it asks`,
-          ...about(item, []),
+          item: item.id,
           related: [{where, says: `${item.id} asks for ${value}`}, specified(asked)],
           lacks: {item: asked.id, verbs: [verbFor(asked)]},
         });

@@ -2,7 +2,7 @@
 import {type StepRef, whereIn} from '../build/program.js';
 import type {Tag} from '../procedure/model.js';
 import {clauseOf} from '../procedure/values.js';
-import {amountsAgree, dimensionOf, highOf, limitsOf, lowOf, unitOf} from '../quantity/convert.js';
+import {amountsAgree, dimensionOf, highOf, limitsOf, lowOf} from '../quantity/convert.js';
 import type {Amount} from '../quantity/model.js';
 import type {Fastener, Located, Specification, Tool} from '../spec/model.js';
 import {misrangedWrench} from '../spec/wrenches.js';
@@ -88,12 +88,10 @@ function wrenchesOf(tools: readonly Tool[]): Wrench[] {
 /** The torque, and the passes that lead up to it, each with its place. */
 function torquesOf({torque, passes}: Fastener): Located<Amount>[] {
   if (typeof torque?.value !== 'object') return [];
-  const final = torque.value;
-  const below = (passes?.value ?? []).filter((pass) => !amountsAgree(pass, final));
-  return [
-    {value: final, where: torque.where},
-    ...below.map((value) => ({value, where: passes?.where ?? torque.where})),
-  ];
+  const final = {value: torque.value, where: torque.where};
+  if (passes === undefined) return [final];
+  const below = passes.value.filter((pass) => !amountsAgree(pass, final.value));
+  return [final, ...below.map((value) => ({value, where: passes.where}))];
 }
 
 function ofStep(
@@ -104,7 +102,8 @@ function ofStep(
 ): void {
   const {tag, item, amount, passes} = value;
   const named = namedIn(tag, item.kind === 'check' ? item.using : [], all);
-  if (named.length === 0) return;
+  const [first, second] = named;
+  if (first === undefined) return;
   const amounts = [...passes.filter((pass) => !amountsAgree(pass, amount)), amount];
   const bad = amounts.filter((one) => !named.some(({wrench}) => reaches(wrench, one)));
   // What no wrench of the shop reaches is said once, in the specification.
@@ -117,10 +116,10 @@ function ofStep(
     (wrench) =>
       amounts.every((one) => reaches(wrench, one)) && barOn(spec, wrench.tool.id, item) === undefined,
   );
-  const fix = fixOf(step, named, better);
+  const fix = fixOf(step, second === undefined ? first.span : undefined, better);
   report({
-    where: whereIn(step, named[0]?.span ?? tag.span),
-    message: `${item.id}: ${here.map((one) => told(one, spec)).join(' and ')} is outside the working range of ${listed(named.map(({wrench}) => ranged(wrench, spec)))}${better[0] ? `; ${ranged(better[0], spec)}, reaches it` : ''}`,
+    where: whereIn(step, first.span ?? tag.span),
+    message: `${item.id}: ${here.map((one) => told(one, spec)).join(' and ')} ${here.length > 1 ? 'are' : 'is'} outside the working range of ${listed(named.map(({wrench}) => ranged(wrench, spec)))}${better[0] ? `; ${ranged(better[0], spec)}, reaches it` : ''}`,
     item: item.id,
     related: [specified(item), ...named.map(({wrench}) => specified(wrench.tool))],
     ...(fix && {fix}),
@@ -162,23 +161,18 @@ function nearestTo(amount: Amount, wrenches: readonly Wrench[], spec: Specificat
     const works = limitsOf(range);
     return low > works.high ? low / works.high : works.low / high;
   };
-  const [first] = [...wrenches].sort((one, other) => away(one) - away(other));
-  return first ? `the nearest is ${ranged(first, spec)}` : `none has a range in ${unitOf(amount).symbol}`;
+  const nearest = wrenches.reduce((one, other) => (away(other) < away(one) ? other : one));
+  return `the nearest is ${ranged(nearest, spec)}`;
 }
 
 function ranged({tool, range}: Wrench, spec: Specification): string {
   return `${tool.id}, ${told(range, spec)}`;
 }
 
-/** Another wrench in place of the one named, where the shop has just one that reaches everything. */
-function fixOf(
-  step: StepRef,
-  named: readonly {readonly span?: Span}[],
-  better: readonly Wrench[],
-): Fix | undefined {
-  const [one, second] = named;
+/** Another wrench in place of the one that alone is named, where the shop has just one that reaches everything. */
+function fixOf(step: StepRef, span: Span | undefined, better: readonly Wrench[]): Fix | undefined {
   const [wrench, another] = better;
-  if (!one?.span || second || !wrench || another) return undefined;
+  if (span === undefined || wrench === undefined || another !== undefined) return undefined;
   const {id} = wrench.tool;
-  return {title: `Use ${id}`, file: step.procedure.source.file, edits: [{span: one.span, text: id}]};
+  return {title: `Use ${id}`, file: step.procedure.source.file, edits: [{span, text: id}]};
 }

@@ -203,3 +203,106 @@ lock-before-torque bolts: bolts are already at final torque, and thread-lock goe
     SHOP,
   );
 });
+
+describe('a nut that goes in oiled', () => {
+  const nut = (rest: string) => `
+parts:
+  block: {given: true}
+  caps: {}
+fasteners:
+  nut: {holds: [caps], ${rest}}
+`;
+  tells(
+    nut(`torque: 40 lbf·ft, threads: [engine-oil], ${UNLOCKED}`),
+    [
+      [
+        'is dry',
+        'install: caps; torque: nut',
+        `
+thread-condition nut: nut comes to torque with dry threads, and the torque is for engine-oil on the threads
+  see engine.yaml:9: nut is specified with engine-oil on the threads`,
+      ],
+      [
+        'is oiled after a first pass',
+        'install: caps; torque: nut to 20 lbf·ft; lube: nut with engine-oil; torque: nut to 40 lbf·ft',
+        SILENT,
+      ],
+      [
+        'is dry at both of two torques',
+        'install: caps; torque: nut; torque: nut',
+        `
+thread-condition nut: nut comes to torque with dry threads, and the torque is for engine-oil on the threads
+  see engine.yaml:9: nut is specified with engine-oil on the threads
+thread-condition nut: nut comes to torque with dry threads, and the torque is for engine-oil on the threads
+  see engine.yaml:9: nut is specified with engine-oil on the threads`,
+      ],
+    ],
+    SHOP,
+  );
+  tells(
+    nut(`torque: unknown, threads: [engine-oil], ${UNLOCKED}`),
+    [
+      [
+        'and has a torque that is unknown',
+        'install: caps; torque: nut to 40 lbf·ft',
+        `
+spec-silent nut: torque of nut is unknown; find out, and write it down with its source`,
+      ],
+    ],
+    SHOP,
+  );
+  tells(
+    nut(`threads: [engine-oil], ${UNLOCKED}`),
+    [
+      [
+        'and has no torque',
+        'install: caps; torque: nut to 20 lbf·ft; torque: nut to 40 lbf·ft',
+        `
+spec-silent nut: nut does not say its torque; write torque: 85 lbf·ft, snug, unknown, or none with a reason`,
+      ],
+    ],
+    SHOP,
+  );
+});
+
+describe('bolts that go in oiled in passes before their angle', () => {
+  tells(
+    head(`angle: 90°, threads: [engine-oil], ${UNLOCKED}`),
+    [
+      [
+        'are dry',
+        'install: caps; torque: bolts to 20 lbf·ft; torque: bolts to 40 lbf·ft; torque: bolts turn 90°',
+        `
+thread-condition bolts: bolts come to torque with dry threads, and the torque is for engine-oil on the threads
+  see engine.yaml:9: bolts is specified with engine-oil on the threads`,
+      ],
+      [
+        'are dry, and turned twice at once',
+        'install: caps; torque: bolts to 40 lbf·ft turn 90°; torque: bolts to 40 lbf·ft turn 90°',
+        `
+thread-condition bolts: bolts come to torque with dry threads, and the torque is for engine-oil on the threads
+  see engine.yaml:9: bolts is specified with engine-oil on the threads
+thread-condition bolts: bolts come to torque with dry threads, and the torque is for engine-oil on the threads
+  see engine.yaml:9: bolts is specified with engine-oil on the threads`,
+      ],
+    ],
+    SHOP,
+  );
+});
+
+describe('bolts that go in dry, oiled with nothing that is named', () => {
+  tells(
+    head(`threads: dry, ${UNLOCKED}`),
+    [
+      [
+        'come to torque',
+        'lube: bolts; install: caps; torque: bolts',
+        `
+thread-condition bolts: bolts come to torque with lubricant on the threads, and the torque is for dry threads
+  story: step 1 of procedure.md: threads coated (lube: bolts)
+  see engine.yaml:9: bolts is specified with dry threads`,
+      ],
+    ],
+    SHOP,
+  );
+});

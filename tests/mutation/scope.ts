@@ -106,10 +106,12 @@ const JOBS = [
   'unasked-alteration',
   'untagged-told',
   'values-stated',
+  'values-told',
   'waived-name',
   'ways-told',
   'witness-mark',
   'wrench-range',
+  'wrenches-told',
 ].map((name) => `tests/findings/${name}.test.ts`);
 const ENGINEERING = 'tests/findings/engineering.test.ts';
 
