@@ -109,6 +109,26 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
     },
   ),
   ...explained(
+<<<<<<< HEAD
+=======
+    'src/findings/single-use-reused.ts',
+    'reported of no place it lasts nowhere, so that only the work is saved',
+    {'if (used.length === 0) return;': [['used.length === 0', 'false']]},
+  ),
+  ...explained('src/findings/source-missing.ts', 'nothing but a joint is ever sealed', {
+    "if (item.kind !== 'joint' || clause === undefined) return;": [["item.kind !== 'joint'", 'false']],
+  }),
+  ...explained(
+    'src/findings/source-missing.ts',
+    'what is known of a seal is what it was made with; the question is for the compiler',
+    {
+      'return detail?.ids?.every((id) => asked.includes(id)) ?? true;': [
+        ['detail?.ids?.every', 'detail?.ids.every'],
+      ],
+    },
+  ),
+  ...explained(
+>>>>>>> fe
     'src/findings/still-done.ts',
     'it is asked at a repeat, of items of the book; the questions are for the compiler',
     {

@@ -111,4 +111,31 @@ export const FINDINGS_ON_PROSE: readonly Explained[] = [
       ],
     },
   ),
+<<<<<<< HEAD
+=======
+  ...explained(
+    'src/findings/untagged-action.ts',
+    'of no commands nothing is told; the question saves the work',
+    {
+      'if (open.length === 0 || hasBrokenTag(step)) return;': [['open.length === 0', 'false']],
+    },
+  ),
+  ...explained(
+    'src/findings/untagged-action.ts',
+    'a step begins with the marker of its list, which is no part of a tag',
+    {
+      'step.span.start <= span.start &&': [['step.span.start <= span.start', 'step.span.start < span.start']],
+    },
+  ),
+  ...explained(
+    'src/findings/untagged-action.ts',
+    'prose commands no verb of which the targets are no items; the question is for the compiler',
+    {
+      "if (typeof targets === 'string') return undefined;": [
+        ["typeof targets === 'string'", 'false'],
+        ["'string'", '""'],
+      ],
+    },
+  ),
+>>>>>>> fe
 ];

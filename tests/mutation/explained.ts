@@ -239,7 +239,6 @@ export const EXPLAINED: readonly Explained[] = [
   ...TRADE_B,
   ...FINDINGS_ON_PROSE,
   ...FINDINGS_OF_JOINTS,
-  ...FINDINGS_ON_TEXTS,
 ];
 
 export function explanationOf(found: Omit<Explained, 'because'>): Explained | undefined {
