@@ -95,16 +95,10 @@ function asSpecified(fact: Fact, asked: Asked): boolean {
 }
 
 function condition(facts: readonly Fact[]): string {
-<<<<<<< HEAD
-  const on = facts.find(({holds}) => holds);
-  if (on === undefined) return 'dry threads';
-  return `${on.detail?.ids === undefined ? 'a lubricant' : listed(on.detail.ids, 'and')} on the threads`;
-=======
   const coated = facts.find(({holds}) => holds);
   if (coated === undefined) return 'dry threads';
   const used = coated.detail?.ids;
   return used === undefined ? 'lubricant on the threads' : `${listed(used, 'and')} on the threads`;
->>>>>>> fd
 }
 
 function wanted(asked: Asked): string {

@@ -152,7 +152,7 @@ thread-condition bolts: bolts come to torque with engine-oil and assembly-lube o
         'come oiled with what is not said',
         'lube: bolts; install: caps; torque: bolts',
         `
-thread-condition bolts: bolts come to torque with a lubricant on the threads, and the torque is for dry threads
+thread-condition bolts: bolts come to torque with lubricant on the threads, and the torque is for dry threads
   story: step 1 of procedure.md: threads coated (lube: bolts)
   see engine.yaml:9: bolts is specified with dry threads`,
       ],

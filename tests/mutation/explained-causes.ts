@@ -109,8 +109,6 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
     },
   ),
   ...explained(
-<<<<<<< HEAD
-=======
     'src/findings/single-use-reused.ts',
     'reported of no place it lasts nowhere, so that only the work is saved',
     {'if (used.length === 0) return;': [['used.length === 0', 'false']]},
@@ -128,7 +126,6 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
     },
   ),
   ...explained(
->>>>>>> fe
     'src/findings/still-done.ts',
     'it is asked at a repeat, of items of the book; the questions are for the compiler',
     {

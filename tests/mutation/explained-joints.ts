@@ -407,25 +407,6 @@ export const FINDINGS_OF_JOINTS: readonly Explained[] = [
       ],
     },
   ),
-  ...explained(
-    'src/findings/thread-condition.ts',
-    'without an angle, what has reached its torque is at the end of it',
-    {
-      'if (angle === undefined || detail?.final === true || detail?.torque === undefined) return false;': [
-        ['angle === undefined', 'false'],
-      ],
-    },
-  ),
-  ...explained(
-    'src/findings/thread-condition.ts',
-    'a torque always says how far it went; the question is for the compiler',
-    {
-      'if (angle === undefined || detail?.final === true || detail?.torque === undefined) return false;': [
-        ['detail?.final', 'detail.final'],
-        ['detail?.torque', 'detail.torque'],
-      ],
-    },
-  ),
   ...explained('src/findings/thread-condition.ts', 'no tag both tightens a fastener and coats its threads', {
     'return since !== undefined && before.by !== undefined && inBuildOrder(before.by, since) < 0;': [
       ['inBuildOrder(before.by, since) < 0', 'inBuildOrder(before.by, since) <= 0'],

@@ -111,8 +111,6 @@ export const FINDINGS_ON_PROSE: readonly Explained[] = [
       ],
     },
   ),
-<<<<<<< HEAD
-=======
   ...explained(
     'src/findings/untagged-action.ts',
     'of no commands nothing is told; the question saves the work',
@@ -137,5 +135,4 @@ export const FINDINGS_ON_PROSE: readonly Explained[] = [
       ],
     },
   ),
->>>>>>> fe
 ];

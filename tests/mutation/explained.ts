@@ -6,7 +6,6 @@ import {FINDINGS_F_TO_M} from './explained-f-m.js';
 import type {Explained} from './explained-form.js';
 import {FINDINGS_OF_JOINTS} from './explained-joints.js';
 import {FINDINGS_ON_PROSE} from './explained-prose.js';
-import {FINDINGS_ON_TEXTS} from './explained-texts.js';
 import {TRADE_A} from './explained-trade-a.js';
 import {TRADE_B} from './explained-trade-b.js';
 
