@@ -14,8 +14,7 @@ export function soil(doing: Doing, faces: Faces): void {
   if (!isUsed(doing, (use) => use !== 'cleaner')) return;
   for (const [face, places] of faces) {
     undoAll(doing, 'lubed', face, places);
-    if (face.kind === 'part') undoAll(doing, 'clean', face, places);
-    else for (const place of places) doing.state.spoil('clean', face.id, place, doing.action);
+    for (const place of places) doing.state.spoil('clean', face.id, place, doing.action);
   }
 }
 

@@ -70,11 +70,11 @@ function last(actions: Iterable<Action>): Action | undefined {
 }
 
 /** The items whose steps a missing one would stand beside. */
-function belongingTo(item: Item, {spec, closers}: Relations): Item[] {
-  return ids(item, closers).flatMap((id) => spec.items.get(id) ?? []);
+function belongingTo(item: Item, {spec}: Relations): Item[] {
+  return ids(item).flatMap((id) => spec.items.get(id) ?? []);
 }
 
-function ids(item: Item, closers: Relations['closers']): string[] {
+function ids(item: Item): string[] {
   const values = (list: readonly {readonly value: string}[]) => list.map(({value}) => value);
   switch (item.kind) {
     case 'fastener':
@@ -86,9 +86,9 @@ function ids(item: Item, closers: Relations['closers']): string[] {
         ...values(item.between),
       ];
     case 'joint':
-      return [...(closers.get(item.id) ?? []).map(({id}) => id), ...values(item.between)];
+      return values(item.between);
     case 'surface':
-      return (closers.get(item.id) ?? []).map(({id}) => id);
+      return item.on ? [item.on.value] : [];
     case 'hold-point':
       return values(item.asks);
     case 'system':

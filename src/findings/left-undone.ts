@@ -40,14 +40,14 @@ export function reportOpen(item: Item, open: readonly string[], undone: Undone, 
   if (open.length === 0) return;
   const {state, relations, report} = context;
   const kinds = [undone.fact, ...(undone.also ?? [])];
-  const facts = open.flatMap((place) => kinds.map((kind) => state.get(kind, item.id, place)));
+  const facts = open.map((place) => state.get(undone.fact, item.id, place));
   const where = lastPlace(item, open, kinds, state, relations);
   const fix = undone.fix?.(open);
   report({
     where,
     message: `${itemAt(item, open)} ${cause(facts, item, undone)}`,
     ...about(item, open),
-    story: storyOf(facts),
+    story: storyOf(open.flatMap((place) => kinds.map((kind) => state.get(kind, item.id, place)))),
     related: [specified(item, undone.asked)],
     ...(fix && {fix}),
   });

@@ -1,7 +1,7 @@
 /** A part or fastener that serves once goes in, or comes to its final torque, a second time. */
 
 import type {Action} from '../build/program.js';
-import {isFastenerAction, torqueNow} from '../build/reached.js';
+import {torqueNow} from '../build/reached.js';
 import type {Context, FindingKind} from './model.js';
 import {about, agreeing, itemAt, specified, storyOf, tagWhere} from './phrase.js';
 
@@ -28,10 +28,10 @@ parts:
   },
   before: {
     install(action, context) {
-      if (action.item.kind === 'part' && action.item.singleUse) judge(action, action.places, context);
+      if (action.item.singleUse) judge(action, action.places, context);
     },
     torque(action, context) {
-      if (!isFastenerAction(action) || !action.item.singleUse) return;
+      if (!action.item.singleUse) return;
       const final = action.places.filter(
         (place) => torqueNow(action, place, context.state, context.relations).final === true,
       );

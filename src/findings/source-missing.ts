@@ -3,7 +3,7 @@
 import {type Action, whereIn} from '../build/program.js';
 import type {State} from '../build/state.js';
 import {clauseOf} from '../procedure/values.js';
-import type {Joint} from '../spec/model.js';
+import type {Check, Fit, Joint} from '../spec/model.js';
 import {cureOf} from './curing.js';
 import type {Context, FindingKind} from './model.js';
 import {about, itemAt, specified} from './phrase.js';
@@ -55,9 +55,8 @@ consumables:
 };
 
 /** Limits that only the procedure knows: the specification, where a source would stand, has none. */
-function stated(action: Action, {report}: Context): void {
+function stated(action: Action<Fit | Check>, {report}: Context): void {
   const {item, places, step} = action;
-  if (item.kind !== 'fit' && item.kind !== 'check') return;
   const clause = clauseOf(action.tag, 'within');
   if (clause === undefined || item.limits !== undefined) return;
   report({

@@ -49,10 +49,8 @@ interface Judging extends SpecificationContext {
 
 /** `above` are the tags of the steps that this one is below. */
 function judge(node: Node, above: readonly Tag[], context: Judging): void {
-  const own = node.step.step.tags;
-  const down = above.length === 0 ? own : [...above, ...own];
-  const said = node.below.length === 0 ? down : [...down, ...node.below.flatMap(tagsOf)];
-  report(node.step, said, context);
+  const down = [...above, ...node.step.step.tags];
+  report(node.step, [...down, ...node.below.flatMap(tagsOf)], context);
   for (const below of node.below) judge(below, down, context);
 }
 
@@ -134,7 +132,8 @@ function itemNamed({text}: Prose, {clause, verb}: Command, spec: Specification):
   const longest = named.filter(
     ({name}) => !named.some((other) => other.name !== name && other.name.includes(name)),
   );
-  return longest.length === 1 ? longest[0]?.item : undefined;
+  const [only, ...others] = longest;
+  return others.length === 0 ? only?.item : undefined;
 }
 
 function nameIn(words: string, item: Item): string | undefined {

@@ -1,9 +1,10 @@
 /** Which cotter pin goes with a bolt, a hole and a slot. */
-import {convert, quantity, si} from '../quantity/convert.js';
+import {convert, quantity} from '../quantity/convert.js';
 import {formatQuantity} from '../quantity/format.js';
 import type {Quantity} from '../quantity/model.js';
 import {unit} from '../quantity/units.js';
 import {COTTER_FOR_BOLT, COTTER_PINS} from './cotter-sizes.js';
+import {type Suits, suits} from './near-size.js';
 import type {Thread} from './thread.js';
 import {notOf, refused, type Worked} from './worked.js';
 
@@ -74,10 +75,8 @@ export function cotterPinFor(inputs: {
 }
 
 /** Whether a pin is one of those that will do. */
-export function cotterSuits(pin: Quantity, {least, most}: CotterChoice): 'too thin' | 'too thick' | 'suits' {
-  const slack = 0.002 * 0.0254;
-  if (least && si(pin) < si(least) - slack) return 'too thin';
-  return most && si(pin) > si(most) + slack ? 'too thick' : 'suits';
+export function cotterSuits(pin: Quantity, choice: CotterChoice): Suits {
+  return suits(pin, choice, 2);
 }
 
 function inches(length: Quantity): number {

@@ -1,8 +1,9 @@
 /** The safety wire that a hole takes. */
-import {convert, quantity, si} from '../quantity/convert.js';
+import {convert, quantity} from '../quantity/convert.js';
 import {formatQuantity} from '../quantity/format.js';
 import type {Quantity} from '../quantity/model.js';
 import {unit} from '../quantity/units.js';
+import {type Suits, suits} from './near-size.js';
 import {CLOSE_SPACING, FINE_WIRE, LEAST_WIRE, MIDDLE_HOLE, SMALL_HOLE, WIRE_SIZES} from './wire-rules.js';
 import {notOf, refused, type Worked} from './worked.js';
 
@@ -65,11 +66,9 @@ function leastWire(hole: number, spacing: Quantity | undefined): number {
 }
 
 /** Whether a wire is one of those that will do, by its nominal size to a thousandth of an inch. */
-export function wireSuits(wire: Quantity, choice: WireChoice): 'too thin' | 'too thick' | 'suits' {
+export function wireSuits(wire: Quantity, choice: WireChoice): Suits {
   // Metric wire is sold as 0.8 mm for 0.032 in.
-  const slack = 0.001 * 0.0254;
-  if (si(wire) < si(choice.least) - slack) return 'too thin';
-  return si(wire) > si(choice.most) + slack ? 'too thick' : 'suits';
+  return suits(wire, choice, 1);
 }
 
 function inches(length: Quantity): number {

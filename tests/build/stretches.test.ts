@@ -32,6 +32,8 @@ fits:
   round: {between: [lid], out-of-round-of: [plain-fit], when: {installed: [], tight: [studs]}}
 checks:
   bore-clean: {}
+  swings: {after: [pump]}
+  square: {disturbed-by: [studs]}
 hold-points:
   closed: {asks: [bolts]}
 marks:
@@ -73,6 +75,8 @@ describe('what waits for what', () => {
     ['draining for its joints', ['seal: cover-joint', 'drain: oil'], '1'],
     ['draining for nothing else', ['install: pump', 'drain: oil'], ''],
     ['a fastener for what comes before it is tightened', ['install: pump', 'torque: studs'], '1'],
+    ['a check for what comes before it', ['install: pump', 'check: swings'], '1'],
+    ['a check for what it is lost by', ['torque: studs', 'check: square'], '1'],
     ['filling for everything', ['install: pump', 'fill: oil'], '1'],
     ['an item for itself', ['install: pump', 'turn: pump'], '1'],
     ['nothing for the block', ['inspect: block', 'inspect: block'], ''],

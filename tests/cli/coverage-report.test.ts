@@ -46,6 +46,23 @@ describe('the coverage of a book', () => {
       expect(form).toContain(says);
   });
 
+  it('counts what is temporary as on while it is in or tight, whatever else is done to it', () => {
+    const steps = [
+      'install: plate',
+      'torque: plate-bolts to 30 lbf·ft',
+      'clean: plate',
+      'inspect: plate',
+      'lock: plate-bolts',
+      'loosen: plate-bolts',
+      'remove: plate',
+    ];
+    const text = steps.map((tag, at) => `${at + 1}. Do it. \`${tag}\``).join('\n');
+    expect(tableOf(ENGINE, `\n${text}\n`).temporary.slice(1)).toEqual([
+      {item: 'plate', name: 'plate', in: ['1.1'], out: ['1.7']},
+      {item: 'plate-bolts', name: 'plate bolts', in: ['1.2'], out: ['1.6']},
+    ]);
+  });
+
   it('says nothing of what is temporary where nothing is', () => {
     expect(coverageText(tableOf('parts: {cap: {}}\n'))).not.toContain('emporary');
   });

@@ -10,7 +10,9 @@ parts:
   caps: {}
   shaft: {closes: [journals, bores]}
   flywheel: {}
+  plug: {single-use: true}
 surfaces:
+  rim: {assembly: lubed, lubricants: [engine-oil]}
   bores: {on: block, assembly: lubed, lubricants: [engine-oil]}
   journals: {on: shaft, assembly: lubed, lubricants: [engine-oil]}
 fasteners:
@@ -26,6 +28,18 @@ const SHOP = EXAMPLE_SHOP.replace(
 );
 
 it.each<Story>([
+  [
+    'a surface that no part closes is lubed with another',
+    'lube: rim with assembly-lube',
+    `
+lube-first: rim ends the build without engine-oil`,
+  ],
+  [
+    'a surface is lubed with two others',
+    'clean: bores, journals; lube: bores with assembly-lube, solvent; lube: journals with engine-oil; install: shaft',
+    `
+lube-first: bores carry assembly-lube and solvent, not engine-oil, when shaft closes them`,
+  ],
   [
     'nothing is done',
     'inspect: shaft',
@@ -51,6 +65,13 @@ thread-condition: studs come to torque with dry threads, and the torque is for t
     `
 thread-condition: studs come to torque with dry threads, and the torque is for thread-lock or engine-oil on the threads
 lock-before-torque: studs are already at final torque, and thread-lock goes on before it`,
+  ],
+  ['what serves once is taken new by another', 'install: plug', SILENT],
+  [
+    'what serves once is taken new too late',
+    'install: plug; renew: plug',
+    `
+single-use-reused: plug serves once, and goes in without being renewed`,
   ],
   ['a surface is lubed by another', 'install: shaft', SILENT],
   [

@@ -94,6 +94,11 @@ const ELSEWHERE: readonly [string, string, string][] = [
 /** Broken by the procedure's own steps. */
 const ITS_OWN: readonly [string, string, string][] = [
   [
+    'takes new ones too late',
+    'single-use-reused main-shells',
+    '1. Press them in. `install: main-shells`\n2. Take new ones. `renew: main-shells`',
+  ],
+  [
     'cleans too late',
     'clean-first cap-faces',
     '1. Set the caps on. `install: main-caps`\n2. Wipe the faces. `clean: cap-faces`',
@@ -186,6 +191,13 @@ describe('alone, a procedure is blamed where it', () => {
   it('cannot be read', () => {
     expect(found('1. Lower it in. `instal: crankshaft`', true)).toContain('unknown-verb');
   });
+});
+
+it('a check that comes before what its own steps do first is told', () => {
+  const engine = `${ENGINE}checks:\n  drag: {expect: turns by hand, after: [end-play]}\n`;
+  const steps = '1. Turn it. `check: drag`\n2. Read it. `measure: end-play using feeler-gauges`\n';
+  const {findings} = check(book({engine, procedures: {'procedure.md': steps}}), {alone: true});
+  expect(findings.map(({message}) => message)).toContain('drag is checked before end-play is measured');
 });
 
 it('a procedure that is right alone is silent', () => {

@@ -59,6 +59,7 @@ function lostTiming(by: string): string[] {
 describe('a reading that is disturbed', () => {
   it.each<readonly [string, readonly string[], readonly string[]]>([
     ['is not, where nothing is moved after it', WHOLE, []],
+    ['is not by a part that is wiped', [...WHOLE, 'clean: plate'], []],
     [
       'by screws that are slackened, though they are tight again',
       [...WHOLE, 'loosen: plate-screws', SCREWS],
@@ -123,6 +124,17 @@ describe('a reading that is disturbed', () => {
     ],
   ])('%s', (_, tags, says) => {
     expect(found(ENGINE, tags)).toEqual(says);
+  });
+
+  it('not by nuts whose caps are renewed: they come off with caps that come out', () => {
+    const engine = ENGINE.replace('meet, disturbed-by: [plate]', 'meet, disturbed-by: [cap-nuts]');
+    const again = 'measure: clearance using feeler-gauges';
+    expect(found(engine, [...WHOLE, 'renew: caps', again])).toEqual([]);
+    const out = ['remove: caps', 'install: caps', 'torque: cap-nuts to 40 lbf·ft', again];
+    expect(found(engine, [...WHOLE, ...out])).toEqual([
+      'install-order: cap-nuts are still tight when caps come off',
+      ...lostTiming('remove: caps'),
+    ]);
   });
 
   it('by a part that goes in after it', () => {

@@ -1,8 +1,12 @@
 /** Whether a report can be one: its places lie in their texts, and its fix can be made there. */
 import {expect, it} from 'vitest';
 import type {Found} from '../../src/build/found.js';
+import {ledger} from '../../src/build/ledger.js';
 import {foundFault} from '../../src/findings/found-fault.js';
+import {finish} from '../../src/findings/settle.js';
+import {waiverStale} from '../../src/findings/waiver-stale.js';
 import {source} from '../../src/text/source.js';
+import {book} from '../help/example.js';
 
 const SOURCES = new Map([['a.md', source('a.md', 'ten letters')]]);
 
@@ -43,4 +47,12 @@ it.each<[title: string, given: Found, says: string | undefined]>([
   ],
 ])('%s', (_, given, says) => {
   expect(foundFault(given, SOURCES)).toBe(says);
+});
+
+it('of one of ours is a fault of the tool, and says whose', () => {
+  const whole = book({engine: 'parts: {block: {given: true}}\n', procedures: {'a.md': '1. Look.'}});
+  const raised = [{kind: waiverStale, found: found(at(-1, 3))}];
+  expect(() => finish(whole, ledger(whole), [waiverStale], raised, () => false)).toThrow(
+    /^waiver-stale reports what stands at -1–3 of a\.md/,
+  );
 });

@@ -127,3 +127,36 @@ left-out shaft: shaft is never installed
     expect(['', ...told].join('\n').trimEnd()).toBe(lines);
   });
 });
+
+const MARKS = `
+marks:
+  number: {stamped: front, matches: plate}
+  plate: {stamped: bearer}
+  cover: {stamped: rear}
+`;
+
+describe('two marks that must read the same', () => {
+  it.each<readonly [title: string, marks: string, lines: string]>([
+    ['read the same', 'number: EX 11  87, plate: ex1187', SILENT],
+    ['read the same in letters that have no capital', 'number: Groß 1, plate: GROSS 1', SILENT],
+    [
+      'read otherwise',
+      'number: EX 1187, plate: EX 1178, cover: 12',
+      `
+mark-mismatch number: number reads EX 1187, and plate reads EX 1178
+  see jobs/1.yaml: plate is written here
+  see engine.yaml:6: number is specified here`,
+    ],
+    ['are not both written down', 'plate: EX 1178', SILENT],
+    ['are not written down, but for the first', 'number: EX 1187', SILENT],
+  ])('%s', (_, marks, lines) => {
+    const steps = '1. Copy them. `record: number, plate, cover`\n';
+    const told = toldOf(book({engine: MARKS, job: `marks: {${marks}}`, procedures: {'procedure.md': steps}}));
+    expect(['', ...told].join('\n').trimEnd()).toBe(lines);
+  });
+});
+
+it('an engine without a job is silent about sizes', () => {
+  const told = toldOf(book({engine: journals(TWO), procedures: {'procedure.md': STEPS}}));
+  expect(told).toEqual([]);
+});

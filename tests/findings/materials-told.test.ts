@@ -15,6 +15,9 @@ consumables:
   engine-oil: {use: lubricant}
   flushing-oil: {use: fluid}
   additive: {use: fluid}
+  slow-paste: {use: sealant}
+  gum: {use: sealant}
+  gear-oil: {use: lubricant}
 `;
 
 describe('a fluid over another', () => {
@@ -86,6 +89,97 @@ single-use-reused nut: nut serves once, and comes to its final torque without be
 left-slack studs: studs end the build slack: step 4 of procedure.md brings them to their torque, and no step turns them on by 90°
   story: step 4 of procedure.md: tight (torque: studs)
   see engine.yaml:10: studs must be torqued`,
+      ],
+    ],
+    SHOP,
+  );
+});
+
+describe('a plug that serves once', () => {
+  tells('parts:\n  block: {given: true}\n  plug: {single-use: true, at: [front, rear]}\n', [
+    [
+      'is told where it was never new',
+      'install: plug',
+      `
+single-use-reused plug: plug serves once, and goes in without being renewed
+  see engine.yaml:6: plug is specified here`,
+    ],
+    [
+      'is told with the end that was used already',
+      'renew: plug[front]; install: plug[front]; remove: plug; install: plug',
+      `
+install-order plug[rear]: plug[rear] comes out but is not in
+single-use-reused plug: plug serves once, and goes in a second time
+  story: step 1 of procedure.md: renewed (renew: plug)
+  story: step 3 of procedure.md: no longer renewed (remove: plug)
+  see engine.yaml:6: plug is specified here`,
+    ],
+    ['is new', 'renew: plug; install: plug', SILENT],
+  ]);
+});
+
+describe('a face of a new part', () => {
+  tells(
+    `
+parts:
+  block: {given: true}
+  shells: {at: [front, rear], single-use: true}
+  caps: {closes: [faces]}
+surfaces:
+  faces: {on: shells, assembly: lubed, lubricants: [engine-oil, gear-oil]}
+`,
+    [
+      [
+        'is clean, and takes either oil',
+        'renew: shells; lube: faces with engine-oil; install: shells; install: caps',
+        SILENT,
+      ],
+      [
+        'is not clean once it was closed over',
+        'renew: shells; install: shells; lube: faces with engine-oil; install: caps; remove: caps; lube: faces with engine-oil; install: caps',
+        `
+clean-first faces: faces are lubed but are no longer clean
+  story: step 5 of procedure.md: no longer clean (remove: caps)
+  see engine.yaml:10: faces is specified here`,
+      ],
+      [
+        'is not clean where one of two is new',
+        'renew: shells[front]; lube: faces with engine-oil; renew: shells; lube: faces with engine-oil; install: shells; install: caps',
+        `
+clean-first faces: faces are lubed but were never cleaned
+  see engine.yaml:10: faces is specified here`,
+      ],
+    ],
+    SHOP,
+  );
+});
+
+describe('a cure', () => {
+  tells(
+    `
+parts:
+  block: {given: true}
+  sump: {closes: [seam]}
+joints:
+  seam: {between: [block, sump], seal: [slow-paste]}
+`,
+    [
+      [
+        'of a joint made up as specified has no source',
+        'clean: seam; seal: seam; install: sump; cure: seam for 8 h',
+        `
+source-missing seam: the cure of seam stands only in this step, without a source; specify it for the sealant in shop.yaml
+  see engine.yaml:9: seam is specified here`,
+      ],
+      [
+        'of a joint made up with something else beside has no source to have',
+        'clean: seam; seal: seam with slow-paste, gum; install: sump; cure: seam for 8 h',
+        SILENT,
+      ],
+      [
+        'of no stated time needs none',
+        'clean: seam; seal: seam with slow-paste; install: sump; cure: seam; cure: slow-paste for 8 h',
+        SILENT,
       ],
     ],
     SHOP,

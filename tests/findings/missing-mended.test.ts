@@ -388,7 +388,7 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
       [
         'spec-contradiction: cover closes cover-joint, which is not between it and anything; add cover to its between @ cover cover',
         '  see: cover-joint, cover-joint is here',
-        'left-unsealed: cover-joint is never made up with its seal @ 11 cover-joint',
+        'left-unsealed: cover-joint is never made up with its seal @ 3 cover-joint',
         '  see: cover-joint, cover-joint is specified with a seal',
       ],
     ],
@@ -398,7 +398,7 @@ describe.each<[title: string, changes: readonly string[], ...rows: Told[]]>([
     ['lip: {on: block => lip: {on: shaft'],
     [
       ['- clean: lip', '- lube: lip with assembly-lube'],
-      ['lube-first: lip ends the build without assembly-lube @ lip lip', '  see: lip, lip is specified here'],
+      ['lube-first: lip ends the build without assembly-lube @ 1 lip', '  see: lip, lip is specified here'],
     ],
   ],
   [

@@ -254,3 +254,30 @@ clean-first edge: edge is lubed but was never cleaned
     ],
   );
 });
+
+describe('a joint that waits for a sealant', () => {
+  tells(
+    `
+parts:
+  block: {given: true}
+  sump: {closes: [seam]}
+  cap: {after: [seam]}
+joints:
+  seam: {between: [block, sump], seal: [glue]}
+`,
+    [
+      [
+        'waits also where the sealant is given places, which none has, and cured at one of them',
+        'clean: seam; seal: seam with glue; install: sump; install: cap; cure: glue[tube] for 24 h',
+        `
+spec-form glue: glue takes no key at; it takes name, type, source, note, use, lock, hazards, cure, k, range or size
+install-order cap: cap goes in before seam, which must be cured first
+  see engine.yaml:8: cap comes after seam`,
+      ],
+    ],
+    EXAMPLE_SHOP.replace(
+      'consumables:',
+      'consumables:\n  glue: {use: sealant, cure: {value: 24 h, source: house}, at: [tube, tin]}',
+    ),
+  );
+});

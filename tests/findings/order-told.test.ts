@@ -311,3 +311,37 @@ install-order ledge: ledge is not made up when lid closes it
     ],
   ]);
 });
+
+const SINGLE = `
+parts:
+  block: {given: true}
+  pump: {}
+  gear: {}
+  guard: {closes: [teeth], after: [pump, gear]}
+surfaces:
+  teeth: {on: gear, assembly: clean}
+  flank: {on: gear, assembly: clean}
+fasteners:
+  nut: {holds: [pump], torque: 20 lbf·ft, threads: dry, lock: {value: none, because: stretch holds it}}
+`;
+
+describe('a single nut, and a guard over a gear', () => {
+  tells(SINGLE, [
+    [
+      'comes off under its nut',
+      'install: pump; torque: nut; remove: pump; install: pump; torque: nut; clean: teeth, flank; install: gear; install: guard',
+      `
+install-order nut: nut is still tight when pump comes off
+  story: step 2 of procedure.md: tight (torque: nut)
+  see engine.yaml:14: nut holds pump`,
+    ],
+    [
+      'goes in behind its guard',
+      'install: pump; torque: nut; clean: teeth, flank; install: guard; install: gear',
+      `
+install-order gear: gear goes in after guard, which closes over it and is in already
+  story: step 4 of procedure.md: in (install: guard)
+  see engine.yaml:9: guard comes after gear`,
+    ],
+  ]);
+});

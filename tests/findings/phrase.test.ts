@@ -59,13 +59,21 @@ parts:
   cap: {}
 fasteners:
   stud: {holds: [cap], torque: 40 N·m, threads: dry, lock: safety-wire}
+checks:
+  drag: {expect: freely, after: [stud]}
 `,
     [
       [
         'is told in the order of the tags, also in one step',
-        'install: cap; `lock: stud with wire-032` `torque: stud`',
+        'install: cap; `lock: stud with wire-032` `torque: stud`; check: drag; lock: stud with wire-032',
         `
-`,
+lock-before-torque stud: stud is locked before the final torque
+  see engine.yaml:9: stud is specified here
+install-order drag: drag is checked before stud is locked
+  story: step 2 of procedure.md: locked (lock: stud)
+  story: step 2 of procedure.md: tight (torque: stud)
+  story: step 2 of procedure.md: no longer locked (torque: stud)
+  see engine.yaml:11: drag is checked after stud`,
       ],
     ],
   );

@@ -38,6 +38,12 @@ describe('sentence by sentence', () => {
 describe('commands at the edges of a rule', () => {
   it.each<[sentence: string, ...commands: string[]]>([
     ['Oil the bores.', 'lube: Oil the bores'],
+    ['Oil crankcase face.', 'lube: Oil crankcase face'],
+    ['Oil sprockets.', 'lube: Oil sprockets'],
+    ['Oil sprockets often.'],
+    ['Oil old sprockets often.', 'lube: Oil old sprockets often'],
+    ['Oil o-rings often.', 'lube: Oil o-rings often'],
+    ['Oil bores in which it runs dry.', 'lube: Oil bores in'],
     ['Oil the bores and fit the cam.', 'lube: Oil the bores', 'install: fit the cam'],
     ['Oil the bores, then fit the cam.', 'lube: Oil the bores', 'install: fit the cam'],
     ['Oil the bores then fit the cam.', 'lube: Oil the bores', 'install: fit the cam'],

@@ -51,6 +51,18 @@ it.each<[title: string, front: string, tags: readonly string[], says: readonly s
     ['first is signed by R. Tamsin, who wrote the procedure'],
   ],
   [
+    'one whose name is written in one word with the letter of another',
+    'author: R. Tamsin, shop lead\n',
+    ['check: turns', 'witness: first by RTamsin'],
+    [],
+  ],
+  [
+    'one whose name is another, though capitals hide it',
+    'author: J. Groß\n',
+    ['check: turns', 'witness: first by J. Gross'],
+    [],
+  ],
+  [
     'the role of who wrote it',
     'author: R. Tamsin, shop lead\n',
     ['check: turns', 'witness: first by shop lead'],

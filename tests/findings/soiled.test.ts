@@ -57,6 +57,18 @@ describe('a surface that is soiled', () => {
       [],
     ],
     [
+      'was looked at with what nobody specified: that alone is told',
+      [WASH, 'inspect: taper with chalk for contact', OIL, WHEEL, ...GEAR, ...COVER],
+      [
+        'unknown-item: chalk is not in the specification; add it to engine.yaml or shop.yaml, or correct the id',
+      ],
+    ],
+    [
+      'was looked at with what is no material: that alone is told',
+      [WASH, 'inspect: taper with gear for contact', OIL, WHEEL, ...GEAR, ...COVER],
+      ['wrong-kind: gear is a part, and `with` takes a consumable'],
+    ],
+    [
       'by blue, in one place',
       [WASH, 'inspect: taper[far] with blue for contact', OIL, WHEEL, ...GEAR, ...COVER],
       [DIRTY('taper[far]')],

@@ -42,6 +42,12 @@ describe('a line that was meant as a step', () => {
       '1. Set it, `install: pump`\n2. Bend it.',
     ],
     [
+      'another mark behind words that end no sentence',
+      '1. Set it `install: pump` and then\n2: Bend it.',
+      [says(2, '1')],
+      '1. Set it `install: pump` and then\n2. Bend it.',
+    ],
+    [
       'two of them, one indented',
       '1. Set it. `install: pump`\n   2 Bend it.\n3 Look.\n4. Go on.',
       [says(2, '1'), says(3, '1')],

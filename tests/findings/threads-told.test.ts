@@ -74,6 +74,68 @@ thread-condition bolts: bolts come to torque with dry threads, and the torque is
   );
 });
 
+describe('bolts that go in oiled', () => {
+  tells(
+    head(`threads: [engine-oil], ${UNLOCKED}`),
+    [
+      [
+        'are dry when they are run down, which says nothing yet',
+        'install: caps; torque: bolts to snug; torque: bolts',
+        `
+thread-condition bolts: bolts come to torque with dry threads, and the torque is for engine-oil on the threads
+  see engine.yaml:9: bolts is specified with engine-oil on the threads`,
+      ],
+    ],
+    SHOP,
+  );
+  tells(
+    head(`angle: 90°, threads: [engine-oil], ${UNLOCKED}`).replace('torque: 40 lbf·ft', 'torque: snug'),
+    [
+      [
+        'are dry, and turned on from snug',
+        'install: caps; torque: bolts to 20 lbf·ft; torque: bolts turn 90°',
+        `
+value-disagrees bolts: bolts are torqued to 20 lbf·ft (27 N·m), and snug is specified
+  see engine.yaml:9: bolts is specified here
+  fix: Write snug: "snug" for "20 lbf·ft"
+thread-condition bolts: bolts come to torque with dry threads, and the torque is for engine-oil on the threads
+  see engine.yaml:9: bolts is specified with engine-oil on the threads`,
+      ],
+    ],
+    SHOP,
+  );
+  tells(
+    head(`angle: 90°, threads: [engine-oil], ${UNLOCKED}`),
+    [
+      [
+        'are dry, and brought up once more',
+        'install: caps; torque: bolts to 40 lbf·ft; torque: bolts turn 90°; torque: bolts to 40 lbf·ft; torque: bolts turn 90°',
+        `
+thread-condition bolts: bolts come to torque with dry threads, and the torque is for engine-oil on the threads
+  see engine.yaml:9: bolts is specified with engine-oil on the threads
+thread-condition bolts: bolts come to torque with dry threads, and the torque is for engine-oil on the threads
+  see engine.yaml:9: bolts is specified with engine-oil on the threads`,
+      ],
+    ],
+    SHOP,
+  );
+  tells(
+    head(`threads: [engine-oil], ${UNLOCKED}`)
+      .replaceAll('bolts', 'nut')
+      .replace('at: [front, rear], count: 4, ', ''),
+    [
+      [
+        'are one nut',
+        'install: caps; torque: nut',
+        `
+thread-condition nut: nut comes to torque with dry threads, and the torque is for engine-oil on the threads
+  see engine.yaml:9: nut is specified with engine-oil on the threads`,
+      ],
+    ],
+    SHOP,
+  );
+});
+
 describe('bolts that go in dry', () => {
   tells(
     head(`threads: dry, ${UNLOCKED}`),
@@ -83,6 +145,14 @@ describe('bolts that go in dry', () => {
         'lube: bolts with engine-oil, assembly-lube; install: caps; torque: bolts',
         `
 thread-condition bolts: bolts come to torque with engine-oil and assembly-lube on the threads, and the torque is for dry threads
+  story: step 1 of procedure.md: threads coated (lube: bolts)
+  see engine.yaml:9: bolts is specified with dry threads`,
+      ],
+      [
+        'come oiled with what is not said',
+        'lube: bolts; install: caps; torque: bolts',
+        `
+thread-condition bolts: bolts come to torque with lubricant on the threads, and the torque is for dry threads
   story: step 1 of procedure.md: threads coated (lube: bolts)
   see engine.yaml:9: bolts is specified with dry threads`,
       ],

@@ -91,6 +91,24 @@ two-actions rail: rail: step 1 does several things that have nothing to do with 
 two-actions rail: rail: step 1 does several things that have nothing to do with each other (clean cover, clean rail, clean ledge); make each a step`,
     ],
     [
+      'of parts that nothing ties',
+      story('`clean: plug` `clean: shaft`'),
+      `
+two-actions shaft: shaft: step 1 does several things that have nothing to do with each other (clean plug, clean shaft); make each a step`,
+    ],
+    [
+      'of two things on the block',
+      story('`clean: pocket` `clean: cover-joint`'),
+      `
+two-actions cover-joint: cover-joint: step 1 does several things that have nothing to do with each other (clean pocket, clean cover-joint); make each a step`,
+    ],
+    ['of a joint and of a part at it', story('`clean: plug` `clean: drain-joint`'), SILENT],
+    [
+      'and a third that has to do with the first alone',
+      story('`clean: cover` `drain: water` `loosen: cover-bolts`'),
+      SILENT,
+    ],
+    [
       'of three things',
       story('`clean: shaft` `clean: rail` `clean: ledge`'),
       `

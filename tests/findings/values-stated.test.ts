@@ -27,6 +27,7 @@ joints:
   lost-joint: {between: [block, cover], seal: [nobody]}
 fasteners:
   nut: {holds: [cover], torque: 40 lbf·ft, threads: dry, lock: {value: none, because: stretch}}
+  studs: {holds: [cover], torque: 40 lbf·ft, angle: 90°, threads: dry, lock: {value: none, because: stretch}}
   bolts: {holds: [cover], torque: 40 lbf·ft, passes: [20 lbf·ft, 40 lbf·ft], threads: dry, lock: {value: none, because: stretch}}
 fits:
   play: {between: [block, cover], limits: 0.004–0.008 in, using: [gauge]}
@@ -106,7 +107,59 @@ prose-disagrees either-joint: either-joint: the prose says 24 h, the tag 12 h
       step('Bring it to 30 lbf·ft.', 'torque: block to 40 lbf·ft'),
       SILENT,
     ],
-    ['nothing of a part that is measured', step('Read within 0.1–0.2 mm.', 'measure: block'), SILENT],
+    ['nothing of a part that is measured', step('Read 0.1–0.2 mm.', 'measure: block'), SILENT],
+    [
+      'nothing of a part that is measured within limits',
+      step('Read 0.1–0.2 mm.', 'measure: block within 0.3–0.4 mm'),
+      SILENT,
+    ],
+    [
+      'the limits that the tag states',
+      step('Read 0.004–0.008 in.', 'measure: play within 0.004–0.006 in'),
+      `
+prose-disagrees play: play: the prose says 0.004–0.008 in (0.11–0.20 mm), the tag 0.004–0.006 in (0.11–0.15 mm)
+  see procedure.md:7: the tag`,
+    ],
+    [
+      'the amount that the tag states',
+      step('Fill in 7 qt.', 'fill: cooling to 6 qt'),
+      `
+prose-disagrees cooling: cooling: the prose says 7 US qt (6.6 L), the tag 6 US qt (5.7 L)
+  see procedure.md:7: the tag`,
+    ],
+    [
+      'no torque where the tag says an angle alone',
+      step('Turn on from 30 lbf·ft.', 'torque: studs turn 90°'),
+      SILENT,
+    ],
+    [
+      'a torque that the tag states with an angle',
+      step('Turn on from 30 lbf·ft.', 'torque: studs to 40 lbf·ft turn 90°'),
+      `
+prose-disagrees studs: studs: the prose says 30 lbf·ft (41 N·m), the tag 40 lbf·ft (54 N·m)
+  see procedure.md:7: the tag
+  fix: Write 40 lbf·ft: "40 lbf·ft" for "30 lbf·ft"`,
+    ],
+    [
+      'no angle where the tag stops at a torque',
+      step('Then turn 60°.', 'torque: studs to 40 lbf·ft'),
+      SILENT,
+    ],
+    [
+      'an angle that the tag states',
+      step('Then turn 60°.', 'torque: studs to 40 lbf·ft turn 80°'),
+      `
+prose-disagrees studs: studs: the prose says 60°, the tag 80°
+  see procedure.md:7: the tag
+  fix: Write 80°: "80°" for "60°"`,
+    ],
+    [
+      'a pass that the tag states',
+      step('Bring them to 40 lbf·ft.', 'torque: bolts to 20 lbf·ft'),
+      `
+prose-disagrees bolts: bolts: the prose says 40 lbf·ft (54 N·m), the tag 20 lbf·ft (27 N·m)
+  see procedure.md:7: the tag`,
+    ],
     ['nothing of a part that is filled', step('Fill in 5 qt.', 'fill: block to 7 qt'), SILENT],
     [
       'nothing of an item that nobody knows',
@@ -142,7 +195,7 @@ prose-disagrees nut: nut: the prose has passes of 20 and 30, the tag 40 lbf·ft
       `
 prose-disagrees bolts: bolts: the prose has passes of 30, then 40, the specification 40 lbf·ft in passes of 20 lbf·ft, 40 lbf·ft
   see procedure.md:8: the tag
-  see engine.yaml:16: bolts is specified here`,
+  see engine.yaml:17: bolts is specified here`,
     ],
     ['nothing where one number is no list', step('Passes of 30.', 'torque: nut'), SILENT],
     ['nothing where the first is no number', step('Passes of 2,0 and 30.', 'torque: nut'), SILENT],

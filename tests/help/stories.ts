@@ -2,6 +2,7 @@
 import {expect, it} from 'vitest';
 import {book} from './example.js';
 import {told, toldOf} from './found.js';
+import {whole} from './whole.js';
 
 /** What is particular to the job, its tags (a step each, apart by `; `), and every line that is told, first an empty one. */
 export type Story = readonly [title: string, tags: string, lines: string];
@@ -14,6 +15,13 @@ export function tells(engine: string, stories: readonly Story[], shop?: string):
   it.each<Story>(stories)('%s', (_, tags, lines) => {
     const all = told(engine, tags.split('; '), shop);
     expect(['', ...all].join('\n').trimEnd()).toBe(lines);
+  });
+}
+
+/** The same with the place of each finding, and the lines that its mend writes. */
+export function tellsWhole(engine: string, stories: readonly Story[], shop?: string): void {
+  it.each<Story>(stories)('%s', (_, tags, lines) => {
+    expect(['', ...whole(engine, tags.split('; '), shop)].join('\n').trimEnd()).toBe(lines);
   });
 }
 

@@ -90,9 +90,8 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
     },
   ),
   ...explained('src/findings/second-round.ts', 'a tag has a length, and ends no later than its step', {
-    'back.procedure === step.procedure && to.order <= step.order && last < back.step.span.end,': [
-      ['last < back.step.span.end', 'last <= back.step.span.end'],
-    ],
+    '({back, to}) => back.procedure === step.procedure && to.order <= step.order && last < back.step.span.end,':
+      [['last < back.step.span.end', 'last <= back.step.span.end']],
   }),
   ...explained(
     'src/findings/shop-grammar.ts',
@@ -103,6 +102,26 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
       ],
       'if (PLAIN.has(word) && before !== undefined && isPlural(before)) return true;': [
         ['before !== undefined', 'true'],
+      ],
+      'if (before !== undefined && BEFORE_NOUN.test(before)) return false;': [
+        ['before !== undefined', 'true'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/single-use-reused.ts',
+    'reported of no place it lasts nowhere, so that only the work is saved',
+    {'if (used.length === 0) return;': [['used.length === 0', 'false']]},
+  ),
+  ...explained('src/findings/source-missing.ts', 'nothing but a joint is ever sealed', {
+    "if (item.kind !== 'joint' || clause === undefined) return;": [["item.kind !== 'joint'", 'false']],
+  }),
+  ...explained(
+    'src/findings/source-missing.ts',
+    'what is known of a seal is what it was made with; the question is for the compiler',
+    {
+      'return detail?.ids?.every((id) => asked.includes(id)) ?? true;': [
+        ['detail?.ids?.every', 'detail?.ids.every'],
       ],
     },
   ),

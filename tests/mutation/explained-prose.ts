@@ -27,4 +27,112 @@ export const FINDINGS_ON_PROSE: readonly Explained[] = [
       ],
     },
   ),
+  ...explained('src/findings/prose-hand.ts', 'nothing is found in it then; the question saves the work', {
+    'if (!TURN.test(text)) return [];': [['!TURN.test(text)', 'false']],
+  }),
+  ...explained(
+    'src/findings/prose-numbers.ts',
+    'where the expression finds a beginning, a number or a fault stands; the question is for the compiler',
+    {
+      "if (number === undefined || 'says' in number) continue;": [['number === undefined', 'false']],
+    },
+  ),
+  ...explained(
+    'src/findings/prose-numbers.ts',
+    'the expression has a group whenever it is found, and neither text is a determiner',
+    {
+      "/^\\s+([a-z]+)/i.exec(text.slice(found.span.end, found.span.end + 24))?.[1]?.toLowerCase() ?? '';": [
+        [
+          '/^\\s+([a-z]+)/i.exec(text.slice(found.span.end, found.span.end + 24))?.[1]?.toLowerCase',
+          '/^\\s+([a-z]+)/i.exec(text.slice(found.span.end, found.span.end + 24))?.[1].toLowerCase',
+        ],
+        ["''", '"Stryker was here!"'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/prose-numbers.ts',
+    'no unit of either number is no unit of the second; the question is for the compiler',
+    {
+      'if (unit === undefined || highUnit === undefined || unit.dimension !== highUnit.unit.dimension)': [
+        ['unit === undefined', 'false'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/prose-numbers.ts',
+    'where no number waits, none is lent a unit, and the list begins with the next either way',
+    {
+      'if (last === undefined) return false;': [['false', 'true']],
+    },
+  ),
+  ...explained('src/findings/prose-numbers.ts', 'the empty word is one of a list', {
+    'return gap.length < 24 && gap.split(/[\\s,]+/).every((word) => LIST_WORDS.has(word.toLowerCase()));': [
+      ['/[\\s,]+/', '/[\\s,]/'],
+    ],
+  }),
+  ...explained('src/findings/stated-values.ts', 'only a joint has a seal; the question is for the compiler', {
+    "item.kind === 'joint' && typeof item.seal?.value === 'object' ? item.seal.value : [item.id];": [
+      ["item.kind === 'joint'", 'true'],
+    ],
+  }),
+  ...explained('src/findings/stated-values.ts', 'there the tag states no time, under whatever word', {
+    "return cures.flatMap((one) => value('time', tag, item, 'for', one));": [["'for'", '""']],
+  }),
+  ...explained(
+    'src/findings/step-prose.ts',
+    'without the mark there is nothing to blank out; the question saves the work',
+    {
+      "if (text.includes('>')) for (const {span} of cautionsBelow({procedure, step})) away(span);": [
+        ["text.includes('>')", 'true'],
+        ["'>'", '""'],
+      ],
+      'for (const [mark, pattern] of MARKUP) if (mark.test(text)) text = text.replace(pattern, blanked);': [
+        ['mark.test(text)', 'true'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/step-prose.ts',
+    'nothing that is blanked out ends before its step begins, and of an empty span nothing is blanked',
+    {
+      'if (end <= from) return text;': [
+        ['end <= from', 'false'],
+        ['end <= from', 'end < from'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/step-prose.ts',
+    'both ways write the same spaces, and nothing that is blanked out is line ends alone',
+    {
+      "return /[\\r\\n]/.test(text) ? text.replace(/[^\\r\\n]/g, ' ') : ' '.repeat(text.length);": [
+        ['/[\\r\\n]/', '/[^\\r\\n]/'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/untagged-action.ts',
+    'of no commands nothing is told; the question saves the work',
+    {
+      'if (open.length === 0 || hasBrokenTag(step)) return;': [['open.length === 0', 'false']],
+    },
+  ),
+  ...explained(
+    'src/findings/untagged-action.ts',
+    'a step begins with the marker of its list, which is no part of a tag',
+    {
+      'step.span.start <= span.start &&': [['step.span.start <= span.start', 'step.span.start < span.start']],
+    },
+  ),
+  ...explained(
+    'src/findings/untagged-action.ts',
+    'prose commands no verb of which the targets are no items; the question is for the compiler',
+    {
+      "if (typeof targets === 'string') return undefined;": [
+        ["typeof targets === 'string'", 'false'],
+        ["'string'", '""'],
+      ],
+    },
+  ),
 ];

@@ -4,6 +4,7 @@ import {FINDINGS_A_TO_E} from './explained-a-e.js';
 import {FINDINGS_CAUSES} from './explained-causes.js';
 import {FINDINGS_F_TO_M} from './explained-f-m.js';
 import type {Explained} from './explained-form.js';
+import {FINDINGS_OF_JOINTS} from './explained-joints.js';
 import {FINDINGS_ON_PROSE} from './explained-prose.js';
 import {TRADE_A} from './explained-trade-a.js';
 import {TRADE_B} from './explained-trade-b.js';
@@ -209,12 +210,34 @@ export const EXPLAINED: readonly Explained[] = [
     becomes: 'seconds <= 1e-6',
     because: 'the margin takes up the last figures of a sum; no time stands on its end',
   },
+  {
+    file: 'src/build/misnamed.ts',
+    line: '...mayBear(spec.writtenOver ?? [], kinds),',
+    code: '[]',
+    becomes: STRYKERS_LIST,
+    because: 'of what was written over only the kinds that are asked for are kept, and a text has none',
+  },
+  {
+    file: 'src/build/relations.ts',
+    line: 'const items = part.closes.flatMap(({value}) => spec.items.get(value) ?? []);',
+    code: '[]',
+    becomes: STRYKERS_LIST,
+    because: 'the next line keeps surfaces and joints alone',
+  },
+  {
+    file: 'src/build/soiling.ts',
+    line: "else if (face.kind === 'joint')",
+    code: "face.kind === 'joint'",
+    becomes: 'true',
+    because: 'whether something is clean is asked of surfaces and joints, never of a part',
+  },
   ...FINDINGS_A_TO_E,
   ...FINDINGS_CAUSES,
   ...FINDINGS_F_TO_M,
   ...TRADE_A,
   ...TRADE_B,
   ...FINDINGS_ON_PROSE,
+  ...FINDINGS_OF_JOINTS,
 ];
 
 export function explanationOf(found: Omit<Explained, 'because'>): Explained | undefined {

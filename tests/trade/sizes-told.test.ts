@@ -9,7 +9,7 @@ import {fitNamed, fitOfLimits} from '../../src/trade/fit.js';
 import {stripFor, stripTaper} from '../../src/trade/gauging-strip.js';
 import {middleFor} from '../../src/trade/stack.js';
 import {amount, q} from '../help/amount.js';
-import {asked, askedAlone, refused, type Texts, told, working} from './ask.js';
+import {asked, askedAlone, inputsOf, refused, type Texts, told, working} from './ask.js';
 import {out, result} from './unwrap.js';
 
 const DECK = {block: '9.000 in', stroke: '3.480 in', rod: '5.700 in'};
@@ -96,6 +96,51 @@ const TOLD: readonly (readonly [subject: string, texts: Texts, lines: readonly s
 ];
 
 test.each(TOLD)('%s %j', (subject, texts, lines) => expect(told(askedAlone(subject, texts))).toEqual(lines));
+
+/** What was given, in the order of the formula. */
+const INPUTS: readonly (readonly [subject: string, texts: Texts, inputs: readonly string[]])[] = [
+  [
+    'deck-height',
+    {},
+    [
+      'block, crankshaft to deck: 9.025 in',
+      'stroke: 3.480 in',
+      'rod between centres: 5.700 in',
+      'piston, pin to crown: 1.560 in',
+      'gasket: 0.040 in',
+    ],
+  ],
+  [
+    'guard-band',
+    {limits: '1.00–1.01 in', uncertainty: '0.001 in', reading: '1.005 in'},
+    ['limits: 1.00–1.01 in', 'expanded uncertainty (k = 2), U: 0.001 in', 'reading: 1.005 in'],
+  ],
+  [
+    'stack-middle',
+    {link: ['+ case: 1.750 ±0.003 in', '- shaft: 0.750 ±0.001 in'], of: 'shaft', least: '0.003 in'},
+    ['+ case: 1.750 ±0.003 in', '− shaft: 0.750 ±0.001 in', 'least wanted: 0.003 in'],
+  ],
+  [
+    'fit-of-parts',
+    {hole: '1.500–1.502 in', shaft: '1.495–1.497 in'},
+    ['hole: 1.500–1.502 in', 'shaft: 1.495–1.497 in'],
+  ],
+  [
+    'heat-to-fit',
+    {material: '12e-6/K'},
+    [
+      'diameter, D: 2.000 in',
+      'interference: 0.0027 in',
+      'clearance to assemble: 0.001 in',
+      'α: as stated, 12.0 µm/m·K (6.7 µin/in·°F)',
+      'room: 68 °F',
+    ],
+  ],
+];
+
+test.each(INPUTS)('%s %j was given', (subject, texts, inputs) =>
+  expect(inputsOf(asked(subject, texts))).toEqual(inputs),
+);
 
 /** A guard band is as fine as the finer of limits and uncertainty; a fraction is told to four places, or it would be lost. */
 test.each([

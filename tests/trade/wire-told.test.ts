@@ -131,10 +131,12 @@ describe('wire', () => {
     [[q('2 in'), q('2 kg')], 'span 2 is a mass (kg) where a length is due; write it in in or mm'],
   ])('%j', (given, says) => expect(refused(wireLength({spans: given, ...span}))).toBe(says));
 
-  // A thousandth of an inch is let pass, two for a cotter pin; a wire or pin that is off by just that suits.
+  // A thousandth of an inch is let pass, two for a cotter pin; what is off by just that suits, whatever its last bits say.
   test.each([
     ['0.014 in', '0.015 in', 'suits'],
     ['0.0139 in', '0.015 in', 'too thin'],
+    ['0.031 in', '0.032 in', 'suits'],
+    ['0.021 in', '0.020 in', 'suits'],
     ['0.033 in', '0.032 in', 'suits'],
     ['0.0331 in', '0.032 in', 'too thick'],
   ])('a wire of %s for one of %s: %s', (wire, due, says) => {
@@ -142,12 +144,14 @@ describe('wire', () => {
   });
 
   test.each([
-    ['0.123 in', 'suits'],
-    ['0.1229 in', 'too thin'],
-    ['0.127 in', 'suits'],
-    ['0.1271 in', 'too thick'],
-  ])('a cotter pin of %s for one of 1/8 in: %s', (pin, says) => {
-    const due = q('1/8 in');
+    ['0.123 in', '1/8 in', 'suits'],
+    ['0.1229 in', '1/8 in', 'too thin'],
+    ['0.127 in', '1/8 in', 'suits'],
+    ['0.1271 in', '1/8 in', 'too thick'],
+    ['0.0605 in', '1/16 in', 'suits'],
+    ['0.0645 in', '1/16 in', 'suits'],
+  ])('a cotter pin of %s for one of %s: %s', (pin, size, says) => {
+    const due = q(size);
     expect(cotterSuits(q(pin), {least: due, most: due, take: due})).toBe(says);
   });
 });
