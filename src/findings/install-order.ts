@@ -1,7 +1,7 @@
 /** Something goes in, on or off, or is tightened, locked, checked or filled, in the wrong order: before what must precede it, twice over, or without what it holds. */
 
 import type {Action} from '../build/program.js';
-import {closedBy, meetingPlaces} from '../build/relations.js';
+import {closedBy, meetingPlaces, relatedTo} from '../build/relations.js';
 import type {State} from '../build/state.js';
 import {stepName} from '../build/tell.js';
 import type {Fastener, Fit, Item, Part} from '../spec/model.js';
@@ -88,8 +88,8 @@ function forgotten(action: Action<Part>, context: Context): void {
 function coveredOver(action: Action<Part>, context: Context): void {
   const {item, places} = action;
   const {state, relations, report} = context;
-  const surfaces = relations.surfacesOn.get(item.id) ?? [];
-  for (const cover of new Set(surfaces.flatMap(({id}) => relations.closers.get(id) ?? []))) {
+  const surfaces = relatedTo(relations.surfacesOn, item);
+  for (const cover of new Set(surfaces.flatMap((surface) => relatedTo(relations.closers, surface)))) {
     if (!cover.after.some(({value}) => value === item.id)) continue;
     const shut = meetingPlaces(item, places, cover).filter((at) => state.holds('installed', cover.id, at));
     if (shut.length === 0) continue;

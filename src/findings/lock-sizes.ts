@@ -49,6 +49,6 @@ function sizeOf(id: string, kind: LockKind, {items}: Specification): Quantity | 
 }
 
 function lengthIn(words: string): Quantity | undefined {
-  const reading = readAmount(words.trim(), 'length');
+  const reading = readAmount(words, 'length');
   return reading.ok ? aimedAt(reading.amount) : undefined;
 }

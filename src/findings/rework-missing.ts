@@ -50,7 +50,6 @@ export const reworkMissing: FindingKind = {
           where: read === undefined ? item.where : tagWhere(read),
           message: `${itemAt(item, places)} may be ${open}, and no step says what to do then`,
           ...about(item, places),
-          ...(read && {step: read.step}),
           related: [specified(item, `${item.id} is specified with rework`)],
         });
       }

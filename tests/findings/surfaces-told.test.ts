@@ -48,3 +48,26 @@ clean-first tops: tops are not clean when head closes them, and go together clea
     ],
   ]);
 });
+
+describe('bores in two places', () => {
+  tells(
+    `
+parts:
+  block: {given: true}
+  cover: {closes: [bores]}
+surfaces:
+  bores: {on: block, at: [front, rear], assembly: lubed, lubricants: [assembly-lube]}
+`,
+    [
+      [
+        'are lubed no longer where one of them was wiped and the other never lubed',
+        'clean: bores; lube: bores[front] with assembly-lube; clean: bores; install: cover',
+        `
+lube-first bores: bores are no longer lubed with assembly-lube when cover closes them
+  story: step 2 of procedure.md: lubed (lube: bores)
+  story: step 3 of procedure.md: no longer lubed (clean: bores)
+  see engine.yaml:9: bores go together lubed with assembly-lube`,
+      ],
+    ],
+  );
+});

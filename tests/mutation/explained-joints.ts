@@ -414,20 +414,22 @@ export const FINDINGS_OF_JOINTS: readonly Explained[] = [
   }),
   ...explained(
     'src/findings/two-actions.ts',
-    'the targets of one tag come one after another, with no other action between them',
-    {
-      'tags: new Set([...near.flatMap(({tags}) => [...tags]), action.tag]),': [
-        ['[...tags]', '[]'],
-        ['({tags}) => [...tags]', '() => undefined'],
-      ],
-    },
-  ),
-  ...explained(
-    'src/findings/two-actions.ts',
     'only parts, surfaces, joints, fasteners and systems are worked on in this way',
     {
       'default:': [['default:\n      return [];', 'default:']],
       'return [];': [['[]', '["Stryker was here"]']],
     },
   ),
+  ...explained(
+    'src/findings/rework-missing.ts',
+    'among what is said only states of a branch are looked for',
+    {
+      'when?.item.id === item.id && when.places.includes(place) ? [when.is] : [],': [
+        ['[]', '["Stryker was here"]'],
+      ],
+    },
+  ),
+  ...explained('src/findings/workings.ts', 'worked out again it is the same; what is kept saves the work', {
+    'if (before !== undefined) return before;': [['before !== undefined', 'false']],
+  }),
 ];
