@@ -94,6 +94,7 @@ const JOBS = [
   'preload-told',
   'rounds-told',
   'sealant-untagged',
+  'shallow-told',
   'soiled',
   'step-prose',
   'step-unmarked',
