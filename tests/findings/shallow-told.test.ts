@@ -98,6 +98,11 @@ it.each<readonly [string, string, readonly string[]]>([
     '3.\n   (4. ) `if: play over` It is slack:\n  1. Take it out.\n',
     [],
   ],
+  [
+    'none where the branch begins in the line of another step',
+    '3. 1. `if: play over` It is slack:\n4. Go on.\n',
+    [],
+  ],
   ['none below another heading', '3. `if: play over` It is slack:\n\n## On\n\n  1. Take it out.\n', []],
   [
     'one step below words',
