@@ -480,4 +480,64 @@ export const FINDINGS_OF_JOINTS: readonly Explained[] = [
   ...explained('src/findings/workings.ts', 'worked out again it is the same; what is kept saves the work', {
     'if (before !== undefined) return before;': [['before !== undefined', 'false']],
   }),
+  ...explained('src/findings/strip-not-dry.ts', 'only fits are laid; the question is for the compiler', {
+    "if (item.kind !== 'fit') return;": [["item.kind !== 'fit'", 'false']],
+  }),
+  ...explained(
+    'src/findings/substitute-unaltered.ts',
+    'only for parts does a job name substitutes; the question is for the compiler',
+    {
+      "if (item.kind !== 'part' || fitted === undefined) return;": [["item.kind !== 'part'", 'false']],
+    },
+  ),
+  ...explained(
+    'src/findings/substitute-unaltered.ts',
+    'a job keeps no name but that of a substitute which its part has; the question is for the compiler',
+    {
+      'for (const {value, where} of substitute?.alterations ?? []) {': [
+        ['[]', '["Stryker was here"]'],
+        ['substitute?.alterations', 'substitute.alterations'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/substitute-unaltered.ts',
+    'a part that is altered has a list of what was done to it; the question is for the compiler',
+    {
+      'return !fact.holds || fact.detail?.ids?.includes(value) !== true;': [
+        ['fact.detail?.ids?.includes', 'fact.detail?.ids.includes'],
+        ['fact.detail?.ids', 'fact.detail.ids'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/tightened-early.ts',
+    'only fasteners are torqued and locked; the questions are for the compiler',
+    {
+      "if (item.kind !== 'fastener' || isRunDown(action, item)) return;": [
+        ["item.kind !== 'fastener'", 'false'],
+      ],
+      "if (item.kind !== 'fastener') return;": [["item.kind !== 'fastener'", 'false']],
+    },
+  ),
+  ...explained(
+    'src/findings/wire-run.ts',
+    'of spans that are as long as each other in the one unit of their layout, either is told alike',
+    {
+      'const longest = spans.reduce((one, other) => (si(other) > si(one) ? other : one));': [
+        ['si(other) > si(one)', 'si(other) >= si(one)'],
+      ],
+    },
+  ),
+  ...explained('src/findings/words.ts', 'each of the nouns begins with a small letter', {
+    "return noun.replace(/^[a-z]+/, (first) => 'x'.repeat(first.length));": [['/^[a-z]+/', '/[a-z]+/']],
+  }),
+  ...explained(
+    'src/findings/waiver-without-reason.ts',
+    'a waiver is of one finding; what else it names is told where it is read, and left out',
+    {
+      "message: `the waiver of ${tag.targets.map(({id}) => id).join(', ')} does not say ${missing.join(', nor ')}`,":
+        [["', '", '""']],
+    },
+  ),
 ];
