@@ -17,6 +17,7 @@ surfaces:
   journals: {on: shaft, assembly: lubed, lubricants: [engine-oil]}
 fasteners:
   studs: {holds: [caps], torque: 40 lbf·ft, threads: [thread-lock, engine-oil], lock: thread-lock}
+  bolts: {holds: [caps], torque: 40 lbf·ft, threads: [engine-oil], lock: {value: none, because: stretch}}
 alterations:
   lap: {of: [flywheel]}
   drill: {of: [flywheel]}
@@ -66,6 +67,13 @@ thread-condition: studs come to torque with dry threads, and the torque is for t
 thread-condition: studs come to torque with dry threads, and the torque is for thread-lock or engine-oil on the threads
 lock-before-torque: studs are already at final torque, and thread-lock goes on before it`,
   ],
+  [
+    'threads that take no lock are oiled too late',
+    'torque: bolts; lube: bolts with engine-oil',
+    `
+thread-condition: bolts come to torque with dry threads, and the torque is for engine-oil on the threads`,
+  ],
+  ['threads that take no lock are oiled by another', 'torque: bolts', SILENT],
   ['what serves once is taken new by another', 'install: plug', SILENT],
   [
     'what serves once is taken new too late',

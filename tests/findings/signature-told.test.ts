@@ -250,3 +250,36 @@ value-disagrees plain-joint: plain-joint is sealed with paper-gasket, and none i
     KINDS_SHOP,
   );
 });
+
+describe('a second signature with a slip', () => {
+  const SLIPS = `
+parts:
+  block: {given: true}
+checks:
+  turns: {expect: freely}
+hold-points:
+  last: {asks: [turns, turms], by: shop lead}
+`;
+  tells(SLIPS, [
+    [
+      'of the specification, waits for what there is',
+      'check: turns; witness: last',
+      `
+unknown-item last: nothing is called turms; did you mean turns?
+  fix: Write turns: "turns" for "turms"`,
+    ],
+    [
+      'of the verb that it waits for, follows from that',
+      'chek: turns; witness: last; check: turns',
+      `
+unknown-verb: "chek" is no verb; did you mean check?
+  fix: Write \`check\`: "check" for "chek"
+unknown-item last: nothing is called turms; did you mean turns?
+  fix: Write turns: "turns" for "turms"
+witnessed-early last: last is signed at step 2 before turns are as it asks
+  see procedure.md:7: follows from this slip: "chek" is no verb; did you mean check?
+  see engine.yaml:10: last asks for turns
+  see engine.yaml:8: turns is specified here`,
+    ],
+  ]);
+});

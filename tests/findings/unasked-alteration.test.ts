@@ -42,6 +42,12 @@ describe('an alteration that nothing asks for', () => {
       IN,
       [],
     ],
+    [
+      'is another than its part asks for',
+      engine('alterations: [drill]', 'of: [flywheel]').replace('of: [block]', 'of: [block, flywheel]'),
+      ['alter: flywheel by drill', ...IN],
+      [MUTE('flywheel')],
+    ],
     ['is made to one of its two parts', engine('', 'of: [flywheel, pulley]'), [LAP, ...IN], [MUTE('pulley')]],
     [
       'is another than the step makes',

@@ -50,6 +50,13 @@ wire-run bolts: bolts: the run b1, b2, b3 spans 7.00 in (177.8 mm), and beyond 6
         `
 wire-run bolts: bolts: the run b1, b2, b3, b4 joins 4 that are up to 4.50 in (114.3 mm) apart, and from 4 in (100 mm) on 3 is the most (TM 10-3930-659-34 2-22), unless the maker shows another run`,
       ],
+      ['as far apart as they may be', wired(line(0, 6), '[b1, b2]'), 'install: cap', SILENT],
+      [
+        'as far apart as they may be, but for what comes of counting in inches',
+        wired(line(0, 6.000000006), '[b1, b2]'),
+        'install: cap',
+        SILENT,
+      ],
       ['of three, wide apart', wired(line(0, 4.5, 9), '[b1, b2, b3]'), 'install: cap', SILENT],
       [
         'that is too long',
@@ -89,6 +96,12 @@ wire-run bolts: bolts: b1 is 7.00 in (177.8 mm) from its nearest neighbour, and 
         SILENT,
       ],
       ['through no hole', bolts('threads: dry, lock: thick-wire'), 'install: cap', SILENT],
+      [
+        'through no hole, as it is put in',
+        bolts('threads: dry, lock: thick-wire'),
+        'install: cap; torque: bolts to 40 lbf·ft; lock: bolts with thick-wire',
+        SILENT,
+      ],
       [
         'that is too thick',
         bolts('threads: dry, lock: thick-wire, hole: 0.047 in'),

@@ -147,4 +147,23 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
       'const told = {...problem, related: [...(problem.related ?? []), ...related]};': [['[]', LIST]],
     },
   ),
+  ...explained(
+    'src/findings/shallow-steps.ts',
+    'a step of the first level stands at the beginning of its line',
+    {
+      'if (next.section !== step.section || indent === undefined || indent <= own || indent >= due) break;': [
+        ['indent === undefined', 'false'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/shallow-steps.ts',
+    'behind the number of another step it would be taken for farther in than any step of the first level stands',
+    {
+      'return /^ *$/.test(line) ? line.length : undefined;': [
+        ['/^ *$/', '/ *$/'],
+        ['/^ *$/', '/^ */'],
+      ],
+    },
+  ),
 ];

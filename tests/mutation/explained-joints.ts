@@ -2,6 +2,63 @@
 import {type Explained, explained} from './explained-form.js';
 
 export const FINDINGS_OF_JOINTS: readonly Explained[] = [
+  ...explained('src/findings/rework-missing.ts', 'told are the places that the item has, and no others', {
+    'if (open !== undefined) left.set(open, [...(left.get(open) ?? []), place]);': [
+      ['[]', '["Stryker was here"]'],
+    ],
+  }),
+  ...explained(
+    'src/findings/unreachable-step.ts',
+    'a branch hangs on fits and checks alone; the question is for the compiler',
+    {
+      "if (item.kind !== 'fit' && item.kind !== 'check') return;": [
+        ["item.kind !== 'fit' && item.kind !== 'check'", 'false'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/undersize-mismatch.ts',
+    'a job is read against the specification, and grinds surfaces alone',
+    {
+      "if (surface?.kind !== 'surface') continue;": [
+        ["surface?.kind !== 'surface'", 'false'],
+        ['surface?.kind', 'surface.kind'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/undersize-mismatch.ts',
+    'a word agrees with no amount, whichever of the two is asked',
+    {
+      "if (one === 'standard' || other === 'standard') return one === other;": [
+        ["one === 'standard' || other === 'standard'", "one === 'standard' && other === 'standard'"],
+        ["one === 'standard'", 'false'],
+        ["other === 'standard'", 'false'],
+        ["'standard'", '""'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/thread-engagement.ts',
+    'strengths come from tables, or as so many ksi, and are above nought',
+    {
+      'if (!worked.ok) return undefined;': [['!worked.ok', 'false']],
+    },
+  ),
+  ...explained(
+    'src/findings/thread-engagement.ts',
+    'the margin takes up the last figures of a product; no length stands on its end',
+    {
+      'if (si(length) >= si(least) * (1 - 1e-9)) return undefined;': [
+        ['si(length) >= si(least) * (1 - 1e-9)', 'si(length) > si(least) * (1 - 1e-9)'],
+      ],
+    },
+  ),
+  ...explained('src/findings/wire-size.ts', 'a spacing that is undefined is taken for none', {
+    'return wireFor({hole, ...(apart !== undefined && {spacing: apart})});': [
+      ['apart !== undefined', 'true'],
+    ],
+  }),
   ...explained(
     'src/findings/last-place.ts',
     'two actions that stand at one place are of one tag, and either leads there',
@@ -420,16 +477,67 @@ export const FINDINGS_OF_JOINTS: readonly Explained[] = [
       'return [];': [['[]', '["Stryker was here"]']],
     },
   ),
-  ...explained(
-    'src/findings/rework-missing.ts',
-    'among what is said only states of a branch are looked for',
-    {
-      'when?.item.id === item.id && when.places.includes(place) ? [when.is] : [],': [
-        ['[]', '["Stryker was here"]'],
-      ],
-    },
-  ),
   ...explained('src/findings/workings.ts', 'worked out again it is the same; what is kept saves the work', {
     'if (before !== undefined) return before;': [['before !== undefined', 'false']],
   }),
+  ...explained('src/findings/strip-not-dry.ts', 'only fits are laid; the question is for the compiler', {
+    "if (item.kind !== 'fit') return;": [["item.kind !== 'fit'", 'false']],
+  }),
+  ...explained(
+    'src/findings/substitute-unaltered.ts',
+    'only for parts does a job name substitutes; the question is for the compiler',
+    {
+      "if (item.kind !== 'part' || fitted === undefined) return;": [["item.kind !== 'part'", 'false']],
+    },
+  ),
+  ...explained(
+    'src/findings/substitute-unaltered.ts',
+    'a job keeps no name but that of a substitute which its part has; the question is for the compiler',
+    {
+      'for (const {value, where} of substitute?.alterations ?? []) {': [
+        ['[]', '["Stryker was here"]'],
+        ['substitute?.alterations', 'substitute.alterations'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/substitute-unaltered.ts',
+    'a part that is altered has a list of what was done to it; the question is for the compiler',
+    {
+      'return !fact.holds || fact.detail?.ids?.includes(value) !== true;': [
+        ['fact.detail?.ids?.includes', 'fact.detail?.ids.includes'],
+        ['fact.detail?.ids', 'fact.detail.ids'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/tightened-early.ts',
+    'only fasteners are torqued and locked; the questions are for the compiler',
+    {
+      "if (item.kind !== 'fastener' || isRunDown(action, item)) return;": [
+        ["item.kind !== 'fastener'", 'false'],
+      ],
+      "if (item.kind !== 'fastener') return;": [["item.kind !== 'fastener'", 'false']],
+    },
+  ),
+  ...explained(
+    'src/findings/wire-run.ts',
+    'of spans that are as long as each other in the one unit of their layout, either is told alike',
+    {
+      'const longest = spans.reduce((one, other) => (si(other) > si(one) ? other : one));': [
+        ['si(other) > si(one)', 'si(other) >= si(one)'],
+      ],
+    },
+  ),
+  ...explained('src/findings/words.ts', 'each of the nouns begins with a small letter', {
+    "return noun.replace(/^[a-z]+/, (first) => 'x'.repeat(first.length));": [['/^[a-z]+/', '/[a-z]+/']],
+  }),
+  ...explained(
+    'src/findings/waiver-without-reason.ts',
+    'a waiver is of one finding; what else it names is told where it is read, and left out',
+    {
+      "message: `the waiver of ${tag.targets.map(({id}) => id).join(', ')} does not say ${missing.join(', nor ')}`,":
+        [["', '", '""']],
+    },
+  ),
 ];
