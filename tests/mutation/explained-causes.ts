@@ -79,16 +79,6 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
   ...explained('src/findings/phrase.ts', 'a fact of no kind was set and undone by nothing', {
     'if (kind === undefined) continue;': [['kind === undefined', 'false']],
   }),
-  ...explained(
-    'src/findings/same-name.ts',
-    'only problems whose fix writes a name are looked at; the question is for the compiler',
-    {
-      "for (const [near, uses] of grouped(ofNames, ({fix}) => nameIn(fix) ?? '')) {": [
-        ["''", '"Stryker was here!"'],
-      ],
-      'const edits = [first, ...others].flatMap(({fix}) => fix?.edits ?? []);': [['[]', LIST]],
-    },
-  ),
   ...explained('src/findings/second-round.ts', 'a tag has a length, and ends no later than its step', {
     '({back, to}) => back.procedure === step.procedure && to.order <= step.order && last < back.step.span.end,':
       [['last < back.step.span.end', 'last <= back.step.span.end']],

@@ -97,7 +97,6 @@ const JOBS = [
   'same-name-told',
   'sealant-untagged',
   'settle-told',
-  'shallow-steps',
   'shallow-told',
   'soiled',
   'step-prose',
