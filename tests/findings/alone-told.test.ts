@@ -18,6 +18,10 @@ surfaces:
 fasteners:
   studs: {holds: [caps], torque: 40 lbf·ft, threads: [thread-lock, engine-oil], lock: thread-lock}
   bolts: {holds: [caps], torque: 40 lbf·ft, threads: [engine-oil], lock: {value: none, because: stretch}}
+checks:
+  turns: {expect: freely}
+hold-points:
+  closed: {asks: [turns], by: shop lead}
 alterations:
   lap: {of: [flywheel]}
   drill: {of: [flywheel]}
@@ -40,6 +44,12 @@ lube-first: rim ends the build without engine-oil`,
     'clean: bores, journals; lube: bores with assembly-lube, solvent; lube: journals with engine-oil; install: shaft',
     `
 lube-first: bores carry assembly-lube and solvent, not engine-oil, when shaft closes them`,
+  ],
+  [
+    'what is signed for is done after the signature',
+    'witness: closed by "shop lead"; check: turns',
+    `
+witnessed-early: closed is signed at step 1 before turns are as it asks`,
   ],
   [
     'nothing is done',
