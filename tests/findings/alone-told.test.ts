@@ -18,6 +18,8 @@ surfaces:
 fasteners:
   studs: {holds: [caps], torque: 40 lbf·ft, threads: [thread-lock, engine-oil], lock: thread-lock}
   bolts: {holds: [caps], torque: 40 lbf·ft, threads: [engine-oil], lock: {value: none, because: stretch}}
+hold-points:
+  closed: {asks: [caps], by: shop lead}
 alterations:
   lap: {of: [flywheel]}
   drill: {of: [flywheel]}
@@ -74,6 +76,13 @@ lock-before-torque: studs are already at final torque, and thread-lock goes on b
 thread-condition: bolts come to torque with dry threads, and the torque is for engine-oil on the threads`,
   ],
   ['threads that take no lock are oiled by another', 'torque: bolts', SILENT],
+  [
+    'a signature is given too early',
+    'witness: closed by "shop lead"; install: caps',
+    `
+witnessed-early: closed is signed at step 1 before caps are as it asks`,
+  ],
+  ['a signature is given after what another does', 'witness: closed by "shop lead"', SILENT],
   ['what serves once is taken new by another', 'install: plug', SILENT],
   [
     'what serves once is taken new too late',

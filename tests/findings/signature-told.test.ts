@@ -1,6 +1,7 @@
 /** A second signature that comes too early, by each kind of thing that it asks for. Common practice, no source. */
 import {describe} from 'vitest';
-import {SILENT, tells} from '../help/stories.js';
+import {EXAMPLE_SHOP} from '../help/example.js';
+import {SILENT, tells, tellsOf} from '../help/stories.js';
 
 const KINDS = `
 parts:
@@ -248,5 +249,20 @@ value-disagrees plain-joint: plain-joint is sealed with paper-gasket, and none i
       ],
     ],
     KINDS_SHOP,
+  );
+});
+
+describe('a signature for what there is not', () => {
+  tellsOf(
+    'witnessed-early',
+    [
+      [
+        'is never too early',
+        'parts:\n  block: {given: true}\nhold-points:\n  closed: {asks: [cover], by: shop lead}\n',
+        'witness: closed by "shop lead"',
+        SILENT,
+      ],
+    ],
+    EXAMPLE_SHOP,
   );
 });
