@@ -69,6 +69,24 @@ undersize-mismatch shells: shells is standard, and journals that it runs on is g
   see jobs/1.yaml: journals is ground 0.010 in under
   see engine.yaml:12: journals is specified here`,
     ],
+    [
+      'to limits, under shells of which the job says nothing',
+      journals(''),
+      'grinds: {journals: 0.009–0.011 in}',
+      `
+undersize-mismatch shells: shells is standard, and journals that it runs on is ground 0.009–0.011 in under
+  see jobs/1.yaml: journals is ground 0.009–0.011 in under
+  see engine.yaml:12: journals is specified here`,
+    ],
+    [
+      'not at all, under shells within limits',
+      journals(''),
+      'grinds: {journals: standard}\nfitted: {shells: {undersize: 0.009–0.011 in}}',
+      `
+undersize-mismatch shells: shells is 0.009–0.011 in under, and journals that it runs on is ground standard
+  see jobs/1.yaml: journals is ground standard
+  see engine.yaml:12: journals is specified here`,
+    ],
     ['not at all, which is written down', journals(TWO), 'grinds: {journals: standard}', SILENT],
     [
       'not at all, under shells for a ground one',

@@ -122,6 +122,30 @@ describe('passes', () => {
   tellsOf(
     'value-disagrees',
     [
+      [
+        'of a nut of which no torque is known',
+        nut('passes: [20 lbf·ft, 40 lbf·ft]'),
+        'torque: nut in 10, 30 lbf·ft',
+        SILENT,
+      ],
+      [
+        'that are none, beside another torque',
+        NUT,
+        'torque: nut to 60 lbf·ft in steps',
+        `
+value-disagrees nut: nut is torqued to 60 lbf·ft (81 N·m), and 40 lbf·ft (54 N·m) is specified
+  see engine.yaml:8: nut is specified here
+  fix: Write 40 lbf·ft: "40 lbf·ft" for "60 lbf·ft"`,
+      ],
+      [
+        'that are not said, beside another torque',
+        NUT,
+        'torque: nut to 60 lbf·ft in',
+        `
+value-disagrees nut: nut is torqued to 60 lbf·ft (81 N·m), and 40 lbf·ft (54 N·m) is specified
+  see engine.yaml:8: nut is specified here
+  fix: Write 40 lbf·ft: "40 lbf·ft" for "60 lbf·ft"`,
+      ],
       ['as they are specified', PASSES, 'torque: nut in 20 lbf·ft, 30 lbf·ft, 40 lbf·ft', SILENT],
       [
         'of which one is another',

@@ -110,6 +110,12 @@ wire-run bolts: bolts: b1 is 7.00 in (177.8 mm) from its nearest neighbour, and 
 wire-size bolts: bolts: thick-wire of 0.051 in (1.30 mm) is too thick for a hole of 0.047 in (1.19 mm), which takes 0.032–0.041 in (0.82–1.04 mm) (wire by hole, AC 43.13-1B 7-124)
   see engine.yaml:8: bolts is specified here`,
       ],
+      [
+        'through no hole, where only the step names it',
+        bolts('threads: dry, lock: wire'),
+        'install: cap; torque: bolts; lock: bolts with thick-wire',
+        SILENT,
+      ],
       ['on a part', bolts('threads: dry, lock: wire, hole: 0.047 in'), 'lock: cap with thick-wire', SILENT],
     ],
     SHOP,
@@ -144,6 +150,14 @@ thread-unknown bolts: bolts: 1/2 UNC has 13 threads per inch, not 14; it has 1/2
       [
         'without a grade',
         bolts(`threads: dry, thread: 1/2-13 UNC, engagement: 0.2 in, into: cast iron, ${NO_LOCK}`),
+        'install: cap',
+        SILENT,
+      ],
+      [
+        'that goes in as far as it must, but for what comes of counting in inches',
+        bolts(
+          `threads: dry, thread: 1/2-13 UNC, grade: SAE 8, engagement: 0.810999999189 in, into: cast iron, ${NO_LOCK}`,
+        ),
         'install: cap',
         SILENT,
       ],

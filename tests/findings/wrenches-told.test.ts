@@ -29,6 +29,43 @@ checks:
   drag: {${rest}}
 `;
 
+/** Counted in newton metres, a wrench may seem to miss its own ends by a billionth of its range. */
+const NOISE = [
+  ['above its highest', '150.00000014999998'],
+  ['below its lowest', '29.999999850000002'],
+] as const;
+
+describe('a torque at an end of its wrench', () => {
+  tellsOf(
+    'wrench-out-of-range',
+    NOISE.map(([where, value]) => [
+      `by so little ${where} that it is none`,
+      bolts(`torque: ${value} lbf·ft`),
+      'install: cap; torque: bolts',
+      SILENT,
+    ]),
+    shop(half),
+  );
+});
+
+describe('a wrench that does not reach, of a shop with two that do', () => {
+  tellsOf(
+    'wrench-out-of-range',
+    [
+      [
+        'is left to the shop',
+        bolts('torque: 20 lbf·ft'),
+        'install: cap; torque: bolts to 20 lbf·ft using half',
+        `
+wrench-out-of-range bolts: bolts: 20 lbf·ft (27 N·m) is outside the working range of half, 30–150 lbf·ft (41–203 N·m); small, 5–35 lbf·ft (7–47 N·m), reaches it
+  see engine.yaml:8: bolts is specified here
+  see shop.yaml:8: half is specified here`,
+      ],
+    ],
+    shop(`${half}\n${small}\n  other: {range: 10–40 lbf·ft}`),
+  );
+});
+
 describe('a torque that no wrench reaches', () => {
   tellsOf(
     'wrench-out-of-range',

@@ -540,4 +540,104 @@ export const FINDINGS_OF_JOINTS: readonly Explained[] = [
         [["', '", '""']],
     },
   ),
+  ...explained(
+    'src/findings/substitute-unaltered.ts',
+    'what is found at no place lasts at none, and is not told',
+    {
+      'if (bad.length === 0) continue;': [['bad.length === 0', 'false']],
+    },
+  ),
+  ...explained('src/findings/rework-missing.ts', 'no item has a place of that name', {
+    'if (open !== undefined) left.set(open, [...(left.get(open) ?? []), place]);': [
+      ['[]', '["Stryker was here"]'],
+    ],
+  }),
+  ...explained(
+    'src/findings/thread-engagement.ts',
+    'the strengths of bolt and metal are above nought, which is asked where they are read; the question is for the compiler',
+    {
+      'if (!worked.ok) return undefined;': [['!worked.ok', 'false']],
+    },
+  ),
+  ...explained(
+    'src/findings/undersize-mismatch.ts',
+    'a job says of surfaces alone how they were ground; the questions are for the compiler',
+    {
+      "if (surface?.kind !== 'surface') continue;": [
+        ["surface?.kind !== 'surface'", 'false'],
+        ['surface?.kind', 'surface.kind'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/unreachable-step.ts',
+    'a branch hangs on a fit or a check; the question is for the compiler',
+    {
+      "if (item.kind !== 'fit' && item.kind !== 'check') return;": [
+        ["item.kind !== 'fit' && item.kind !== 'check'", 'false'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/value-disagrees.ts',
+    'fasteners are torqued, systems filled and joints sealed; the questions are for the compiler',
+    {
+      "if (action.item.kind !== 'fastener') return;": [["action.item.kind !== 'fastener'", 'false']],
+      "if (action.item.kind !== 'system') return;": [["action.item.kind !== 'system'", 'false']],
+      "const asked = action.item.kind === 'joint' ? action.item.seal : undefined;": [
+        ["action.item.kind === 'joint'", 'true'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/value-disagrees.ts',
+    'only fits and checks are read; the question is for the compiler',
+    {
+      "if (item.kind !== 'fit' && item.kind !== 'check') return;": [
+        ["item.kind !== 'fit' && item.kind !== 'check'", 'false'],
+      ],
+    },
+  ),
+  ...explained('src/findings/value-disagrees.ts', 'where none is specified there is none to write', {
+    'const fix = only !== undefined && second === undefined && clause.value.ids.length === 1 ? only : undefined;':
+      [['only !== undefined', 'true']],
+  }),
+  ...explained('src/findings/words.ts', 'behind the last letter no word begins', {
+    'for (let start = 0; start < text.length; ) {': [['start < text.length', 'start <= text.length']],
+  }),
+  ...explained('src/findings/wrench-out-of-range.ts', 'no wrench goes by no name', {
+    "const named = namedIn(tag, item.kind === 'check' ? item.using : [], all);": [
+      ['[]', '["Stryker was here"]'],
+    ],
+  }),
+  ...explained(
+    'src/findings/wrench-out-of-range.ts',
+    'only fasteners have a torque; the question is for the compiler',
+    {
+      "const asked = item.kind === 'fastener' ? torquesOf(item).map((one) => one.value) : [];": [
+        ["item.kind === 'fastener'", 'true'],
+      ],
+    },
+  ),
+  ...explained('src/findings/wrench-out-of-range.ts', 'a wrench whose highest it is reaches it', {
+    'return low > works.high ? low / works.high : works.low / high;': [
+      ['low > works.high', 'low >= works.high'],
+    ],
+  }),
+  ...explained(
+    'src/findings/value-disagrees.ts',
+    'passes that are read are one at least; the question is for the compiler',
+    {
+      'return last !== undefined && amountsAgree(last, asked);': [['last !== undefined', 'true']],
+    },
+  ),
+  ...explained(
+    'src/findings/value-disagrees.ts',
+    'names that are read are one at least; the question is for the compiler',
+    {
+      'if (used === undefined || !spec.items.has(used.id) || barOn(spec, used.id, action.item)) return;': [
+        ['used === undefined', 'false'],
+      ],
+    },
+  ),
 ];
