@@ -20,6 +20,8 @@ export function shallowSteps({procedure: {source, steps}, step}: StepRef): LostS
   const due = own + mark.length;
   const shallow: Step[] = [];
   for (const next of steps.slice(step.index + 1)) {
+    // A step under one of them moves with it.
+    if (next.span.start < (shallow.at(-1)?.span.end ?? 0)) continue;
     const indent = indentOf(source, next);
     if (next.section !== step.section || indent === undefined || indent <= own || indent >= due) break;
     shallow.push(next);

@@ -232,7 +232,12 @@ fasteners:
 unit-wrong-kind old-wrench: the range of old-wrench is a length where a torque is due, for it is a torque wrench; write it in lbf·ft, lbf·in or N·m
   see procedure.md:8: it tightens to a torque here`,
       ],
+      [
+        'may have another range beside one of torques, which is what tightens',
+        'install: lid; torque: nuts to 40 N·m using old-wrench, new-wrench; torque: screws to 40 N·m using new-wrench',
+        SILENT,
+      ],
     ],
-    SHOP,
+    SHOP.replace('tools:', 'tools:\n  new-wrench: {range: {value: 20–120 N·m, source: house}}'),
   );
 });

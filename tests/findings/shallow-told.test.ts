@@ -80,6 +80,15 @@ it.each<readonly [string, string, readonly string[]]>([
       '3. `if: play over` It is slack:\n   1. Take it\n  out.',
     ],
   ],
+  [
+    'two steps, the first with one of its own',
+    '3. `if: play over` It is slack:\n  1. Out.\n     1. With care.\n  2. In.\n',
+    [
+      'play: the branch has no steps under it; the steps below it are indented by 2 where its sub-steps want 3, as far as its text begins (CommonMark) @ 1.',
+      'Indent them as sub-steps',
+      '3. `if: play over` It is slack:\n   1. Out.\n      1. With care.\n   2. In.\n',
+    ],
+  ],
   ['none beside it', '3. `if: play over` It is slack:\n4. Go on.\n', []],
   ['none in a quotation', '> 3. `if: play over` It is slack:\n>   1. Take it out.\n', []],
   [

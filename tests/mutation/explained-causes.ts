@@ -137,9 +137,103 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
       'const told = {...problem, related: [...(problem.related ?? []), ...related]};': [['[]', LIST]],
     },
   ),
+  ...explained('src/findings/same-name.ts', 'a list is made for a key by its first member', {
+    'if (first === undefined || others.length === 0) continue;': [['first === undefined', 'false']],
+    'if (first === undefined || others.length === 0) return;': [['first === undefined', 'false']],
+  }),
+  ...explained(
+    'src/findings/same-name.ts',
+    'every file of a name and of a definition is in the book; the questions are for the compiler',
+    {
+      'const isSlip = item !== undefined && written.size === 1 && only !== undefined && isNamedOnce(item, book);':
+        [['only !== undefined', 'true']],
+      'return sourcesOf(book).get(file)?.text.slice(span.start, span.end);': [
+        ['sourcesOf(book).get(file)?.text', 'sourcesOf(book).get(file).text'],
+      ],
+    },
+  ),
+  ...explained('src/findings/same-name.ts', 'what has no name is of no kind, and is passed over', {
+    'return problems.flatMap((problem) => (joined.has(problem) ? (joined.get(problem) ?? []) : problem));': [
+      ['[]', LIST],
+    ],
+  }),
+  ...explained(
+    'src/findings/second-round.ts',
+    'among no loops none is found, and the finding stays as it is',
+    {
+      'if (loops.length === 0) return (found) => found;': [['loops.length === 0', 'false']],
+    },
+  ),
+  ...explained(
+    'src/findings/second-round.ts',
+    'a repeat names a step, so that what stands for none is never asked for',
+    {
+      'if (step.step.id !== undefined) named.set(step.step.id, step);': [
+        ['step.step.id !== undefined', 'true'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/missing-place.ts',
+    'it is asked only whether it waits, and undefined says no as well',
+    {
+      'default:': [['default:\n      return false;', 'default:']],
+    },
+  ),
+  ...explained('src/findings/missing-place.ts', 'an order is that of one step', {
+    'if (last === undefined || by.step.order > last.order) last = by.step;': [
+      ['by.step.order > last.order', 'by.step.order >= last.order'],
+    ],
+  }),
+  ...explained(
+    'src/findings/settle.ts',
+    'among no waivers none fits: only the search for the step is saved',
+    {
+      'if (named.length === 0) return false;': [['named.length === 0', 'false']],
+    },
+  ),
+  ...explained('src/findings/settle.ts', 'no finding is named undefined; the question is for the compiler', {
+    'const fix = near !== undefined && isFound(near, step) ? renamed(where, near) : without(tag, step);': [
+      ['near !== undefined', 'true'],
+    ],
+  }),
+  ...explained(
+    'src/findings/settle.ts',
+    'the nearest to the name of a finding is itself, which is not found where its waiver is stale; none is near to the waivers of waivers',
+    {
+      'return kinds.some((kind) => kind.name === name) ? undefined : nearest(name, names);': [
+        ['kinds.some((kind) => kind.name === name)', 'kinds.every(kind => kind.name === name)'],
+        ['(kind) => kind.name === name', '() => undefined'],
+        ['kind.name === name', 'false'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/settle.ts',
+    'a sort that keeps the order of equals asks only whether the one comes before the other',
+    {
+      '(a.name < b.name ? -1 : a.name > b.name ? 1 : 0);': [
+        ['a.name > b.name', 'false'],
+        ['a.name > b.name', 'true'],
+        ['a.name > b.name', 'a.name >= b.name'],
+        ['a.name > b.name', 'a.name <= b.name'],
+      ],
+    },
+  ),
+  ...explained('src/findings/unit-wrong-kind.ts', 'a word is no tool, has no range, and is passed over', {
+    "return (value?.type === 'ids' ? value.ids : []).flatMap(({id}) => {": [['[]', LIST]],
+    "return item?.kind === 'tool' ? [item] : [];": [['[]', LIST]],
+  }),
+  ...explained(
+    'src/findings/sealant-untagged.ts',
+    'a word is no material, and it is asked of no other verb whether it has one',
+    {
+      "if (tag.verb !== 'seal') return [];": [['[]', LIST]],
+    },
+  ),
   ...explained(
     'src/findings/shallow-steps.ts',
-    'a step of the first level stands at the beginning of its line',
+    'a step that begins in the line of another comes behind that one',
     {
       'if (next.section !== step.section || indent === undefined || indent <= own || indent >= due) break;': [
         ['indent === undefined', 'false'],
@@ -148,7 +242,7 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
   ),
   ...explained(
     'src/findings/shallow-steps.ts',
-    'behind the number of another step it would be taken for farther in than any step of the first level stands',
+    'behind the number of another step it would be taken for farther in than any step that could follow',
     {
       'return /^ *$/.test(line) ? line.length : undefined;': [
         ['/^ *$/', '/ *$/'],
