@@ -2,7 +2,16 @@
  * Whether a number in the prose is about a value of the step's tags, and if so whether it agrees. In doubt it is
  * about something else: a drag, a depth, the size of a wrench.
  */
-import {agrees, amountsAgree, dimensionOf, highOf, limitsOf, lowOf, si, within} from '../quantity/convert.js';
+import {
+  agreesWithEnd,
+  amountsAgree,
+  dimensionOf,
+  highOf,
+  limitsOf,
+  lowOf,
+  si,
+  within,
+} from '../quantity/convert.js';
 import type {Amount} from '../quantity/model.js';
 import type {Mention} from './prose-numbers.js';
 import type {StatedValue, ValueKind} from './stated-values.js';
@@ -110,7 +119,8 @@ function fits(
       return wholeIsNamed(all, value.amount);
     case 'limits':
       if (amount.form !== 'single') return amountsAgree(amount, value.amount);
-      if (isEnd(amount, value.amount)) return true;
+      // `no more than 0.0035 in` names one end of the limits.
+      if (agreesWithEnd(amount.value, value.amount)) return true;
       return (
         isHeating(mention, `${value.item.id} ${value.item.name}`) &&
         within(limitsOf(amount), limitsOf(value.amount))
@@ -135,15 +145,14 @@ function wholeIsNamed(mentions: readonly Mention[], whole: Amount): boolean {
   return mentions.some(({amount}) => amountsAgree(amount, whole));
 }
 
-/** `no more than 0.0035 in`: names one end of the limits. */
-function isEnd(amount: Extract<Amount, {form: 'single'}>, limits: Amount): boolean {
-  const ends = [lowOf(limits), highOf(limits)];
-  return ends.some((end) => end !== undefined && (agrees(amount.value, end) || si(end) === si(amount.value)));
-}
-
-/** Twenty times a limit is a length of something else; ten times may be a slip of the decimal point. */
+/**
+ * Twenty times a limit is a length of something else; ten times may be a slip of the decimal point. To a limit of
+ * nought nothing has a ratio: the other says what is near, and where there is none everything is.
+ */
 function isNear(amount: Amount, limits: Amount): boolean {
   const {high} = limitsOf(amount);
-  const ends = [lowOf(limits), highOf(limits)].flatMap((end) => (end === undefined ? [] : [si(end)]));
-  return ends.some((end) => end === 0 || (high <= end * 20 && high >= end / 20));
+  const sizes = [lowOf(limits), highOf(limits)]
+    .map((end) => (end === undefined ? 0 : Math.abs(si(end))))
+    .filter((size) => size > 0);
+  return sizes.length === 0 || sizes.some((size) => high <= size * 20 && high >= size / 20);
 }

@@ -6,7 +6,7 @@ import {amountsAgree, unitOf} from '../quantity/convert.js';
 import {otherUnit} from '../quantity/counterpart.js';
 import {formatAmount} from '../quantity/format.js';
 import type {Amount, Unit} from '../quantity/model.js';
-import {type ScannedNumber, scanNumber, scanUnit, skipSpace} from '../quantity/scan.js';
+import {type ScannedNumber, scanNumber, skipSpace} from '../quantity/scan.js';
 import type {Span} from '../text/source.js';
 import type {StatedValue} from './stated-values.js';
 
@@ -58,15 +58,14 @@ function listsIn(text: string): List[] {
     const start = found.index + found[0].length;
     const numbers = numbersFrom(text, start);
     const last = numbers.slice(1).at(-1);
-    if (last === undefined) return [];
-    if (scanUnit(text, last.span.end)?.unit !== undefined || !NO_NOUN.test(text.slice(last.span.end)))
-      return [];
+    if (last === undefined || !NO_NOUN.test(text.slice(last.span.end))) return [];
     return [{span: {start, end: last.span.end}, numbers, last}];
   });
 }
 
-/** `passes of 2 and 3 strokes` are no torques. */
-const NO_NOUN = /^\s*(?:$|[.,;:()]|(?:on|with|in|as|using|by|then|working|starting|from)\b)/i;
+/** `passes of 2 and 3 strokes` are no torques, nor are those of 2 and 3 in. */
+const NO_NOUN =
+  /^\s*(?:$|[.,;:()]|(?:on|with|in (?:the|a|turn|order|sequence)|as|using|by|then|working|starting|from)\b)/i;
 
 /** No list of passes is longer. */
 const MOST_PASSES = 12;
@@ -78,7 +77,7 @@ function numbersFrom(text: string, start: number): ScannedNumber[] {
     const number = scanNumber(text, at);
     if (number === undefined || 'says' in number) break;
     numbers.push(number);
-    JOINT.lastIndex = text[number.span.end] === ',' ? number.span.end : skipSpace(text, number.span.end);
+    JOINT.lastIndex = skipSpace(text, number.span.end);
     const joint = JOINT.exec(text);
     if (joint === null) break;
     at = JOINT.lastIndex;

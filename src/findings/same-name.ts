@@ -7,6 +7,10 @@ import type {Item} from '../spec/model.js';
 import type {Fix} from '../text/edit.js';
 import {grouped} from '../text/grouped.js';
 import type {Problem, ProblemName} from '../text/problem.js';
+import {sourcesOf} from './found-fault.js';
+
+/** A problem whose fix writes a name in the place of another. */
+type Misnamed = Problem & {readonly fix: Fix};
 
 const OF_NAMES: ReadonlySet<ProblemName> = new Set(['unknown-item', 'tool-not-in-shop']);
 
@@ -20,11 +24,10 @@ export function joinedByName(
   isWaived: (problem: Problem) => boolean,
 ): readonly Problem[] {
   const ofNames = problems.filter(
-    (one) => OF_NAMES.has(one.name) && nameIn(one.fix) !== undefined && !isWaived(one),
+    (one): one is Misnamed => OF_NAMES.has(one.name) && one.fix !== undefined && !isWaived(one),
   );
-  if (ofNames.length < 2) return problems;
   const joined = new Map<Problem, Problem | undefined>();
-  for (const [near, uses] of grouped(ofNames, ({fix}) => nameIn(fix) ?? '')) {
+  for (const [near, uses] of grouped(ofNames, nameIn)) {
     const [first, ...others] = uses;
     if (first === undefined || others.length === 0) continue;
     const item = book.spec.items.get(near);
@@ -39,17 +42,14 @@ export function joinedByName(
   return problems.flatMap((problem) => (joined.has(problem) ? (joined.get(problem) ?? []) : problem));
 }
 
-/** The name that a fix writes. */
-function nameIn(fix: Fix | undefined): string | undefined {
-  const [edit, second] = fix?.edits ?? [];
-  return second === undefined ? edit?.text : undefined;
+/** The name that the fix writes. */
+function nameIn({fix}: Misnamed): string {
+  return fix.edits.map(({text}) => text).join();
 }
 
-/** The name as it stands at a use. */
-export function writtenAt({where}: Problem, {spec, procedures}: Book): string | undefined {
-  const from =
-    spec.files.get(where.file) ?? procedures.find(({source}) => source.file === where.file)?.source;
-  return from?.text.slice(where.span.start, where.span.end);
+/** The name as it stands at a use, or at its definition. */
+export function writtenAt({where: {file, span}}: Pick<Problem, 'where'>, book: Book): string | undefined {
+  return sourcesOf(book).get(file)?.text.slice(span.start, span.end);
 }
 
 /** What is said, and of which file. */
@@ -57,11 +57,11 @@ function saidIn({name, where, says, hint}: Problem): string {
   return JSON.stringify([name, where.file, says, hint]);
 }
 
-function join([first, ...others]: readonly Problem[], joined: Map<Problem, Problem | undefined>): void {
-  if (first?.fix === undefined || others.length === 0) return;
+function join([first, ...others]: readonly Misnamed[], joined: Map<Problem, Problem | undefined>): void {
+  if (first === undefined || others.length === 0) return;
   for (const other of others) joined.set(other, undefined);
   const count = others.length + 1;
-  const edits = [first, ...others].flatMap(({fix}) => fix?.edits ?? []);
+  const edits = [first, ...others].flatMap(({fix}) => fix.edits);
   joined.set(first, {
     ...first,
     related: [...(first.related ?? []), ...others.map(({where}) => ({where, says: 'here too'}))],
@@ -74,10 +74,10 @@ function join([first, ...others]: readonly Problem[], joined: Map<Problem, Probl
 }
 
 /** Whether nothing in the book but its definition says the name. */
-function isNamedOnce({id, where}: Item, {spec, procedures}: Book): boolean {
-  const texts = [...spec.files.values(), ...procedures.map(({source}) => source)];
-  const inFile = spec.files.get(where.file)?.text.slice(where.span.start, where.span.end);
-  return inFile === id && texts.reduce((sum, {text}) => sum + timesSaid(id, text), 0) === 1;
+function isNamedOnce(item: Item, book: Book): boolean {
+  const {id} = item;
+  const texts = [...book.spec.files.values(), ...book.procedures.map(({source}) => source)];
+  return writtenAt(item, book) === id && texts.reduce((sum, {text}) => sum + timesSaid(id, text), 0) === 1;
 }
 
 function timesSaid(id: string, text: string): number {

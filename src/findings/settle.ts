@@ -53,7 +53,7 @@ interface Waiver {
 function waiversOf(run: Ledger): Waiver[] {
   return run.program.steps.flatMap((step) =>
     step.step.tags
-      .filter(({verb, targets}) => verb === 'waive' && targets.length > 0)
+      .filter(({verb}) => verb === 'waive')
       .flatMap((tag) =>
         tag.targets.map(({id, span}) => ({step, tag, name: id, where: whereIn(step, span), used: false})),
       ),
@@ -63,10 +63,8 @@ function waiversOf(run: Ledger): Waiver[] {
 /** Whether a step waives what a reader has to say of it. */
 export function waivedInReading(run: Ledger): (problem: Problem) => boolean {
   const waivers = waiversOf(run).filter(({tag}) => clauseOf(tag, 'because') !== undefined);
-  return ({name, where}) => {
-    const fitting = waivers.filter((waiver) => waiver.name === name);
-    return fitting.length > 0 && fitting.some(({step}) => step === stepAt(where, run));
-  };
+  return ({name, where}) =>
+    waivers.some((waiver) => waiver.name === name && waiver.step === stepAt(where, run));
 }
 
 /** A waiver without a reason silences nothing. */

@@ -36,26 +36,20 @@ export function shallowSteps({procedure: {source, steps}, step}: StepRef): LostS
 }
 
 function markOf({text}: Source, {span: {start, end}}: Step): Span {
-  return {
-    start,
-    end: start + (/^\d+[.)]/.exec(text.slice(start, Math.min(end, start + 12)))?.[0].length ?? 1),
-  };
+  return {start, end: start + text.slice(start, end).search(/[.)]/) + 1};
 }
 
 /** Spaces before the number; nothing where anything else stands there. */
 function indentOf({text}: Source, {span}: Step): number | undefined {
-  const line = text.slice(text.lastIndexOf('\n', span.start - 1) + 1, span.start);
+  const line = text.slice(text.lastIndexOf('\n', span.start) + 1, span.start);
   return /^ *$/.test(line) ? line.length : undefined;
 }
 
 /** Every line of the steps moves. */
 function indented({file, text}: Source, steps: readonly Step[], by: number): Fix {
-  const lines = steps.flatMap(({span}) => {
-    const starts = [text.lastIndexOf('\n', span.start - 1) + 1];
-    for (let at = text.indexOf('\n', span.start); at >= 0 && at < span.end; at = text.indexOf('\n', at + 1)) {
-      if (/[\S ]/.test(text.slice(at + 1, at + 2))) starts.push(at + 1);
-    }
-    return starts;
+  const lines = steps.flatMap(({span: {start, end}}) => {
+    const others = text.slice(start, end).matchAll(/\n(?=\S| )/g);
+    return [start, ...[...others].map(({index}) => start + index + 1)];
   });
   const edits = lines.map((start) => ({span: {start, end: start}, text: ' '.repeat(by)}));
   const what = steps.length === 1 ? 'it' : 'them';

@@ -62,9 +62,7 @@ fasteners:
   },
   before: {
     lock(action, {book: {spec}, report}) {
-      const {item} = action;
-      if (item.kind !== 'fastener') return;
-      for (const wire of usedLocks(action, 'safety-wire', spec)) judge(item, wire, spec, report);
+      for (const wire of usedLocks(action, 'safety-wire', spec)) judge(action.item, wire, spec, report);
     },
   },
 };

@@ -32,7 +32,6 @@ hold-points:
   before: {
     witness(action, {book, state, does, report}) {
       const {item, step} = action;
-      if (item.kind !== 'hold-point') return;
       for (const {value, where} of item.asks) {
         const asked = book.spec.items.get(value);
         if (asked === undefined) continue;

@@ -85,6 +85,12 @@ export function amountsAgree(a: Amount, b: Amount): boolean {
   return agree(one.low, other.low) && agree(one.high, other.high);
 }
 
+/** Whether a statement can be of one of the limits. */
+export function agreesWithEnd(q: Quantity, limits: Amount): boolean {
+  const {low, high} = edgesOf(limits);
+  return [low, high].some((end) => end !== undefined && edgesAgree(edge(q), end));
+}
+
 /** What the amount is an amount of. */
 export function dimensionOf(amount: Amount): Unit['dimension'] {
   return unitOf(amount).dimension;
@@ -150,9 +156,15 @@ function edge(q: Quantity): Edge {
   return {value: si(q), step: q.step * q.unit.factor};
 }
 
+/** Nought is as fine as the other limit: in `0–0.1 mm` it is not nought to the nearest millimetre. */
+function limitEdge(q: Quantity, other: Quantity | undefined): Edge {
+  const own = edge(q);
+  return q.value === 0 && other !== undefined ? {...own, step: Math.min(own.step, edge(other).step)} : own;
+}
+
 function edgesOf(amount: Amount): {readonly low: Edge | undefined; readonly high: Edge | undefined} {
   const [low, high] = [lowOf(amount), highOf(amount)];
-  return {low: low && edge(low), high: high && edge(high)};
+  return {low: low && limitEdge(low, high), high: high && limitEdge(high, low)};
 }
 
 function edgesAgree(a: Edge | undefined, b: Edge | undefined, steps = 0.5): boolean {

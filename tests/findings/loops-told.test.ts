@@ -66,6 +66,12 @@ describe('a step that no way leads to', () => {
 unreachable-step: step 3c is never reached: the repeat above is always taken`,
     ],
     [
+      'stands behind a repeat with another',
+      `${AGAIN}   3. Wait.\n   4. Wait.\n`,
+      `
+unreachable-step: steps 3c to 3d are never reached: the repeat above is always taken`,
+    ],
+    [
       'stands behind a repeat with another two',
       `${AGAIN}   3. Wait.\n   4. Wait.\n   5. Wait.\n`,
       `

@@ -26,6 +26,11 @@ checks:
   oven: {name: oven temperature, limits: 100–120 °C}
   dew: {name: dew point, limits: 5–10 °C}
   feed: {name: feed pressure, limits: 3–5 bar}
+  hot-feed: {name: feed pressure hot, limits: 3–5 bar}
+  taper: {name: Difference of two readings, limits: 0–0.1 mm}
+  bore-a: {name: Taper of the bore, limits: 0–0.1 mm}
+  shake: {name: shake of the pin, limits: 0 mm max}
+  drop: {name: height over the face, limits: -0.1–0 mm}
 `;
 
 /** The numbers that are told of, as they stand in the prose. */
@@ -51,7 +56,47 @@ describe('a torque', () => {
     ['Bring them to 20 lbf·ft and back to 10 lbf·ft.', '20 lbf·ft', '10 lbf·ft'],
     ['Bring them to 20 lbf·ft and again to 20 lbf·ft.', '20 lbf·ft', '20 lbf·ft'],
     ['None may turn under 20 lbf·ft.'],
+    ['The wrench reads 20 lbf·ft.'],
+    ['The wrench read 20 lbf·ft.'],
+    ['See that the wrench covers 20 lbf·ft.'],
+    ['Let the wrench cover 20 lbf·ft.'],
+    ['Let the wrench range about 20 lbf·ft.'],
+    ['Let the wrench click at 20 lbf·ft.', '20 lbf·ft'],
+    ['Take the 20 lbf·ft wrench.'],
+    ['Take the 20 lbf·ft\n   wrench.'],
+    ['Take the 20 lbf·ft torque wrench.'],
+    ['Bring them to 20 lbf·ft by the scale.', '20 lbf·ft'],
   ]);
+});
+
+describe('passes without a unit', () => {
+  tells('torque: bolts', [
+    ['Go round in passes of 20 and 30.', '20 and 30'],
+    ['Go round in passes\n   of 20 and 30.', '20 and 30'],
+    ['Go round in passes at 20 and 30.', '20 and 30'],
+    ['Go round in passes\n   at 20 and 30.', '20 and 30'],
+    ['Go round in passes to 20 and 30.', '20 and 30'],
+    ['Go round in passes\n   to 20 and 30.', '20 and 30'],
+    ['Go round in passes of\n   20 and 30.', '20 and 30'],
+    ['Go round in passes of 20 , 30.', '20 , 30'],
+    ['Go round in passes of 20            and 30.', '20            and 30'],
+    ['Go round in passes of 20 and 30 in the order of the sheet.', '20 and 30'],
+    ['Go round in passes of 20 and 30 in turn.', '20 and 30'],
+    ['Cut a cord in passes of 2 and 3 in deep.'],
+    ['Cut a cord in passes of 2 and 3 in.'],
+    [
+      'Go round in passes of 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13.',
+      '1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12',
+    ],
+    ['12 of them, in passes of 20 and 30.', '20 and 30'],
+    ['Go round in passes of 20 strokes.'],
+  ]);
+  describe('beside an angle', () => {
+    tells('torque: studs', [['Go round in passes of 20 and 30.', '20 and 30']]);
+  });
+  describe('where nothing is tightened', () => {
+    tells('check: feed', [['Pump in passes of 20 and 30.']]);
+  });
 });
 
 describe('an angle', () => {
@@ -135,5 +180,37 @@ describe('a limit', () => {
     ['Pump it up to 9 bar.'],
     ['Pump it up to 9 bar at most.', '9 bar'],
     ['It is 9 bar.'],
+    ['It is no more than 73 psi.'],
+    ['It is no more than 85 psi.', '85 psi'],
+    ['Never over 100 bar.', '100 bar'],
+    ['Never over 101 bar.'],
+    ['Never under 0.15 bar.', '0.15 bar'],
+    ['Never under 0.14 bar.'],
+    ['It is 8–9 bar.', '8–9 bar'],
+    ['It is 8–9 bar below.'],
+    ['It is 8–9 bar\n   below.'],
+    ['Take the 8–9 bar gauge.'],
+    ['Take the 8–9 bar\n   gauge.'],
+    ['Take both 8–9 bar gauges.'],
+    ['It is 8–9 bar by the gauge.', '8–9 bar'],
+    ['Wear is no more than 9 bar.'],
   ]);
+  describe('is no warmth', () => {
+    tells('check: hot-feed', [['Warm it to the hand at 9 bar.'], ['Below 9 bar.', '9 bar']]);
+  });
+  describe('of what has a size of its own, by its name', () => {
+    tells('check: bore-a', [['Taper no more than 0.2 mm.', '0.2 mm'], ['Ridge no more than 0.2 mm.']]);
+  });
+  describe('of what has a size of its own, by its id', () => {
+    tells('check: taper', [['Taper no more than 0.2 mm.', '0.2 mm'], ['Ridge no more than 0.2 mm.']]);
+  });
+  describe('with nought on one side', () => {
+    tells('check: taper', [['No more than 2 mm.', '2 mm'], ['No more than 3 mm.'], ['No more than 0.1 mm.']]);
+  });
+  describe('of nought', () => {
+    tells('check: shake', [['No more than 3 mm.', '3 mm']]);
+  });
+  describe('below nought', () => {
+    tells('check: drop', [['No more than 0.5 mm.', '0.5 mm'], ['No more than 3 mm.']]);
+  });
 });

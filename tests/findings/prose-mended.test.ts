@@ -19,6 +19,7 @@ fasteners:
 fits:
   play: {between: [block, cover], limits: 0.004–0.008 in}
   gap: {between: [block, cover], limits: 4 thou–0.01 in}
+  fine: {between: [block, cover], limits: 4.0 thou–0.010 in}
   wide: {between: [block, cover], limits: 12.0–12.5 mm}
 `;
 
@@ -37,7 +38,7 @@ const NUT = says(
   '40 lbf·ft: "40 lbf·ft" for "45 lbf·ft"',
 );
 const PLAY = [12, '0.004–0.008 in (0.11–0.20 mm)'] as const;
-const WIDE = [14, '0.473–0.492 in (12.0–12.5 mm)'] as const;
+const WIDE = [15, '0.473–0.492 in (12.0–12.5 mm)'] as const;
 
 describe('in English', () => {
   tellsOfText('prose-', {engine: ENGINE, shop: ENGLISH}, [
@@ -66,6 +67,16 @@ describe('in English', () => {
       'limits in words, whose ends have units of their own',
       step('Between 0.004 and 0.012 in.', 'measure: gap'),
       '',
+    ],
+    [
+      'limits in words, for limits in two units',
+      step('Between 0.004 and 0.020 in.', 'measure: fine'),
+      says(
+        'fine',
+        '0.004–0.020 in (0.11–0.50 mm)',
+        [14, '4.0 thou to 0.010 in (0.102–0.254 mm)'],
+        '4.0 thou to 0.010 in: "4.0 thou to 0.010 in" for "0.004 and 0.020 in"',
+      ),
     ],
     [
       'one limit for both',

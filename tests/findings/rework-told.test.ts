@@ -39,6 +39,13 @@ rework-missing drag: drag may be out, and no step says what to do then
   see engine.yaml:12: drag is specified with rework`,
     ],
     [
+      'is answered at one place of two',
+      `${START}3. Only then. \`if: play[front] is out\`\n   1. Take it out. \`remove: shaft\`\n${CALLED}`,
+      `
+rework-missing play[rear]: play[rear] may be out, and no step says what to do then
+  see engine.yaml:9: play is specified with rework`,
+    ],
+    [
       'is never read',
       '1. Look.\n',
       `

@@ -26,6 +26,10 @@ it.each<[text: string, ...sentences: string[]]>([
   ['Oil it.Fit it', 'oil it . fit it'],
   ['. Oil it', 'oil it'],
   ['— Oil it', 'oil it'],
+  ['Oil it– fit it', 'oil it – fit it'],
+  ['Oil it –fit it', 'oil it', 'fit it'],
+  ['Torque to 85 ft. on B there.', 'torque to 85 ft . on b there'],
+  ['Torque to 85 ft.  Oil it.', 'torque to 85 ft', 'oil it'],
 ])('%s', (text, ...expected) => {
   expect(sentences(text).map((words) => words.map((word) => word.text).join(' '))).toEqual(expected);
 });

@@ -1,7 +1,6 @@
 /** A second signature that comes too early, by each kind of thing that it asks for. Common practice, no source. */
 import {describe} from 'vitest';
-import {EXAMPLE_SHOP} from '../help/example.js';
-import {SILENT, tells, tellsOf} from '../help/stories.js';
+import {SILENT, tells} from '../help/stories.js';
 
 const KINDS = `
 parts:
@@ -252,17 +251,35 @@ value-disagrees plain-joint: plain-joint is sealed with paper-gasket, and none i
   );
 });
 
-describe('a signature for what there is not', () => {
-  tellsOf(
-    'witnessed-early',
+describe('a second signature with a slip', () => {
+  const SLIPS = `
+parts:
+  block: {given: true}
+checks:
+  turns: {expect: freely}
+hold-points:
+  last: {asks: [turns, turms], by: shop lead}
+`;
+  tells(SLIPS, [
     [
-      [
-        'is never too early',
-        'parts:\n  block: {given: true}\nhold-points:\n  closed: {asks: [cover], by: shop lead}\n',
-        'witness: closed by "shop lead"',
-        SILENT,
-      ],
+      'of the specification, waits for what there is',
+      'check: turns; witness: last',
+      `
+unknown-item last: nothing is called turms; did you mean turns?
+  fix: Write turns: "turns" for "turms"`,
     ],
-    EXAMPLE_SHOP,
-  );
+    [
+      'of the verb that it waits for, follows from that',
+      'chek: turns; witness: last; check: turns',
+      `
+unknown-verb: "chek" is no verb; did you mean check?
+  fix: Write \`check\`: "check" for "chek"
+unknown-item last: nothing is called turms; did you mean turns?
+  fix: Write turns: "turns" for "turms"
+witnessed-early last: last is signed at step 2 before turns are as it asks
+  see procedure.md:7: follows from this slip: "chek" is no verb; did you mean check?
+  see engine.yaml:10: last asks for turns
+  see engine.yaml:8: turns is specified here`,
+    ],
+  ]);
 });

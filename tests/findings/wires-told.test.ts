@@ -97,6 +97,12 @@ wire-run bolts: bolts: b1 is 7.00 in (177.8 mm) from its nearest neighbour, and 
       ],
       ['through no hole', bolts('threads: dry, lock: thick-wire'), 'install: cap', SILENT],
       [
+        'through no hole, as it is put in',
+        bolts('threads: dry, lock: wire'),
+        'install: cap; torque: bolts to 40 lbf·ft; lock: bolts with thick-wire',
+        SILENT,
+      ],
+      [
         'that is too thick',
         bolts('threads: dry, lock: thick-wire, hole: 0.047 in'),
         'install: cap',

@@ -79,16 +79,6 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
   ...explained('src/findings/phrase.ts', 'a fact of no kind was set and undone by nothing', {
     'if (kind === undefined) continue;': [['kind === undefined', 'false']],
   }),
-  ...explained(
-    'src/findings/same-name.ts',
-    'only problems whose fix writes a name are looked at; the question is for the compiler',
-    {
-      "for (const [near, uses] of grouped(ofNames, ({fix}) => nameIn(fix) ?? '')) {": [
-        ["''", '"Stryker was here!"'],
-      ],
-      'const edits = [first, ...others].flatMap(({fix}) => fix?.edits ?? []);': [['[]', LIST]],
-    },
-  ),
   ...explained('src/findings/second-round.ts', 'a tag has a length, and ends no later than its step', {
     '({back, to}) => back.procedure === step.procedure && to.order <= step.order && last < back.step.span.end,':
       [['last < back.step.span.end', 'last <= back.step.span.end']],
@@ -145,6 +135,25 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
     'a key that stands twice is told with the place where it stands first; the default is for the compiler',
     {
       'const told = {...problem, related: [...(problem.related ?? []), ...related]};': [['[]', LIST]],
+    },
+  ),
+  ...explained(
+    'src/findings/shallow-steps.ts',
+    'a step of the first level stands at the beginning of its line',
+    {
+      'if (next.section !== step.section || indent === undefined || indent <= own || indent >= due) break;': [
+        ['indent === undefined', 'false'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/shallow-steps.ts',
+    'behind the number of another step it would be taken for farther in than any step of the first level stands',
+    {
+      'return /^ *$/.test(line) ? line.length : undefined;': [
+        ['/^ *$/', '/ *$/'],
+        ['/^ *$/', '/^ */'],
+      ],
     },
   ),
 ];

@@ -2,6 +2,63 @@
 import {type Explained, explained} from './explained-form.js';
 
 export const FINDINGS_OF_JOINTS: readonly Explained[] = [
+  ...explained('src/findings/rework-missing.ts', 'told are the places that the item has, and no others', {
+    'if (open !== undefined) left.set(open, [...(left.get(open) ?? []), place]);': [
+      ['[]', '["Stryker was here"]'],
+    ],
+  }),
+  ...explained(
+    'src/findings/unreachable-step.ts',
+    'a branch hangs on fits and checks alone; the question is for the compiler',
+    {
+      "if (item.kind !== 'fit' && item.kind !== 'check') return;": [
+        ["item.kind !== 'fit' && item.kind !== 'check'", 'false'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/undersize-mismatch.ts',
+    'a job is read against the specification, and grinds surfaces alone',
+    {
+      "if (surface?.kind !== 'surface') continue;": [
+        ["surface?.kind !== 'surface'", 'false'],
+        ['surface?.kind', 'surface.kind'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/undersize-mismatch.ts',
+    'a word agrees with no amount, whichever of the two is asked',
+    {
+      "if (one === 'standard' || other === 'standard') return one === other;": [
+        ["one === 'standard' || other === 'standard'", "one === 'standard' && other === 'standard'"],
+        ["one === 'standard'", 'false'],
+        ["other === 'standard'", 'false'],
+        ["'standard'", '""'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/thread-engagement.ts',
+    'strengths come from tables, or as so many ksi, and are above nought',
+    {
+      'if (!worked.ok) return undefined;': [['!worked.ok', 'false']],
+    },
+  ),
+  ...explained(
+    'src/findings/thread-engagement.ts',
+    'the margin takes up the last figures of a product; no length stands on its end',
+    {
+      'if (si(length) >= si(least) * (1 - 1e-9)) return undefined;': [
+        ['si(length) >= si(least) * (1 - 1e-9)', 'si(length) > si(least) * (1 - 1e-9)'],
+      ],
+    },
+  ),
+  ...explained('src/findings/wire-size.ts', 'a spacing that is undefined is taken for none', {
+    'return wireFor({hole, ...(apart !== undefined && {spacing: apart})});': [
+      ['apart !== undefined', 'true'],
+    ],
+  }),
   ...explained(
     'src/findings/last-place.ts',
     'two actions that stand at one place are of one tag, and either leads there',
@@ -418,15 +475,6 @@ export const FINDINGS_OF_JOINTS: readonly Explained[] = [
     {
       'default:': [['default:\n      return [];', 'default:']],
       'return [];': [['[]', '["Stryker was here"]']],
-    },
-  ),
-  ...explained(
-    'src/findings/rework-missing.ts',
-    'among what is said only states of a branch are looked for',
-    {
-      'when?.item.id === item.id && when.places.includes(place) ? [when.is] : [],': [
-        ['[]', '["Stryker was here"]'],
-      ],
     },
   ),
   ...explained('src/findings/workings.ts', 'worked out again it is the same; what is kept saves the work', {

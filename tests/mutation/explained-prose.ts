@@ -135,4 +135,52 @@ export const FINDINGS_ON_PROSE: readonly Explained[] = [
       ],
     },
   ),
+  ...explained(
+    'src/findings/prose-passes.ts',
+    'every unit of torque has a counterpart; the question is for the compiler',
+    {
+      'if (units.some((unit) => unit !== undefined && agree(judged, unit, value))) return [];': [
+        ['unit !== undefined', 'true'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/prose-passes.ts',
+    'a list and what joins its numbers stand before a digit, where a number or a fault is; the question is for the compiler',
+    {
+      "if (number === undefined || 'says' in number) break;": [['number === undefined', 'false']],
+    },
+  ),
+  ...explained(
+    'src/findings/prose-passes.ts',
+    'the next place is then the beginning of the prose, where the marker of the step is blanked out and no number stands',
+    {
+      'if (joint === null) break;': [['joint === null', 'false']],
+    },
+  ),
+  ...explained(
+    'src/findings/sentences.ts',
+    'a word or a number ends no sentence where it is asked; the question saves the work',
+    {
+      'return code < 48 || code > 122 || code === 58 || code === 59 || code === 63;': [
+        ['code < 48 || code > 122 || code === 58 || code === 59 || code === 63', 'true'],
+        ['code < 48', 'code <= 48'],
+        ['code > 122', 'code >= 122'],
+      ],
+    },
+  ),
+  ...explained('src/findings/sentences.ts', 'only a blank line has line ends, and it ends with one too', {
+    "if (ENDS.has(word.text) || word.text.startsWith('\\n')) return true;": [
+      ["word.text.startsWith('\\n')", "word.text.endsWith('\\n')"],
+    ],
+  }),
+  ...explained(
+    'src/findings/sentences.ts',
+    'the expression finds the white space of the one text as it finds the other empty',
+    {
+      "if (word.text !== '.' || !/\\s|^$/.test(text[word.end] ?? '')) return false;": [
+        ["''", '"Stryker was here!"'],
+      ],
+    },
+  ),
 ];

@@ -54,6 +54,10 @@ describe('agreement to the figures stated', () => {
     ['0.0015–0.0025 in', '0.039–0.063 mm', true],
     ['0.0015–0.0025 in', '0.038–0.070 mm', false],
     ['80 ±5 °C', '167–185 °F', true],
+    ['0–0.1 mm', '0.00–0.10 mm', true],
+    ['0–0.1 mm', '0.02–0.10 mm', true],
+    ['0–2.5 mm', '0.25–2.5 mm', false],
+    ['-0.1–0 mm', '-0.1–0.3 mm', false],
   ])('%s and %s: %s', (one, other, expected) => {
     expect(amountsAgree(amount(one), amount(other))).toBe(expected);
     expect(amountsAgree(amount(other), amount(one))).toBe(expected);
