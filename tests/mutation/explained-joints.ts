@@ -602,21 +602,11 @@ export const FINDINGS_OF_JOINTS: readonly Explained[] = [
     'const fix = only !== undefined && second === undefined && clause.value.ids.length === 1 ? only : undefined;':
       [['only !== undefined', 'true']],
   }),
-  ...explained('src/findings/wire-size.ts', 'only fasteners are locked; the question is for the compiler', {
-    "if (item.kind !== 'fastener') return;": [["item.kind !== 'fastener'", 'false']],
-  }),
   ...explained('src/findings/wire-size.ts', 'a spacing that is unknown is as none', {
     'return wireFor({hole, ...(apart !== undefined && {spacing: apart})});': [
       ['apart !== undefined', 'true'],
     ],
   }),
-  ...explained(
-    'src/findings/witnessed-early.ts',
-    'only hold points are signed; the question is for the compiler',
-    {
-      "if (item.kind !== 'hold-point') return;": [["item.kind !== 'hold-point'", 'false']],
-    },
-  ),
   ...explained('src/findings/words.ts', 'behind the last letter no word begins', {
     'for (let start = 0; start < text.length; ) {': [['start < text.length', 'start <= text.length']],
   }),
