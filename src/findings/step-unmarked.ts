@@ -40,9 +40,8 @@ export const stepUnmarked: FindingKind = {
 function judge(step: StepRef, {worked, report}: SpecificationContext): void {
   const {
     procedure,
-    step: {span, number, added},
+    step: {span, number},
   } = step;
-  if (added !== undefined) return;
   const own = MARKER.exec(procedure.source.text.slice(span.start, span.start + LONGEST))?.[1];
   if (own === undefined) return;
   const prose = worked.prose(step);

@@ -1,6 +1,7 @@
 /** Where a seal that is missing is written: behind what it needs, and before what comes only after it. Common practice, no source. */
 import {describe, expect, it} from 'vitest';
-import {fixOf} from '../help/found.js';
+import {book} from '../help/example.js';
+import {fixOf, toldOf} from '../help/found.js';
 
 const SHOP = `
 shop: {name: Example Works}
@@ -196,4 +197,20 @@ describe('the seal of a joint is written', () => {
   ])('%s', (_, engine, tags, step) => {
     expect(fixOf('left-unsealed', engine, tags, SHOP)).toBe(step);
   });
+});
+
+it('is written behind the step before it where words stand between the two', () => {
+  const engine = `
+parts:
+  block: {given: true}
+  cover: {closes: [seam]}
+joints:
+  seam: {between: [block, cover], seal: [paper-gasket]}
+`;
+  const procedure = '\n1. Wipe. `clean: seam`\n\nSome words.\n\n2. Set. `install: cover`\n';
+  expect(toldOf(book({engine, procedures: {'p.md': procedure}}))).toEqual([
+    'left-unsealed seam: seam is never made up with its seal',
+    '  see engine.yaml:9: seam is specified with a seal',
+    '  fix: Write the missing step: seal seam: "\\n2. Make up the seam with paper gasket. `seal: seam with paper-gasket`" after "…n: seam`"',
+  ]);
 });

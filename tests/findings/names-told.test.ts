@@ -183,6 +183,18 @@ spec-form: severity: unknwn-verb is not a finding; did you mean unknown-verb?
 spec-form: severity: left-owt is not a finding; did you mean left-out?`,
     ],
     [
+      'in a waiver, near to one that nobody can waive',
+      {
+        engine: 'parts:\n  lid: {}\n',
+        procedures: {
+          'a.md': '1. a `install: lid` `` waive: waiver-stal by A. Lead because it is a trial ``\n',
+        },
+      },
+      `
+waiver-stale: the waiver names waiver-stal, which is not a finding; \`wmark why\` lists them all
+  fix: Take the waiver out: "" for " \`\` waive: waiver-stal by A. Lead because it is a trial \`\`"`,
+    ],
+    [
       'in a waiver, found at this step',
       {
         engine: LOOSE,

@@ -250,4 +250,39 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
       ],
     },
   ),
+  ...explained(
+    'src/findings/told-by-cause.ts',
+    'where no problem has a cause none is told at it; the question saves the work',
+    {
+      'if (!problems.some(({cause}) => cause)) return problems;': [
+        ['!problems.some(({cause}) => cause)', 'false'],
+      ],
+    },
+  ),
+  ...explained(
+    'src/findings/missing-place.ts',
+    'what holds was done by a step; the question is for the compiler',
+    {
+      'if (!holds || by === undefined) return undefined;': [['by === undefined', 'false']],
+    },
+  ),
+  ...explained(
+    'src/findings/settle.ts',
+    'no verb but `waive` takes a reason, and without one nothing is silenced',
+    {
+      'step.step.tags': [["step.step.tags\n      .filter(({verb}) => verb === 'waive')", 'step.step.tags']],
+      ".filter(({verb}) => verb === 'waive')": [["verb === 'waive'", 'true']],
+    },
+  ),
+  ...explained(
+    'src/findings/same-name.ts',
+    'the problems of a file come sorted by their place, and so do their edits',
+    {
+      'edits: edits.sort((one, other) => one.span.start - other.span.start),': [
+        ['edits.sort((one, other) => one.span.start - other.span.start)', 'edits'],
+        ['(one, other) => one.span.start - other.span.start', '() => undefined'],
+        ['one.span.start - other.span.start', 'one.span.start + other.span.start'],
+      ],
+    },
+  ),
 ];
