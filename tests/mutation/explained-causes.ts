@@ -285,4 +285,16 @@ export const FINDINGS_CAUSES: readonly Explained[] = [
       ],
     },
   ),
+  ...explained(
+    'src/findings/shallow-steps.ts',
+    'at least the end of a line stands between a step and the next',
+    {
+      'if (next.span.start < (shallow.at(-1)?.span.end ?? 0)) continue;': [
+        [
+          'next.span.start < (shallow.at(-1)?.span.end ?? 0)',
+          'next.span.start <= (shallow.at(-1)?.span.end ?? 0)',
+        ],
+      ],
+    },
+  ),
 ];
