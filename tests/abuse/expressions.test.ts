@@ -18,7 +18,7 @@ const BOUNDED: readonly {readonly file: string; readonly starts: string; readonl
   },
   {
     file: 'src/trade/thread.ts',
-    starts: '^(?:#|No',
+    starts: '^(\\d+[- ]\\d+',
     because: 'readThread refuses more than 60 characters first',
   },
 ];
