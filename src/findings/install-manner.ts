@@ -3,6 +3,7 @@ import {type Action, whereIn} from '../build/program.js';
 import type {Step} from '../procedure/model.js';
 import {clauseOf, idsOf, tagsOf} from '../procedure/values.js';
 import type {Part} from '../spec/model.js';
+import {codeSpanAround} from '../text/code-span.js';
 import type {Edit, Fix} from '../text/edit.js';
 import {barOn} from './bars.js';
 import type {Context, FindingKind} from './model.js';
@@ -71,9 +72,7 @@ function turning(action: Action<Part>, {report}: Context): void {
   const {item: part} = action;
   if (!part.turning || turns(action.step.step, part.id)) return;
   const {step, tag} = action;
-  // Past the backtick, or backticks, that close the tag.
-  const rest = step.procedure.source.text.slice(tag.span.end);
-  const end = tag.span.end + rest.length - rest.replace(/^[ \r\n]?`+/, '').length;
+  const {end} = codeSpanAround(tag.span, step.procedure.source.text);
   report({
     where: tagWhere(action),
     message: `${itemAt(part, action.places)} must be turned as ${inNumber(part, '[it goes|they go]')} in, and step ${step.step.number} does not turn ${inNumber(part, '[it|them]')}`,

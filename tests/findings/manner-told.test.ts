@@ -118,6 +118,15 @@ install-manner cam: cam must be turned as it goes in, and step 1 does not turn i
   fix: Add \`turn: cam\` to step 1: " \`turn: cam\`" after "…: cam \`\`"`,
       ],
       [
+        'does not turn it, and has more spaces before its backticks',
+        cam('turning: true'),
+        '`` install: cam   ``',
+        `
+install-manner cam: cam must be turned as it goes in, and step 1 does not turn it
+  see engine.yaml:7: cam is specified here
+  fix: Add \`turn: cam\` to step 1: " \`turn: cam\`" after "…cam   \`\`"`,
+      ],
+      [
         'does not turn it, and says more',
         cam('turning: true'),
         '`install: cam` and mind the `lobes`.',

@@ -94,11 +94,6 @@ export const FINDINGS_F_TO_M: readonly Explained[] = [
       'if (bad.length === 0) return;': [['bad.length === 0', 'false']],
     },
   ),
-  ...explained('src/findings/install-manner.ts', 'the backticks that close the tag are the first that come', {
-    "const end = tag.span.end + rest.length - rest.replace(/^[ \\r\\n]?`+/, '').length;": [
-      ['/^[ \\r\\n]?`+/', '/[ \\r\\n]?`+/'],
-    ],
-  }),
   ...explained('src/findings/known.ts', 'what is no map is no entry', {
     "const entries = list?.type === 'list' ? list.items : [];": [['[]', '["Stryker was here"]']],
   }),
